@@ -1,0 +1,12 @@
+import type { CellFunction } from "./declare.ts";
+import { unitFunctions } from "./units.ts";
+
+/** Every function, family by family, in the order in which lists show them. */
+export const registry: readonly CellFunction[] = [...unitFunctions];
+
+const byName = new Map(registry.map((fn) => [fn.name, fn]));
+
+/** The function of a name in cells (any case, without the namespace), or undefined. */
+export function functionNamed(name: string): CellFunction | undefined {
+  return byName.get(name.toUpperCase());
+}
