@@ -46,8 +46,8 @@ const VULGAR: Readonly<Record<string, string>> = {
   "⅔": "2/3",
 };
 
-/** `6`, `6.5`, `.5`, `1/2`, `6 1/2`, `6-1/2`, `1,200` */
-const NUMBER = String.raw`(?:\d+[ -]+\d+/\d+|\d+/\d+|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+\.?\d*|\.\d+)`;
+/** `6`, `6.5`, `.5`, `1/2`, `6 1/2`, `6-1/2`, `1,200`, `1e3` */
+const NUMBER = String.raw`(?:\d+[ -]+\d+/\d+|\d+/\d+|\d{1,3}(?:,\d{3})+(?:\.\d+)?|(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?)`;
 const FEET_AND_INCHES = new RegExp(
   String.raw`^(${NUMBER})\s*(?:'|ft|feet|foot)\.?(?!')(?:\s*[-,]?\s*(${NUMBER})\s*(?:"|''|inches|inch|in)?\.?)?$`,
 );
