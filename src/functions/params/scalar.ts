@@ -24,6 +24,9 @@ export function oneCell(raw: RawArgument, at: string, wants: string): Exclude<Ra
   if (isBlank(cell) || cell === null || cell === undefined) {
     throw new BadInput(`${capital(at)} is missing`, "the argument is left out or its cell is blank", `Give ${wants}`);
   }
+  if (typeof cell === "number" && !Number.isFinite(cell)) {
+    throw new BadInput(`${capital(at)} is not a finite number`, "it cannot be calculated with", `Give ${wants}`);
+  }
   return cell as Exclude<Raw, null | undefined | object>;
 }
 

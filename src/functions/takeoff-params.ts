@@ -1,0 +1,88 @@
+import type { Opening } from "../core/takeoff/opening.ts";
+import { parseSheetSize } from "../core/takeoff/sheet-size.ts";
+import { optional, type Param } from "./param.ts";
+import { length, quantity, share, text, whole } from "./params/scalar.ts";
+import { table } from "./params/table.ts";
+
+/** Parameters that the takeoff functions share. */
+
+const OPENING_COLUMNS = {
+  name: text({ says: "name of the opening", heads: ["opening", "mark", "tag", "window", "door"] }),
+  width: length("ft", { says: "width of the rough opening", above: 0, max: 100 }),
+  height: length("ft", { says: "height of the rough opening", above: 0, max: 100 }),
+  count: optional(
+    whole({ says: "how many alike", min: 1, max: 10_000, heads: ["quantity", "qty", "number"] }),
+    1,
+    "one",
+  ),
+  sill: optional(
+    length("ft", {
+      says: "bottom of the opening above the foot of the wall",
+      min: 0,
+      max: 100,
+      heads: ["sill height"],
+    }),
+    undefined,
+    "",
+  ),
+  left: optional(
+    length("ft", {
+      says: "left edge from the left end of the wall",
+      above: 0,
+      max: 2000,
+      heads: ["left edge", "from left", "position"],
+    }),
+    undefined,
+    "",
+  ),
+};
+
+const openingTable = table(OPENING_COLUMNS, {
+  says: "openings, one a row: name | width | height | count | sill height | left edge; lengths in ft or as text",
+  maxRows: 1000,
+});
+
+/** The openings of a wall or of a job: the same columns in every takeoff function. */
+export const openings: Param<readonly Opening[], readonly (readonly (string | number | boolean | null)[])[]> = {
+  ...openingTable,
+  read(raw, at, notes) {
+    const { value, shown } = openingTable.read(raw, at, notes);
+    return {
+      value: value.map((r) => ({
+        name: r.name,
+        widthFt: r.width,
+        heightFt: r.height,
+        count: r.count,
+        sillFt: r.sill,
+        leftFt: r.left,
+      })),
+      shown,
+    };
+  },
+};
+
+export const noOpenings = (says = "no openings") => optional<readonly Opening[], OpeningRows>(openings, [], says);
+type OpeningRows = readonly (readonly (string | number | boolean | null)[])[];
+
+/** Waste, always the caller's to give; left out, none is added and the working says so. */
+export const waste = optional(
+  share({
+    says: "waste on top of the measured quantity, as a share: 10% or 0.1",
+    usual: { min: 0, max: 0.25, ask: "is so much waste meant?" },
+  }),
+  0,
+  "no waste is added",
+);
+
+/** The size of a sheet as text (two sides), or its area in ft2. */
+const areaOfSheet = quantity("ft2", { says: "area of one sheet", above: 0, max: 1000 });
+export const sheetArea: Param<number, number | string> = {
+  ...areaOfSheet,
+  says: "size of one sheet such as 4x8 or 48 x 96 in, or its area in ft2",
+  read(raw, at, notes) {
+    const cell = Array.isArray(raw) && raw.length === 1 && raw[0]?.length === 1 ? raw[0][0] : raw;
+    if (typeof cell !== "string" || !/[x×*]|\bby\b/i.test(cell)) return areaOfSheet.read(raw, at, notes);
+    const [a, b] = parseSheetSize(cell);
+    return { value: a * b, shown: `${cell.trim()} = ${Number((a * b).toPrecision(6))} ft2` };
+  },
+};

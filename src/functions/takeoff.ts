@@ -1,0 +1,5 @@
+import type { CellFunction } from "./declare.ts";
+import { areaFunctions } from "./takeoff-area.ts";
+
+/** Takeoff: what a wall, its openings and its layers take, in units to order by. */
+export const takeoffFunctions: readonly CellFunction[] = [...areaFunctions];

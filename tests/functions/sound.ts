@@ -1,0 +1,18 @@
+import { expect } from "vitest";
+import type { Cell, Table } from "../../src/core/tape.ts";
+import type { Outcome } from "../../src/functions/invoke.ts";
+
+/** Every outcome is a value that a cell can hold, or a sentence for a person. */
+export function expectSound(outcome: Outcome, call: string): void {
+  if (outcome.ok) {
+    const cells = Array.isArray(outcome.value) ? (outcome.value as Table).flat() : [outcome.value as Cell];
+    for (const cell of cells) {
+      const sound = typeof cell === "number" ? Number.isFinite(cell) : ["string", "boolean"].includes(typeof cell);
+      expect(sound, `${call} gives ${String(cell)}`).toBe(true);
+    }
+    return;
+  }
+  expect(outcome.says, call).not.toMatch(/fault of the program|undefined|NaN|Infinity|\[object/);
+  // what: why. what to do.
+  expect(outcome.says, call).toMatch(/^\S.*: .+\. .+\.$/s);
+}
