@@ -1,3 +1,5 @@
+import type { WallSectionPicture, WettingYearPicture } from "./enclosure/pictures.ts";
+
 /**
  * Data for the pictures beside the working. The core states what there is to see, in plain numbers and texts;
  * src/pane/drawings draws it. Each kind stands in the family that makes it.
@@ -8,4 +10,4 @@ export interface PictureBase {
   readonly alt: string;
 }
 
-export type Picture = PictureBase;
+export type Picture = PictureBase | WallSectionPicture | WettingYearPicture;

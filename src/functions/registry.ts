@@ -1,8 +1,9 @@
 import type { CellFunction } from "./declare.ts";
+import { enclosureFunctions } from "./enclosure.ts";
 import { unitFunctions } from "./units.ts";
 
 /** Every function, family by family, in the order in which lists show them. */
-export const registry: readonly CellFunction[] = [...unitFunctions];
+export const registry: readonly CellFunction[] = [...unitFunctions, ...enclosureFunctions];
 
 const byName = new Map(registry.map((fn) => [fn.name, fn]));
 

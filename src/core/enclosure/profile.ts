@@ -1,0 +1,125 @@
+import { BadInput, plain } from "../refusal.ts";
+import type { Tape } from "../tape.ts";
+import type { Assembly } from "./assembly.ts";
+import { cToF, R_IP_IN_RSI } from "./border.ts";
+import { vaporPressurePa } from "./humid-air.ts";
+import { varies } from "./layer-vapor.ts";
+import { dewPointFromPressureC, saturationPressurePa } from "./saturation.ts";
+import { straightLine, tautString } from "./taut-string.ts";
+import {
+  type MoistLayer,
+  type MoistWall,
+  nodeTemperaturesC,
+  PIECE_R_M2KW,
+  piecesOf,
+  settle,
+  subdivide,
+} from "./vapor-path.ts";
+
+const CLAUSE = "ISO 13788:2012 6.4";
+
+/** Air on both sides. Humidity as a share, above 0 to 1. */
+export interface AirBothSides {
+  readonly insideC: number;
+  readonly insideRh: number;
+  readonly outsideC: number;
+  readonly outsideRh: number;
+}
+
+/** A face between two layers, or a surface. */
+export interface Interface {
+  readonly name: string;
+  readonly tempC: number;
+  readonly saturationPa: number;
+  /** vapor pressure of the straight line, before any water leaves it */
+  readonly vaporPa: number;
+  readonly dewPointC: number;
+  /** water that gathers inside the layer before it and at this face, kg/(m2 s) */
+  readonly wettingKgM2s: number;
+}
+
+/** "dry", or what the water at a face is. */
+export function stateOf(face: Interface): "dry" | "water" | "ice" {
+  const wet = face.wettingKgM2s > 0 || face.vaporPa > face.saturationPa * (1 + 1e-9);
+  if (!wet) return "dry";
+  return face.tempC < 0 ? "ice" : "water";
+}
+
+export interface Profile {
+  readonly air: AirBothSides;
+  readonly faces: readonly Interface[];
+  readonly wall: MoistWall;
+  /** mean relative humidity (share) of each layer */
+  readonly layerRh: readonly number[];
+}
+
+/**
+ * The wall as vapor sees it: each layer must resist vapor by a known amount.
+ * @throws BadInput naming the row without a vapor figure
+ */
+export function moistWall(assembly: Assembly): MoistWall {
+  const layers = assembly.layers.map((l): MoistLayer => {
+    if (l.sd === undefined) {
+      throw new BadInput(
+        `The ${l.name} in row ${l.row} has no vapor figure`,
+        "vapor cannot be followed through a layer whose resistance is not known",
+        "Give its perm, perm-inch, mu or sd in the fourth column",
+      );
+    }
+    return { row: l.row, name: l.name, rM2KW: l.rIp / R_IP_IN_RSI, sd: l.sd };
+  });
+  const { inside, outside } = assembly;
+  return { layers, rsiM2KW: inside.rIp / R_IP_IN_RSI, rseM2KW: outside.rIp / R_IP_IN_RSI };
+}
+
+/** Name of the face at the outer side of layer `i` (0 to N - 1) of a wall; of the inside surface for -1. */
+export function faceName(layers: readonly { readonly name: string }[], i: number): string {
+  if (i < 0) return "inside surface";
+  const inner = layers[i]?.name ?? "";
+  const outer = layers[i + 1]?.name;
+  return outer === undefined ? `outside surface (${inner})` : `${inner} | ${outer}`;
+}
+
+/**
+ * Temperature, vapor pressure and saturation pressure at each face of a wall in a steady state, and where water gathers.
+ * Layers of much R are split, so that water inside a layer is found; it is counted with the layer's outer face.
+ * @throws BadInput for a layer without a vapor figure, OutOfRange outside the saturation curve
+ * Source: ISO 13788:2012 6.3 and 6.4.
+ */
+export function steadyProfile(assembly: Assembly, air: AirBothSides, tape?: Tape): Profile {
+  const wall = moistWall(assembly);
+  const split: MoistWall = { ...wall, layers: subdivide(wall.layers, PIECE_R_M2KW) };
+  const insidePa = vaporPressurePa(air.insideC, air.insideRh, "ISO 13788");
+  const outsidePa = vaporPressurePa(air.outsideC, air.outsideRh, "ISO 13788");
+  tape?.step("p_i", `${plain(air.insideRh)} p_sat(${plain(cToF(air.insideC))} F)`, insidePa, "Pa", CLAUSE);
+  tape?.step("p_e", `${plain(air.outsideRh)} p_sat(${plain(cToF(air.outsideC))} F)`, outsidePa, "Pa", CLAUSE);
+  const temperatures = nodeTemperaturesC(split, air.insideC, air.outsideC);
+  const { path, solution, rhShares } = settle(split, temperatures, (p) =>
+    tautString(p, insidePa, outsidePa, new Set()),
+  );
+  const line = straightLine(path.x, insidePa, outsidePa);
+  const faces: Interface[] = [];
+  const layerRh: number[] = [];
+  let node = 0;
+  const face = (name: string, from: number, to: number) => {
+    const tempC = temperatures[to] ?? 0;
+    const vaporPa = line[to] ?? 0;
+    const wettingKgM2s = solution.planes
+      .filter((p) => p.node > from && p.node <= to)
+      .reduce((sum, p) => sum + p.kgM2s, 0);
+    const saturationPa = saturationPressurePa(tempC, "ISO 13788");
+    const dewPointC = dewPointFromPressureC(vaporPa, "ISO 13788");
+    faces.push({ name, tempC, saturationPa, vaporPa, dewPointC, wettingKgM2s });
+  };
+  face(faceName(wall.layers, -1), -1, 0);
+  wall.layers.forEach((layer, i) => {
+    const pieces = piecesOf(layer, PIECE_R_M2KW);
+    face(faceName(wall.layers, i), node, node + pieces);
+    layerRh.push(rhShares.slice(node, node + pieces).reduce((a, b) => a + b, 0) / pieces);
+    const sdM = (path.x[node + pieces] ?? 0) - (path.x[node] ?? 0);
+    const at = varies(layer.sd) ? ` at ${plain(Math.round((layerRh[i] ?? 0) * 100))} % RH` : "";
+    tape?.step(`sd_${layer.row}`, `${layer.name}${at}`, sdM, "m", CLAUSE);
+    node += pieces;
+  });
+  return { air, faces, wall, layerRh };
+}

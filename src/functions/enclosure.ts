@@ -1,0 +1,5 @@
+import { enclosureDewFunctions } from "./enclosure-dew.ts";
+import { enclosureHeatFunctions } from "./enclosure-heat.ts";
+
+/** Heat, vapor and the energy code, in the order in which lists show them. */
+export const enclosureFunctions = [...enclosureHeatFunctions, ...enclosureDewFunctions] as const;
