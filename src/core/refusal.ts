@@ -13,7 +13,7 @@ export abstract class Refusal extends Error {
    * @param todo what the reader can do, as a sentence without a final stop: "Use a height of 500 ft or less"
    */
   constructor(what: string, why: string, todo: string) {
-    super(`${what}: ${why}. ${todo}.`);
+    super(`${what}: ${why}. ${todo.replace(/\.$/, "")}.`);
     this.what = what;
     this.why = why;
     this.todo = todo;

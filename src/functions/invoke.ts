@@ -96,15 +96,20 @@ function readArguments(
     const facts = { name, says: param.says, unit: param.unit };
     if (isOptional(param) && isOmitted(given)) {
       args[name] = param.standIn;
-      if (param.omitted !== "") notes.assume(`${capital(name)} is left out: ${param.omitted}.`);
+      if (param.omitted !== "") notes.assume(`${capital(spoken(name))} is left out: ${param.omitted}.`);
       shown?.push({ ...facts, shown: param.omitted, omitted: true });
       return;
     }
-    const reading = param.read(given, name, notes);
+    const reading = param.read(given, spoken(name), notes);
     args[name] = reading.value;
     shown?.push({ ...facts, shown: reading.shown, omitted: false });
   });
   return args;
+}
+
+/** A parameter's name as a sentence says it: insideFilm -> inside film */
+function spoken(name: string): string {
+  return name.replace(/[a-z][A-Z](?![A-Z])/g, (pair) => `${pair[0]} ${pair[1]?.toLowerCase()}`);
 }
 
 /** Left out, a blank cell, or a range of nothing but blanks. */

@@ -40,7 +40,7 @@ describe.each(registry.map((fn) => [fn.name, fn] as const))("%s", (_name, fn) =>
     expect(fn.summary).toMatch(/\.$/);
     expect(fn.sources.length).toBeGreaterThan(0);
     for (const { name, param } of fn.params) {
-      expect(name).toMatch(/^[a-z][A-Za-z0-9]*$/);
+      expect(name).toMatch(/^[A-Za-z][A-Za-z0-9]*$/);
       expect(param.says).not.toBe("");
     }
     const order = fn.params.map(({ param }) => ("optional" in param ? 1 : 0));
