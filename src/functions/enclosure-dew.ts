@@ -2,7 +2,7 @@ import { assemble } from "../core/enclosure/assembly.ts";
 import { fToC } from "../core/enclosure/border.ts";
 import { DEW_METHODS, dewLayer, dewProfile } from "../core/enclosure/dew-profile.ts";
 import { dewPointF, relativeHumidityPct, vaporPressureInHg, vaporPressurePa } from "../core/enclosure/humid-air.ts";
-import { SATURATION_FORMULAS } from "../core/enclosure/saturation.ts";
+import { SATURATION_FORMULAS, type SaturationFormula } from "../core/enclosure/saturation.ts";
 import { cellFunction, preliminary, quantityOf, tableOf, textOf } from "./declare.ts";
 import { insideFilm, MATERIAL_DATA, outsideFilm } from "./enclosure-heat.ts";
 import { layerRows, layers } from "./enclosure-layers.ts";
@@ -20,19 +20,17 @@ export const airHumidity = (says: string) => humidity({ says, above: 0, source: 
 const anyTemperature = (says: string) =>
   temperature({ says, min: -148, max: 392, source: "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6" });
 
-const formula = optional(
-  choice(SATURATION_FORMULAS, {
-    says: "curve of saturation pressure",
-    also: { iso: "ISO 13788", "hyland-wexler": "ASHRAE", "over water": "water" },
-    means: {
-      ASHRAE: "Hyland-Wexler equations, over ice below freezing",
-      "ISO 13788": "the form of that standard, over ice below freezing",
-      water: "over liquid water also below freezing, as weather services state dew points",
-    },
-  }),
-  "ASHRAE",
-  "ASHRAE equations, over ice below freezing",
-);
+const curve = choice(SATURATION_FORMULAS, {
+  says: "curve of saturation pressure",
+  also: { iso: "ISO 13788", "hyland-wexler": "ASHRAE", "over water": "water" },
+  means: {
+    ASHRAE: "Hyland-Wexler equations, over ice below freezing",
+    "ISO 13788": "the form of that standard, over ice below freezing",
+    water: "over liquid water also below freezing, as weather services state dew points",
+  },
+});
+const formula = optional(curve, "ASHRAE", "ASHRAE equations, over ice below freezing");
+const profileFormula = optional(curve, "ISO 13788", "saturation pressure by ISO 13788, over ice below freezing");
 
 const dewPoint = cellFunction({
   name: "DEW_POINT",
@@ -116,6 +114,7 @@ interface AirArguments {
   readonly indoorHumidity: number;
   readonly outdoorTemperature: number;
   readonly outdoorHumidity: number;
+  readonly formula: SaturationFormula;
 }
 
 const bothSides = (a: AirArguments) => ({
@@ -123,6 +122,7 @@ const bothSides = (a: AirArguments) => ({
   insideRh: a.indoorHumidity / 100,
   outsideC: fToC(a.outdoorTemperature),
   outsideRh: a.outdoorHumidity / 100,
+  curve: a.formula,
 });
 
 const STEADY = [
@@ -134,7 +134,7 @@ const dewProfileFunction = cellFunction({
   name: "DEW_PROFILE",
   family: "Enclosure",
   summary: "Temperature, dew point, vapor pressure and margin at each face of a wall or roof, and where water gathers.",
-  params: { ...airParams, insideFilm, outsideFilm },
+  params: { ...airParams, insideFilm, outsideFilm, formula: profileFormula },
   returns: tableOf("a row for each face from inside to outside", [
     ["face", ""],
     ["temperature", "F"],
@@ -186,6 +186,7 @@ const dewLayerFunction = cellFunction({
     ),
     insideFilm,
     outsideFilm,
+    formula: profileFormula,
   },
   returns: textOf('the row and face with "water" or "ice", or "none"'),
   sources: [ISO_13788, MATERIAL_DATA],

@@ -74,8 +74,8 @@ function byAir(assembly: Assembly, air: AirBothSides, tape: Tape | undefined): s
       "No layer is marked as the air barrier: indoor air is taken to reach every face. Mark the air barrier in the fifth column.",
     );
   }
-  const insidePa = vaporPressurePa(air.insideC, air.insideRh, "ISO 13788");
-  const dewC = dewPointFromPressureC(insidePa, "ISO 13788");
+  const insidePa = vaporPressurePa(air.insideC, air.insideRh, air.curve);
+  const dewC = dewPointFromPressureC(insidePa, air.curve);
   tape?.step("T_d", "dew point of the indoor air", cToF(dewC), "F", "ISO 13788:2012 Annex E");
   const temperatures = temperaturesC(assembly, air);
   // Node i is the inner face of layer i; indoor air goes no further than the inner face of the air barrier.

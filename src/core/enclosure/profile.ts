@@ -4,7 +4,7 @@ import type { Assembly } from "./assembly.ts";
 import { cToF, R_IP_IN_RSI } from "./border.ts";
 import { vaporPressurePa } from "./humid-air.ts";
 import { varies } from "./layer-vapor.ts";
-import { dewPointFromPressureC, saturationPressurePa } from "./saturation.ts";
+import { dewPointFromPressureC, type SaturationFormula, saturationPressurePa } from "./saturation.ts";
 import { straightLine, tautString } from "./taut-string.ts";
 import {
   type MoistLayer,
@@ -24,6 +24,7 @@ export interface AirBothSides {
   readonly insideRh: number;
   readonly outsideC: number;
   readonly outsideRh: number;
+  readonly curve: SaturationFormula;
 }
 
 /** A face between two layers, or a surface. */
@@ -89,12 +90,12 @@ export function faceName(layers: readonly { readonly name: string }[], i: number
 export function steadyProfile(assembly: Assembly, air: AirBothSides, tape?: Tape): Profile {
   const wall = moistWall(assembly);
   const split: MoistWall = { ...wall, layers: subdivide(wall.layers, PIECE_R_M2KW) };
-  const insidePa = vaporPressurePa(air.insideC, air.insideRh, "ISO 13788");
-  const outsidePa = vaporPressurePa(air.outsideC, air.outsideRh, "ISO 13788");
+  const insidePa = vaporPressurePa(air.insideC, air.insideRh, air.curve);
+  const outsidePa = vaporPressurePa(air.outsideC, air.outsideRh, air.curve);
   tape?.step("p_i", `${plain(air.insideRh)} p_sat(${plain(cToF(air.insideC))} F)`, insidePa, "Pa", CLAUSE);
   tape?.step("p_e", `${plain(air.outsideRh)} p_sat(${plain(cToF(air.outsideC))} F)`, outsidePa, "Pa", CLAUSE);
   const temperatures = nodeTemperaturesC(split, air.insideC, air.outsideC);
-  const { path, solution, rhShares } = settle(split, temperatures, (p) =>
+  const { path, solution, rhShares } = settle(split, temperatures, air.curve, (p) =>
     tautString(p, insidePa, outsidePa, new Set()),
   );
   const line = straightLine(path.x, insidePa, outsidePa);
@@ -107,8 +108,8 @@ export function steadyProfile(assembly: Assembly, air: AirBothSides, tape?: Tape
     const wettingKgM2s = solution.planes
       .filter((p) => p.node > from && p.node <= to)
       .reduce((sum, p) => sum + p.kgM2s, 0);
-    const saturationPa = saturationPressurePa(tempC, "ISO 13788");
-    const dewPointC = dewPointFromPressureC(vaporPa, "ISO 13788");
+    const saturationPa = saturationPressurePa(tempC, air.curve);
+    const dewPointC = dewPointFromPressureC(vaporPa, air.curve);
     faces.push({ name, tempC, saturationPa, vaporPa, dewPointC, wettingKgM2s });
   };
   face(faceName(wall.layers, -1), -1, 0);

@@ -1,6 +1,6 @@
 import { BadInput, OutOfRange } from "../refusal.ts";
 import { type SdCurve, sdAtM, varies } from "./layer-vapor.ts";
-import { saturationPressurePa } from "./saturation.ts";
+import { type SaturationFormula, saturationPressurePa } from "./saturation.ts";
 import type { VaporPath, VaporSolution } from "./taut-string.ts";
 
 /** A layer as heat and vapor see it, in the units of ISO 13788. */
@@ -61,7 +61,12 @@ export function nodeTemperaturesC(wall: MoistWall, insideC: number, outsideC: nu
 }
 
 /** The vapor path of a wall whose layers lie at given relative humidities (shares). */
-export function vaporPath(wall: MoistWall, temperaturesC: readonly number[], rhShares: readonly number[]): VaporPath {
+export function vaporPath(
+  wall: MoistWall,
+  temperaturesC: readonly number[],
+  rhShares: readonly number[],
+  curve: SaturationFormula,
+): VaporPath {
   const x = [0];
   wall.layers.forEach((layer, i) => {
     x.push((x[i] ?? 0) + sdAtM(layer.sd, rhShares[i] ?? 0.5));
@@ -69,7 +74,7 @@ export function vaporPath(wall: MoistWall, temperaturesC: readonly number[], rhS
   if (!((x[x.length - 1] ?? 0) > 0)) {
     throw new BadInput("No layer resists vapor", "every sd is 0", "Give at least one layer a vapor figure");
   }
-  return { x, saturationPa: temperaturesC.map((t) => saturationPressurePa(t, "ISO 13788")) };
+  return { x, saturationPa: temperaturesC.map((t) => saturationPressurePa(t, curve)) };
 }
 
 /** Mean relative humidity (share) in each layer of a solution, from its two faces. */
@@ -89,12 +94,13 @@ const MOST_ROUNDS = 400;
 export function settle<S extends VaporSolution>(
   wall: MoistWall,
   temperaturesC: readonly number[],
+  curve: SaturationFormula,
   solve: (path: VaporPath) => S,
 ): { readonly path: VaporPath; readonly solution: S; readonly rhShares: readonly number[] } {
   let rhShares: readonly number[] = wall.layers.map(() => 0.5);
   const moving = wall.layers.map((l) => varies(l.sd));
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const path = vaporPath(wall, temperaturesC, rhShares);
+    const path = vaporPath(wall, temperaturesC, rhShares, curve);
     const solution = solve(path);
     const found = layerHumidities(path, solution);
     const gap = Math.max(0, ...found.map((rh, i) => (moving[i] ? Math.abs(rh - (rhShares[i] ?? rh)) : 0)));
