@@ -39,7 +39,8 @@ export interface Layer {
   readonly sd: SdCurve | undefined;
   readonly sdSource: string;
   readonly role: Role;
-  readonly caution: string | undefined;
+  /** what to know of a built-in vapor figure */
+  readonly vaporCaution: string | undefined;
 }
 
 const OWN_ROW = "the row's own figure";
@@ -57,8 +58,7 @@ export function resolveLayer(row: LayerRow, flow: HeatFlow, tape?: Tape): Layer 
   const thicknessIn = row.thicknessIn ?? 0;
   const ownSd = row.vapor === undefined ? undefined : parseVapor(row.vapor, row.vaporWet, thicknessIn, where);
   const heat = own ? ownHeat(own, row, where) : knownHeat(material, row, ownSd !== undefined, flow, where, tape);
-  const ownFigures = own !== undefined && ownSd !== undefined;
-  if (material?.caution !== undefined && !ownFigures) tape?.caution(material.caution);
+  if (material?.heatCaution !== undefined && own === undefined) tape?.caution(material.heatCaution);
   return {
     row: row.row,
     name: row.material,
@@ -69,7 +69,7 @@ export function resolveLayer(row: LayerRow, flow: HeatFlow, tape?: Tape): Layer 
     sd: ownSd ?? materialSd(material?.vapor, thicknessIn),
     sdSource: ownSd === undefined ? (material?.vaporSource ?? "") : OWN_ROW,
     role,
-    caution: material?.caution,
+    vaporCaution: ownSd === undefined ? material?.vaporCaution : undefined,
   };
 }
 

@@ -58,7 +58,7 @@ export interface Profile {
  * The wall as vapor sees it: each layer must resist vapor by a known amount.
  * @throws BadInput naming the row without a vapor figure
  */
-export function moistWall(assembly: Assembly): MoistWall {
+export function moistWall(assembly: Assembly, tape?: Tape): MoistWall {
   const layers = assembly.layers.map((l): MoistLayer => {
     if (l.sd === undefined) {
       throw new BadInput(
@@ -67,6 +67,7 @@ export function moistWall(assembly: Assembly): MoistWall {
         "Give its perm, perm-inch, mu or sd in the fourth column",
       );
     }
+    if (l.vaporCaution !== undefined) tape?.caution(l.vaporCaution);
     return { row: l.row, name: l.name, rM2KW: l.rIp / R_IP_IN_RSI, sd: l.sd };
   });
   const { inside, outside } = assembly;
@@ -88,7 +89,7 @@ export function faceName(layers: readonly { readonly name: string }[], i: number
  * Source: ISO 13788:2012 6.3 and 6.4.
  */
 export function steadyProfile(assembly: Assembly, air: AirBothSides, tape?: Tape): Profile {
-  const wall = moistWall(assembly);
+  const wall = moistWall(assembly, tape);
   const split: MoistWall = { ...wall, layers: subdivide(wall.layers, PIECE_R_M2KW) };
   const insidePa = vaporPressurePa(air.insideC, air.insideRh, air.curve);
   const outsidePa = vaporPressurePa(air.outsideC, air.outsideRh, air.curve);

@@ -32,7 +32,9 @@ export interface Material {
   readonly heatSource: string;
   readonly vapor?: VaporData;
   readonly vaporSource?: string;
-  readonly caution?: string;
+  /** what to know before using the R, and the vapor figure */
+  readonly heatCaution?: string;
+  readonly vaporCaution?: string;
 }
 
 const F2005 = "ASHRAE Handbook Fundamentals 2005 ch. 25/30, as carried in the EnergyPlus open data set";
@@ -77,8 +79,10 @@ export const MATERIALS: readonly Material[] = [
     heatSource: WOOD,
     vapor: PLYWOOD_MU,
     vaporSource: `${MOIST} (plywood)`,
-    caution:
-      "Veneer panel: conductivity by the wood equation at specific gravity 0.50 and 12 % moisture (good to about 20 %); no published vapor figure was found for thick laminated veneer, plywood stands in for it. Give the maker's R and perm where known.",
+    heatCaution:
+      "Veneer panel: conductivity by the wood equation at specific gravity 0.50 and 12 % moisture, good to about 20 %. Give the maker's R where known.",
+    vaporCaution:
+      "Veneer panel: no published vapor figure was found for thick laminated veneer, plywood stands in for it. Give the maker's perm where known.",
   },
   {
     name: "gypsum board",
@@ -159,7 +163,7 @@ export const MATERIALS: readonly Material[] = [
     heatSource: F2021,
     vapor: mu(164),
     vaporSource: POINT6,
-    caution:
+    heatCaution:
       "XPS: aged conductivity with the older blowing agents; newer ones reach 0.036 W/(m K). Give the maker's R where known.",
   },
   {
@@ -169,8 +173,8 @@ export const MATERIALS: readonly Material[] = [
     heatSource: F2021,
     vapor: mu(58.07),
     vaporSource: POINT6,
-    caution:
-      "Polyiso: aged, without facers, near 75 F; its R falls in cold weather, and foil facers stop vapor. Give the maker's R and perm where known.",
+    heatCaution: "Polyiso: aged, near 75 F; its R falls in cold weather. Give the maker's R where known.",
+    vaporCaution: "Polyiso: without facers; foil facers stop vapor. Give the maker's perm where known.",
   },
   {
     name: "closed-cell spray foam",
@@ -204,7 +208,7 @@ export const MATERIALS: readonly Material[] = [
     // A power law fits the five points of one 12.3 mm board within 5 %; the spread between boards is far wider.
     vapor: { kind: "mu power", muAt100: 60.6, exponent: 1.87, from: 0.1, to: 0.9 },
     vaporSource: "power law fitted to the humidity series of one board in ASHRAE Handbook Fundamentals 2021 ch. 26",
-    caution: "OSB: boards of the same thickness differ by a factor of two and more in vapor permeance.",
+    vaporCaution: "OSB: boards of the same thickness differ by a factor of two and more in vapor permeance.",
   },
   { name: "particleboard", also: ["chipboard"], heat: k(0.135), heatSource: F2005, vapor: mu(50), vaporSource: DIN },
   {
@@ -362,7 +366,7 @@ export const MATERIALS: readonly Material[] = [
     heatSource: "thin membrane, no R counted",
     vapor: sd(0.1),
     vaporSource: "sd 0.1 m, the upper limit of the vapor-open class in DIN 4108-3",
-    caution:
+    vaporCaution:
       "Vapor-open membrane: sd 0.1 m (about 35 perm) is assumed. Sheets range from under 1 to over 100 perm: give the sheet's own perm.",
   },
   {
@@ -380,7 +384,7 @@ export const MATERIALS: readonly Material[] = [
     heatSource: "ISO 6946:2017 Annex D",
     vapor: sd(0.01),
     vaporSource: "DIN 4108-3 A.2.3: sd 0.01 m for an air layer",
-    caution:
+    heatCaution:
       "Reflective air space: emittance 0.05 on one face holds only while the foil stays clean, dry and facing still air.",
   },
 ];
