@@ -1,0 +1,97 @@
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import "@univerjs/engine-formula/facade";
+import "@univerjs/sheets/facade";
+import "@univerjs/sheets-formula/facade";
+import type { FRange, FWorkbook } from "@univerjs/sheets/facade";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import type { Cell, Table } from "../../core/tape.ts";
+import type { CellFunction } from "../../functions/declare.ts";
+import { registry } from "../../functions/registry.ts";
+import type { WorkbookTemplate } from "../../templates/template.ts";
+import { parseAddress } from "../host.ts";
+import { Ledger } from "../ledger.ts";
+import { cellValue } from "./cells.ts";
+import { engineFunctions, Recorder } from "./engine.ts";
+import { valueSnapshot, workbookSnapshot } from "./snapshot.ts";
+
+const UNIT = "workbook";
+
+/** A workbook without a screen, for tests of templates and of the engine. Addresses are texts such as `Wall!B4`. */
+export class HeadlessWorkbook {
+  readonly ledger = new Ledger();
+  readonly #univer: Univer;
+  readonly #api: FUniver;
+
+  private constructor(template: WorkbookTemplate, functions: readonly CellFunction[]) {
+    const recorder = new Recorder(this.ledger);
+    this.#univer = new Univer({
+      locale: LocaleType.EN_US,
+      locales: { [LocaleType.EN_US]: {} },
+      logLevel: LogLevel.SILENT,
+    });
+    this.#univer.registerPlugin(UniverSheetsPlugin);
+    this.#univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions(functions, recorder) });
+    this.#univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
+    this.#api = FUniver.newAPI(this.#univer);
+    this.#api.createWorkbook(workbookSnapshot(template, UNIT));
+    recorder.follow(this.#univer);
+  }
+
+  /** Makes the workbook and calculates it. */
+  static async open(
+    template: WorkbookTemplate,
+    functions: readonly CellFunction[] = registry,
+  ): Promise<HeadlessWorkbook> {
+    const workbook = new HeadlessWorkbook(template, functions);
+    workbook.#api.getFormula().executeCalculation();
+    await workbook.#calculated();
+    return workbook;
+  }
+
+  /** Writes a value, or a formula where the text starts with "=", and calculates what depends on it. */
+  async set(address: string, content: Cell): Promise<void> {
+    const range = this.#range(address);
+    const formula = typeof content === "string" && content.startsWith("=");
+    range.setValue(formula ? { f: content, v: null, p: null } : { ...valueSnapshot(content), f: null, p: null });
+    await this.#calculated();
+  }
+
+  valueAt(address: string): Cell | undefined {
+    return cellValue(this.#range(address));
+  }
+
+  /** The table that a formula has spilled from this cell, or the cell's value as a table of one. */
+  tableAt(address: string): Table {
+    const range = this.#range(address);
+    const { startRow, startColumn } = range.getRange();
+    const spills = this.#univer.__getInjector().get(FormulaDataModel).getArrayFormulaRange();
+    const spill = spills[UNIT]?.[range.getSheetId()]?.[startRow]?.[startColumn];
+    const height = spill ? spill.endRow - spill.startRow + 1 : 1;
+    const width = spill ? spill.endColumn - spill.startColumn + 1 : 1;
+    return Array.from({ length: height }, (_, r) =>
+      Array.from({ length: width }, (_, c) => cellValue(range.offset(r, c)) ?? ""),
+    );
+  }
+
+  dispose(): void {
+    this.#univer.dispose();
+  }
+
+  #calculated(): Promise<void> {
+    return this.#api.getFormula().onCalculationResultApplied();
+  }
+
+  #workbook(): FWorkbook {
+    return this.#api.getActiveWorkbook() as FWorkbook;
+  }
+
+  #range(text: string): FRange {
+    const address = parseAddress(text);
+    const sheet = address === undefined ? null : this.#workbook().getSheetByName(address.sheet);
+    if (address === undefined || sheet === null) throw new Error(`No cell ${text}`);
+    return sheet.getRange(address.row, address.column);
+  }
+}
