@@ -1,0 +1,49 @@
+// Gives scripts that run in plain Node (the command below, the build) the functions of src/docs, bundled from TypeScript when a source is newer.
+import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+
+const top = fileURLToPath(new URL("../..", import.meta.url));
+const folder = join(top, "node_modules/.cache/sillwork");
+const bundle = join(folder, "docs.mjs");
+const inputsFile = join(folder, "docs.inputs.json");
+
+function isStale() {
+  if (!existsSync(bundle) || !existsSync(inputsFile)) return true;
+  const made = statSync(bundle).mtimeMs;
+  const inputs = JSON.parse(readFileSync(inputsFile, "utf8"));
+  return inputs.some((file) => !existsSync(join(top, file)) || statSync(join(top, file)).mtimeMs > made);
+}
+
+/** @returns {Promise<typeof import("./index.ts")>} */
+export async function loadDocs() {
+  if (isStale()) {
+    const { build } = await import("esbuild");
+    // A name of its own for each process, then one rename: two commands at once never see half a file.
+    const fresh = `${bundle}.${process.pid}.tmp`;
+    mkdirSync(folder, { recursive: true });
+    const { metafile } = await build({
+      entryPoints: [join(top, "src/docs/index.ts")],
+      absWorkingDir: top,
+      outfile: fresh,
+      bundle: true,
+      format: "esm",
+      platform: "node",
+      target: "node20",
+      metafile: true,
+      logLevel: "error",
+    });
+    writeFileSync(inputsFile, JSON.stringify([...Object.keys(metafile.inputs), "package-lock.json"]));
+    renameSync(fresh, bundle);
+  }
+  return import(`${pathToFileURL(bundle).href}?made=${statSync(bundle).mtimeMs}`);
+}
+
+/** What only the file system knows of the add-in: the manifest's template and the version. */
+export function projectFiles() {
+  return {
+    manifestTemplate: readFileSync(join(top, "manifest/manifest.template.xml"), "utf8"),
+    css: readFileSync(join(top, "src/docs/pages.css"), "utf8"),
+    version: JSON.parse(readFileSync(join(top, "package.json"), "utf8")).version,
+  };
+}
