@@ -1,9 +1,10 @@
 import type { CellFunction } from "./declare.ts";
 import { enclosureFunctions } from "./enclosure.ts";
+import { takeoffFunctions } from "./takeoff.ts";
 import { unitFunctions } from "./units.ts";
 
 /** Every function, family by family, in the order in which lists show them. */
-export const registry: readonly CellFunction[] = [...unitFunctions, ...enclosureFunctions];
+export const registry: readonly CellFunction[] = [...unitFunctions, ...enclosureFunctions, ...takeoffFunctions];
 
 const byName = new Map(registry.map((fn) => [fn.name, fn]));
 

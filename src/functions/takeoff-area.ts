@@ -12,9 +12,9 @@ const wallAreaFunction = cellFunction({
   family: "Takeoff and cutting",
   summary: "Gross and net area of one face of a wall, with a gable on top where there is one.",
   params: {
-    length: length("ft", { says: "length of the wall", above: 0, max: 2000 }),
-    height: length("ft", { says: "height of the straight part", above: 0, max: 100 }),
-    gable_rise: optional(
+    length: length("ft", { says: "length of the wall", min: 0.1, max: 2000 }),
+    height: length("ft", { says: "height of the straight part", min: 0.1, max: 100 }),
+    gableRise: optional(
       length("ft", { says: "rise of the gable triangle above the straight part", min: 0, max: 100 }),
       0,
       "no gable",
@@ -28,12 +28,12 @@ const wallAreaFunction = cellFunction({
   ]),
   sources: ["Plane geometry"],
   example: {
-    args: { length: 32, height: "9'-0\"", gable_rise: 8, openings: [["window", 3, 4, 2]] },
+    args: { length: 32, height: "9'-0\"", gableRise: 8, openings: [["window", 3, 4, 2]] },
     gives: [[416, 392, 24]],
     within: 0,
     source: "exact arithmetic: 32 x 9 + 32 x 8 / 2 = 416; less 2 x 3 x 4",
   },
-  run: (a, tape) => wallAreaRow(wallArea(a.length, a.height, a.gable_rise, a.openings, tape)),
+  run: (a, tape) => wallAreaRow(wallArea(a.length, a.height, a.gableRise, a.openings, tape)),
 });
 
 const sheetsCountFunction = cellFunction({
@@ -67,19 +67,19 @@ const bead = cellFunction({
     }),
     width: length("in", {
       says: "width of the joint, or diameter of a round bead where no depth is given",
-      above: 0,
+      min: 0.03125,
       max: 6,
       usual: { min: 0.125, max: 2, ask: "is it in inches?" },
     }),
     depth: optional(
-      length("in", { says: "depth of sealant in the joint", above: 0, max: 6 }),
+      length("in", { says: "depth of sealant in the joint", min: 0.03125, max: 6 }),
       undefined,
       "a round bead of that diameter",
     ),
     container: optional(
       quantity("fl oz", {
         says: "fill of one cartridge or sausage in US fl oz, or text such as 600 ml",
-        above: 0,
+        min: 0.1,
         max: 7000,
       }),
       10.1,

@@ -8,8 +8,8 @@ import { table } from "./params/table.ts";
 
 const OPENING_COLUMNS = {
   name: text({ says: "name of the opening", heads: ["opening", "mark", "tag", "window", "door"] }),
-  width: length("ft", { says: "width of the rough opening", above: 0, max: 100 }),
-  height: length("ft", { says: "height of the rough opening", above: 0, max: 100 }),
+  width: length("ft", { says: "width of the rough opening", min: 0.05, max: 100 }),
+  height: length("ft", { says: "height of the rough opening", min: 0.05, max: 100 }),
   count: optional(
     whole({ says: "how many alike", min: 1, max: 10_000, heads: ["quantity", "qty", "number"] }),
     1,
@@ -75,7 +75,7 @@ export const waste = optional(
 );
 
 /** The size of a sheet as text (two sides), or its area in ft2. */
-const areaOfSheet = quantity("ft2", { says: "area of one sheet", above: 0, max: 1000 });
+const areaOfSheet = quantity("ft2", { says: "area of one sheet", min: 0.1, max: 1000 });
 export const sheetArea: Param<number, number | string> = {
   ...areaOfSheet,
   says: "size of one sheet such as 4x8 or 48 x 96 in, or its area in ft2",
