@@ -1,0 +1,51 @@
+import { heading, input, label, note, result, type SheetTemplate, title } from "./template.ts";
+
+const opening = (name: string, width: string, height: string, count: number) => [
+  input(name),
+  input(width),
+  input(height),
+  input(count),
+];
+
+/** One wall elevation: areas, sheets for the lining, sealant at the sill. */
+export const demoWall: SheetTemplate = {
+  name: "Long wall",
+  says: "One wall elevation from size and openings to areas, sheets and sealant.",
+  widths: [34, 14, 14, 12, 46],
+  rows: [
+    [title("Long wall, one elevation")],
+    [],
+    [heading("Wall"), heading("Value"), heading("Unit")],
+    [label("Length"), input("40'-0\""), label("ft")],
+    [label("Height"), input("9'-6\""), label("ft")],
+    [],
+    [heading("Opening"), heading("Width"), heading("Height"), heading("Count")],
+    opening("window", "3'-0\"", "4'-0\"", 4),
+    opening("door", "3'-4\"", "6'-10\"", 1),
+    [],
+    [heading("Takeoff"), heading("Value"), heading("Unit")],
+    [
+      label("Gross area, net area, openings"),
+      result("=SILL.WALL_AREA(B4,B5,,A7:D9)", "0.0"),
+      undefined,
+      undefined,
+      label("ft2"),
+    ],
+    [label("Waste on sheets"), input(0.08, "0%")],
+    [label("Lining sheets 4 ft x 8 ft"), result('=SILL.SHEETS_COUNT(C12,"4x8",B13)', "0"), label("sheets")],
+    [
+      label("Sealant under the sill plate"),
+      result("=SILL.BEAD(2*SILL.LENGTH(B4),3/8,,,10%)", "0"),
+      label("cartridges"),
+      undefined,
+      note("two beads, 3/8 in"),
+    ],
+    [
+      label("Length as the tape reads it"),
+      result("=SILL.FTIN(SILL.LENGTH(B4)/5)"),
+      undefined,
+      undefined,
+      note("one of five bays"),
+    ],
+  ],
+};
