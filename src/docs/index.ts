@@ -1,4 +1,4 @@
 /** What the build and the command line take from here; see load.mjs. */
 export { registry } from "../functions/registry.ts";
-export { buildAssets, contentSecurityPolicy, OFFICE_SCRIPT } from "./assets.ts";
+export { buildAssets } from "./assets.ts";
 export { describe } from "./describe.ts";

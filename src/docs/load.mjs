@@ -39,11 +39,24 @@ export async function loadDocs() {
   return import(`${pathToFileURL(bundle).href}?made=${statSync(bundle).mtimeMs}`);
 }
 
-/** What only the file system knows of the add-in: the manifest's template and the version. */
-export function projectFiles() {
-  return {
-    manifestTemplate: readFileSync(join(top, "manifest/manifest.template.xml"), "utf8"),
-    css: readFileSync(join(top, "src/docs/pages.css"), "utf8"),
-    version: JSON.parse(readFileSync(join(top, "package.json"), "utf8")).version,
-  };
+const ICONS = ["icon-16.png", "icon-32.png", "icon-64.png", "icon-80.png"];
+
+/**
+ * Every file of the add-in beside the page and its bundle: metadata, help pages, manifests, icons.
+ * @param {{ origin: string }} options https address under which the files will be served; may end in a folder
+ * @returns {Promise<{ path: string, content: string | Buffer }[]>} paths relative to the folder of the build
+ */
+export async function loadAssets({ origin }) {
+  const { buildAssets } = await loadDocs();
+  const text = (path) => readFileSync(join(top, path), "utf8");
+  const made = buildAssets({
+    origin,
+    version: JSON.parse(text("package.json")).version,
+    manifestTemplate: text("manifest/manifest.template.xml"),
+    css: text("src/docs/pages.css"),
+  });
+  return [
+    ...made,
+    ...ICONS.map((name) => ({ path: `icons/${name}`, content: readFileSync(join(top, "manifest/icons", name)) })),
+  ];
 }

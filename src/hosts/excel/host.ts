@@ -1,0 +1,108 @@
+import type { Cell, Table } from "../../core/tape.ts";
+import { type Host, parseAddress } from "../host.ts";
+import type { CellAddress, Ledger } from "../ledger.ts";
+import { runInExcel } from "./run.ts";
+import { writeSheet } from "./write-sheet.ts";
+
+/** Several events come with one movement of the selection; the pane is told once, after this many milliseconds. */
+const SELECTION_PAUSE_MS = 60;
+
+/** The workbook that the add-in was opened in. */
+export function excelHost(ledger: Ledger): Host {
+  return {
+    name: "Excel",
+    ledger,
+    selection,
+    onSelection,
+    formulaAt: async (address) => {
+      const formula = await cellMember(address, "formulas");
+      return typeof formula === "string" && formula.startsWith("=") ? formula : "";
+    },
+    valueAt: async (address) => {
+      const value = await cellMember(address, "values");
+      return value === "" ? undefined : value;
+    },
+    goTo: (address) =>
+      runInExcel(async (context) => {
+        const sheet = await existingSheet(context, address.sheet);
+        sheet.activate();
+        sheet.getCell(address.row, address.column).select();
+        await context.sync();
+      }),
+    insertFormula: (formula) =>
+      runInExcel(async (context) => {
+        const cell = context.workbook.getActiveCell();
+        cell.formulas = [[formula]];
+        cell.load("address");
+        await context.sync();
+        return addressOf(cell);
+      }),
+    writeSheet: (name: string, rows: Table) => runInExcel((context) => writeSheet(context, name, rows)),
+  };
+}
+
+async function selection(): Promise<CellAddress | undefined> {
+  return runInExcel(async (context) => {
+    const cell = context.workbook.getActiveCell();
+    cell.load("address");
+    await context.sync();
+    return parseAddress(cell.address);
+  });
+}
+
+function onSelection(listener: (address: CellAddress | undefined) => void): () => void {
+  let stopped = false;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let held: { remove(): void; context: OfficeExtension.ClientRequestContext }[] = [];
+
+  const tell = async (): Promise<void> => {
+    clearTimeout(timer);
+    timer = setTimeout(() => {
+      const pass = (address: CellAddress | undefined): void => {
+        if (!stopped) listener(address);
+      };
+      selection().then(pass, () => pass(undefined));
+    }, SELECTION_PAUSE_MS);
+  };
+  const letGo = async (): Promise<void> => {
+    const [first] = held;
+    for (const event of held) event.remove();
+    held = [];
+    await first?.context.sync();
+  };
+
+  runInExcel(async (context) => {
+    held = [context.workbook.onSelectionChanged.add(tell), context.workbook.worksheets.onActivated.add(tell)];
+    await context.sync();
+    if (stopped) await letGo();
+  }).catch(() => listener(undefined));
+
+  return () => {
+    stopped = true;
+    clearTimeout(timer);
+    letGo().catch(() => {});
+  };
+}
+
+async function cellMember(address: CellAddress, member: "formulas" | "values"): Promise<Cell> {
+  return runInExcel(async (context) => {
+    const sheet = await existingSheet(context, address.sheet);
+    const cell = sheet.getCell(address.row, address.column);
+    cell.load(member);
+    await context.sync();
+    return cell[member][0]?.[0] ?? "";
+  });
+}
+
+async function existingSheet(context: Excel.RequestContext, name: string): Promise<Excel.Worksheet> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+  await context.sync();
+  if (sheet.isNullObject) throw new Error(`The worksheet ${name} is no longer in the workbook.`);
+  return sheet;
+}
+
+function addressOf(cell: Excel.Range): CellAddress {
+  const address = parseAddress(cell.address);
+  if (address === undefined) throw new Error(`Excel gave an address that is no cell: ${cell.address}`);
+  return address;
+}

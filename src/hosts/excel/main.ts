@@ -1,0 +1,57 @@
+/** The one page that Excel loads for functions, pane and ribbon. */
+import "../../pane/styles.css";
+import "./taskpane.css";
+import { mountPane } from "../../pane/main.ts";
+import { Ledger } from "../ledger.ts";
+import { associateCommands } from "./commands.ts";
+import { associateFunctions } from "./functions.ts";
+import { excelHost } from "./host.ts";
+import { watchWorkbook } from "./watch.ts";
+
+const page = document.documentElement;
+const ledger = new Ledger();
+
+// Before anything else and without waiting: Excel calls the functions of an opened workbook as soon as they are associated.
+// A page whose office.js did not load (no network, a blocked address) still shows the help of the pane.
+const officeLoaded = typeof CustomFunctions !== "undefined" && typeof Office !== "undefined";
+if (officeLoaded) page.dataset.functions = String(associateFunctions(CustomFunctions, ledger));
+
+const pane = mountPane(element("pane"));
+
+if (officeLoaded) {
+  const { host } = await Office.onReady();
+  page.dataset.host = host ?? "none";
+  if (host === Office.HostType.Excel) {
+    followTheme();
+    associateCommands(report);
+    pane.attach(excelHost(ledger));
+    watchWorkbook(ledger).catch((error: unknown) => report(error instanceof Error ? error.message : String(error)));
+  }
+}
+
+function report(sentence: string): void {
+  element("notice").textContent = sentence;
+}
+
+/** Excel's theme may differ from the system's; it tells of no change, so it is read again whenever the pane comes to the front. */
+function followTheme(): void {
+  const read = () => {
+    const background = Office.context.officeTheme?.bodyBackgroundColor;
+    if (background !== undefined) page.dataset.theme = isDark(background) ? "dark" : "light";
+  };
+  read();
+  addEventListener("focus", read);
+  document.addEventListener("visibilitychange", read);
+}
+
+/** @param color "#rrggbb" */
+function isDark(color: string): boolean {
+  const [r = 0, g = 0, b = 0] = (color.match(/[0-9a-f]{2}/gi) ?? []).map((pair) => Number.parseInt(pair, 16));
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b < 128;
+}
+
+function element(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (found === null) throw new Error(`The page has no element ${id}`);
+  return found;
+}
