@@ -21,6 +21,8 @@ export function repairBody(): Html {
 <dd>The result is a table and something stands in its way. Clear the cells below and to the right.</dd>
 <dt><code>#VALUE!</code> and <code>#N/A</code></dt>
 <dd>The function has refused: an argument cannot be read, or lies outside the method. Select the cell; the pane says which and why.</dd>
+<dt>The pane shows nothing for a cell</dt>
+<dd>Excel keeps the stored values when it opens a workbook and calls no function. Calculate everything once with Ctrl+Alt+F9.</dd>
 <dt>An argument or a function of the new version is missing</dt>
 <dd>Excel keeps the list of functions for up to 24 hours. It reads it again when the version in the manifest is new.</dd>
 </dl>

@@ -18,15 +18,15 @@ if (officeLoaded) page.dataset.functions = String(associateFunctions(CustomFunct
 
 const pane = mountPane(element("pane"));
 
-if (officeLoaded) {
-  const { host } = await Office.onReady();
-  page.dataset.host = host ?? "none";
-  if (host === Office.HostType.Excel) {
-    followTheme();
-    associateCommands(report);
-    pane.attach(excelHost(ledger));
-    watchWorkbook(ledger).catch((error: unknown) => report(error instanceof Error ? error.message : String(error)));
-  }
+if (officeLoaded) Office.onReady(({ host }) => start(host));
+
+function start(host: Office.HostType | null): void {
+  page.dataset.host = String(host ?? "none");
+  if (host !== Office.HostType.Excel) return;
+  followTheme();
+  associateCommands(report);
+  pane.attach(excelHost(ledger));
+  watchWorkbook(ledger).catch((error: unknown) => report(error instanceof Error ? error.message : String(error)));
 }
 
 function report(sentence: string): void {

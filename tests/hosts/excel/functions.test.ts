@@ -1,0 +1,190 @@
+import { afterEach, describe, expect, test, vi } from "vitest";
+import type { CellFunction } from "../../../src/functions/declare.ts";
+import { cellFunction, quantityOf, tableOf } from "../../../src/functions/declare.ts";
+import { optional } from "../../../src/functions/param.ts";
+import { choice, number } from "../../../src/functions/params/scalar.ts";
+import { list } from "../../../src/functions/params/table.ts";
+import { registry } from "../../../src/functions/registry.ts";
+import { associateFunctions, excelFunction } from "../../../src/hosts/excel/functions.ts";
+import { Ledger } from "../../../src/hosts/ledger.ts";
+
+/** As in Excel's runtime: getters on the class, not own members. */
+class InvocationContext {
+  readonly #address: string | undefined;
+  constructor(address?: string) {
+    this.#address = address;
+  }
+  get functionName(): string {
+    return "F";
+  }
+  get address(): string | undefined {
+    return this.#address;
+  }
+}
+
+class HostError extends Error {
+  readonly code: string;
+  constructor(code: string, message: string) {
+    super(message);
+    this.code = code;
+  }
+}
+
+const sum = cellFunction({
+  name: "SUM_OF",
+  family: "Wind",
+  summary: "A sum.",
+  params: {
+    first: number({ says: "a number", min: 0, max: 100, source: "a rule" }),
+    second: optional(number({ says: "another" }), 10, "ten"),
+    scale: optional(choice(["1", "2"], { says: "a scale" }), "1", "one"),
+  },
+  returns: quantityOf("", "the sum"),
+  sources: ["arithmetic"],
+  example: { args: { first: 1 }, gives: 11, within: 0, source: "exact arithmetic" },
+  run: ({ first, second, scale }) => (first + second) * Number(scale),
+});
+
+const squares = cellFunction({
+  name: "SQUARES",
+  family: "Wind",
+  summary: "Squares.",
+  params: { values: list(number({ says: "a number" }), { says: "numbers" }) },
+  returns: tableOf("squares", [
+    ["value", ""],
+    ["square", ""],
+  ]),
+  sources: ["arithmetic"],
+  example: { args: { values: [[2]] }, gives: [[2, 4]], within: 0, source: "exact arithmetic" },
+  run: ({ values }) => values.map((v) => [v, v * v]),
+});
+
+function call(fn: CellFunction, ...given: unknown[]): unknown {
+  return excelFunction(fn, new Ledger())(...given, new InvocationContext());
+}
+
+function refusal(fn: CellFunction, ...given: unknown[]): { code?: unknown; message: string } {
+  try {
+    call(fn, ...given);
+  } catch (error) {
+    return error as HostError;
+  }
+  throw new Error("nothing was thrown");
+}
+
+const hostErrors = {
+  Error: HostError,
+  ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
+};
+
+afterEach(() => vi.unstubAllGlobals());
+
+describe("arguments as Excel sends them", () => {
+  test.each([
+    ["all given", [1, 2, "2"], 6],
+    ["omitted as null", [1, null, null], 11],
+    ["omitted as empty text, as a string parameter may be", [1, null, ""], 11],
+    ["fewer than declared: an older list of functions", [1], 11],
+    ["one cell as a 1x1 range", [[[1]], [[2]], null], 3],
+    ["numbers as text", ["1", "2", null], 3],
+    ["a number object with its value inside", [{ type: "FormattedNumber", basicValue: 1 }, 2, null], 3],
+  ])("%s", (_, given, wanted) => {
+    expect(call(sum, ...given)).toBe(wanted);
+  });
+
+  test("without an invocation, as a plain call", () => {
+    expect(excelFunction(sum, new Ledger())(1, 2)).toBe(3);
+  });
+
+  test.each([
+    ["an error of the runtime's class", new HostError("#DIV/0!", "")],
+    ["an error as a data type", { type: "Error", basicType: "Error", basicValue: "#DIV/0!" }],
+  ])("%s", (_, error) => {
+    expect(refusal(sum, error).message).toContain("holds #DIV/0!");
+    expect(refusal(squares, [[1], [error]]).message).toContain("#DIV/0!");
+  });
+
+  test("a single cell where a range is declared, blanks within a range", () => {
+    expect(call(squares, 3)).toEqual([[3, 9]]);
+    expect(
+      call(squares, [
+        [null, 3],
+        ["", 4],
+      ]),
+    ).toEqual([
+      [3, 9],
+      [4, 16],
+    ]);
+  });
+
+  test("a date that Excel made of a choice still gets its sentence", () => {
+    expect(refusal(sum, 1, 2, "46219").message).toContain("date");
+  });
+});
+
+describe("refusals", () => {
+  test("carry the host's code and the sentence", () => {
+    vi.stubGlobal("CustomFunctions", hostErrors);
+    expect(refusal(sum, "many")).toBeInstanceOf(HostError);
+    expect(refusal(sum, "many").code).toBe("#VALUE!");
+    expect(refusal(sum, "many").message).toContain("First");
+    expect(refusal(sum, 101).code).toBe("#N/A");
+    expect(refusal(sum, 101).message).toContain("a rule");
+  });
+
+  test("outside Excel are plain errors with code and sentence", () => {
+    vi.stubGlobal("CustomFunctions", { associate: () => {} });
+    expect(refusal(sum, 101).message).toMatch(/^#N\/A First is 101/);
+    vi.stubGlobal("CustomFunctions", undefined);
+    expect(refusal(sum, 101).message).toMatch(/^#N\/A First is 101/);
+  });
+});
+
+describe("ledger", () => {
+  test.each([
+    ["Wall!B4", "Wall"],
+    ["'Wall 1'!$B$4", "Wall 1"],
+    ["'It''s'!B4", "It's"],
+    ["[Book1.xlsx]Wall!B4", "Wall"],
+    ["'[My book.xlsx]Wall 1'!B4", "Wall 1"],
+  ])("the call of %s", (address, sheet) => {
+    const ledger = new Ledger();
+    excelFunction(sum, ledger)(1, 2, new InvocationContext(address));
+    expect(ledger.at({ sheet, row: 3, column: 1 })?.calls).toEqual([
+      { id: "SUMOF", args: [1, 2], outcome: { ok: true, value: 3 } },
+    ]);
+  });
+
+  test("keeps a refusal", () => {
+    const ledger = new Ledger();
+    expect(() => excelFunction(sum, ledger)(101, new InvocationContext("Wall!A1"))).toThrow();
+    expect(ledger.entries()[0]?.calls[0]?.outcome).toMatchObject({ ok: false, code: "#N/A" });
+  });
+
+  test("keeps nothing of a preview of a part of a formula, nor of a call without an address", () => {
+    const ledger = new Ledger();
+    excelFunction(sum, ledger)(1, { functionName: "SUMOF", address: "Wall!A1", isInValuePreview: true });
+    excelFunction(sum, ledger)(1, new InvocationContext());
+    expect(ledger.size).toBe(0);
+  });
+});
+
+test("a table comes as rows of its own, which the host may change", () => {
+  const rows = call(squares, [[2]]) as unknown[][];
+  rows[0]?.push("x");
+  expect(call(squares, [[2]])).toEqual([[2, 4]]);
+});
+
+test("every function of the registry is associated under its id and answers its example", () => {
+  const known = new Map<string, (...given: unknown[]) => unknown>();
+  const count = associateFunctions({ associate: (id, fn) => known.set(id, fn) }, new Ledger());
+  expect(count).toBe(registry.length);
+  expect([...known.keys()]).toEqual(registry.map((fn) => fn.id));
+  for (const fn of registry) {
+    const given = fn.params.map(({ name }) => fn.example.args[name] ?? null);
+    const got = known.get(fn.id)?.(...given, new InvocationContext(`Sheet1!A1`));
+    if (typeof fn.example.gives === "number") {
+      expect(Math.abs((got as number) - fn.example.gives), fn.name).toBeLessThanOrEqual(fn.example.within + 1e-12);
+    } else expect(typeof got, fn.name).toBe(typeof fn.example.gives);
+  }
+});
