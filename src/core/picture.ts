@@ -1,4 +1,6 @@
 import type { WallSectionPicture, WettingYearPicture } from "./enclosure/pictures.ts";
+import type { LoadCombinationsPicture } from "./loads/pictures.ts";
+import type { WindZonesPicture } from "./wind/pictures.ts";
 
 /**
  * Data for the pictures beside the working. The core states what there is to see, in plain numbers and texts;
@@ -10,4 +12,9 @@ export interface PictureBase {
   readonly alt: string;
 }
 
-export type Picture = PictureBase | WallSectionPicture | WettingYearPicture;
+export type Picture =
+  | PictureBase
+  | WallSectionPicture
+  | WettingYearPicture
+  | WindZonesPicture
+  | LoadCombinationsPicture;

@@ -2,9 +2,15 @@ import type { CellFunction } from "./declare.ts";
 import { enclosureFunctions } from "./enclosure.ts";
 import { takeoffFunctions } from "./takeoff.ts";
 import { unitFunctions } from "./units.ts";
+import { windFunctions } from "./wind.ts";
 
 /** Every function, family by family, in the order in which lists show them. */
-export const registry: readonly CellFunction[] = [...unitFunctions, ...enclosureFunctions, ...takeoffFunctions];
+export const registry: readonly CellFunction[] = [
+  ...unitFunctions,
+  ...windFunctions,
+  ...enclosureFunctions,
+  ...takeoffFunctions,
+];
 
 const byName = new Map(registry.map((fn) => [fn.name, fn]));
 

@@ -122,7 +122,7 @@ export function unreadFigure(surface: Surface, figure: UnreadFigure, edition: Ed
   return new OutOfRange(
     `The coefficients for this ${surface} are not held here`,
     `no public print of ${clause} was found to take them from`,
-    `Read GCp for your slope, zone and effective wind area in ${clause} and give it as gcp_away and gcp_toward`,
+    `Read GCp for your slope, zone and effective wind area in ${clause} and give it as gcpAway and gcpToward`,
   );
 }
 
@@ -137,7 +137,7 @@ function figureCoefficients(
   const curves = Object.hasOwn(figure.zones, zone) ? figure.zones[zone] : undefined;
   if (curves === undefined) {
     throw new BadInput(
-      `There is no zone ${zone} on this ${surface}`,
+      `There is no zone "${zone}" on this ${surface}`,
       `${clause} has zones ${Object.keys(figure.zones).join(", ")}`,
       "Give one of these",
     );
@@ -168,7 +168,8 @@ function figureCoefficients(
 }
 
 function zoneTaken(input: CladdingInput, tape: Tape | undefined): string {
-  const { surface, slopeDeg, zone, edition } = input;
+  const { surface, slopeDeg, edition } = input;
+  const zone = input.zone.trim().replace(/[\u2019\u2032]/g, "'");
   const gentle =
     edition === "7-10" && surface === "hip" && slopeDeg !== undefined && slopeDeg > 7 && slopeDeg <= GENTLE_HIP_DEGREES;
   if (!gentle || zone !== "3") return zone;
