@@ -125,7 +125,7 @@ const bothSides = (a: AirArguments) => ({
   curve: a.formula,
 });
 
-const STEADY = [
+export const STEADY = [
   "Steady state: heat and vapor flow in one direction by conduction and diffusion; no sun, rain, stored moisture or moving air.",
   "Vapor permeability of still air 2e-10 kg/(m s Pa) (ISO 13788:2012).",
 ];

@@ -20,6 +20,8 @@ export interface VaporSolution {
   readonly pressurePa: readonly number[];
   /** the wet planes inside the wall, inside to outside */
   readonly planes: readonly PlaneRate[];
+  /** vapor flow in at the inside surface less the flow out at the outside surface, kg/(m2 s): all planes gather it together */
+  readonly netKgM2s: number;
 }
 
 /** The vapor pressure without condensation: straight between both sides along x. Source: ISO 13788:2012 6.4. */
@@ -57,18 +59,18 @@ export function tautString(
   }
   const vertices = [...touched].sort((a, b) => a - b);
   const pressures = interpolate(at, y, vertices);
+  const slope = (a: number, b: number) => (num(y, a) - num(y, b)) / (num(at, b) - num(at, a));
   const planes: PlaneRate[] = [];
   for (let v = 1; v < vertices.length - 1; v++) {
     const [a, b, c] = [vertices[v - 1], vertices[v], vertices[v + 1]] as [number, number, number];
-    const inflow = (num(y, a) - num(y, b)) / (num(at, b) - num(at, a));
-    const outflow = (num(y, b) - num(y, c)) / (num(at, c) - num(at, b));
-    planes.push({ node: groups[b]?.plane ?? b, kgM2s: DELTA_0 * (inflow - outflow) });
+    planes.push({ node: groups[b]?.plane ?? b, kgM2s: DELTA_0 * (slope(a, b) - slope(b, c)) });
   }
   const pressurePa: number[] = [];
   groups.forEach((g, i) => {
     for (const n of g.nodes) pressurePa[n] = num(pressures, i);
   });
-  return { pressurePa, planes };
+  const netKgM2s = DELTA_0 * (slope(0, vertices[1] ?? last) - slope(vertices[vertices.length - 2] ?? 0, last));
+  return { pressurePa, planes, netKgM2s };
 }
 
 const num = (values: readonly number[], i: number): number => values[i] ?? 0;
