@@ -152,7 +152,8 @@ export function positional(fn: CellFunction, args: Readonly<Record<string, unkno
   return fn.params.map(({ name }) => (args[name] ?? null) as RawArgument);
 }
 
-function literal(value: unknown): string {
+/** A value as a formula writes it. */
+export function literal(value: unknown): string {
   if (Array.isArray(value)) return `{${value.map((row) => (row as unknown[]).map(cellLiteral).join(",")).join(";")}}`;
   return value === undefined ? "" : cellLiteral(value);
 }

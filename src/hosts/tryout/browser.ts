@@ -1,0 +1,203 @@
+import { type ICommandInfo, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { CalculationMode, SheetsSelectionsService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import engineTexts from "@univerjs/preset-sheets-core/locales/en-US";
+import type { FRange, FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
+import type { Cell, Table } from "../../core/tape.ts";
+import { type CellFunction, NAMESPACE } from "../../functions/declare.ts";
+import { registry } from "../../functions/registry.ts";
+import type { SheetTemplate, WorkbookTemplate } from "../../templates/template.ts";
+import type { Host } from "../host.ts";
+import { type CellAddress, Ledger } from "../ledger.ts";
+import { cellValue } from "./cells.ts";
+import { engineFunctions, Recorder } from "./engine.ts";
+import { functionInfo } from "./help.ts";
+import { sheetSnapshot, valueSnapshot, workbookSnapshot } from "./snapshot.ts";
+
+const UNIT = "workbook";
+
+/** Changes after which cells stand elsewhere or carry another sheet's name, so that everything calculates again. */
+const MOVES = /^sheet\.mutation\.((insert|remove|move|reorder)-(row|rows|col|columns|range|sheet)|set-worksheet-name)$/;
+const OURS = new RegExp(String.raw`\b${NAMESPACE}\.`, "i");
+/** How long the workbook must be quiet before the ledger is compared with it, in milliseconds. */
+const PAUSE_MS = 250;
+
+/** The real spreadsheet in a page, with our functions, as a host of the pane. */
+export class TryOutSheet implements Host {
+  readonly name = "the try-out sheet";
+  readonly ledger = new Ledger();
+  readonly #univer: Univer;
+  readonly #api: FUniver;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #moved = false;
+
+  constructor(element: HTMLElement, template: WorkbookTemplate, functions: readonly CellFunction[] = registry) {
+    const recorder = new Recorder(this.ledger);
+    this.#univer = new Univer({
+      locale: LocaleType.EN_US,
+      locales: { [LocaleType.EN_US]: engineTexts },
+      logLevel: LogLevel.SILENT,
+      darkMode: isDark(),
+    });
+    const { plugins } = UniverSheetsCorePreset({
+      container: element,
+      header: true,
+      toolbar: true,
+      ribbonType: "simple",
+      footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: true },
+      formula: {
+        function: engineFunctions(functions, recorder),
+        description: functions.map(functionInfo),
+        initialFormulaComputing: CalculationMode.FORCED,
+      },
+      disableTextFormatAlert: true,
+      disableTextFormatMark: true,
+    });
+    for (const plugin of plugins) {
+      if (Array.isArray(plugin)) this.#univer.registerPlugin(plugin[0], plugin[1]);
+      else this.#univer.registerPlugin(plugin);
+    }
+    this.#api = FUniver.newAPI(this.#univer);
+    this.#api.createWorkbook(workbookSnapshot(template, UNIT));
+    recorder.follow(this.#univer);
+    this.#api.onCommandExecuted((command) => this.#changed(command));
+    darkPreference().addEventListener("change", this.#followTheme);
+  }
+
+  async selection(): Promise<CellAddress | undefined> {
+    return this.#active();
+  }
+
+  onSelection(listener: (address: CellAddress | undefined) => void): () => void {
+    const service = this.#univer.__getInjector().get(SheetsSelectionsService);
+    const watch = service.selectionChanged$.subscribe(() => listener(this.#active()));
+    return () => watch.unsubscribe();
+  }
+
+  async formulaAt(address: CellAddress): Promise<string> {
+    return this.#range(address)?.getFormula() ?? "";
+  }
+
+  async valueAt(address: CellAddress): Promise<Cell | undefined> {
+    const range = this.#range(address);
+    return range === undefined ? undefined : cellValue(range);
+  }
+
+  async goTo(address: CellAddress): Promise<void> {
+    const sheet = this.#sheet(address.sheet);
+    if (sheet === null) return;
+    sheet.activate();
+    sheet.getRange(address.row, address.column).activateAsCurrentCell();
+    sheet.scrollToCell(Math.max(0, address.row - 4), Math.max(0, address.column - 1));
+  }
+
+  async insertFormula(formula: string): Promise<CellAddress> {
+    const address = this.#active() ?? { sheet: this.#workbook().getActiveSheet().getSheetName(), row: 0, column: 0 };
+    this.#range(address)?.setValue({ f: formula, v: null, p: null, t: null });
+    await this.calculated();
+    return address;
+  }
+
+  async writeSheet(name: string, rows: Table): Promise<string> {
+    const widths = columnWidths(rows);
+    return this.#putSheet({ name, says: "", widths, rows: [] }, (sheet) => {
+      const width = Math.max(0, ...rows.map((row) => row.length));
+      if (width === 0) return;
+      const cells = rows.map((row) => Array.from({ length: width }, (_, c) => valueSnapshot(row[c] ?? "")));
+      sheet.getRange(0, 0, rows.length, width).setValues(cells);
+    });
+  }
+
+  /** Puts a template's worksheets into the workbook, each in the place of one of the same name, and its named cells. */
+  async insertTemplate(template: WorkbookTemplate): Promise<void> {
+    for (const sheet of template.sheets) this.#putSheet(sheet);
+    const workbook = this.#workbook();
+    for (const [name, reference] of template.names) {
+      workbook.deleteDefinedName(name);
+      workbook.insertDefinedName(name, reference);
+    }
+    this.#api.getFormula().executeCalculation();
+    await this.calculated();
+  }
+
+  /** Waits until what is being calculated has arrived in the cells. */
+  calculated(): Promise<void> {
+    return this.#api.getFormula().onCalculationResultApplied();
+  }
+
+  dispose(): void {
+    clearTimeout(this.#timer);
+    darkPreference().removeEventListener("change", this.#followTheme);
+    this.#univer.dispose();
+  }
+
+  readonly #followTheme = (): void => this.#api.toggleDarkMode(isDark());
+
+  #putSheet(template: SheetTemplate, fill?: (sheet: FWorksheet) => void): string {
+    const workbook = this.#workbook();
+    const former = workbook.getSheetByName(template.name);
+    const { id: _id, name: _name, rowCount, columnCount, ...data } = sheetSnapshot(template, "new");
+    const options = former === null ? {} : { index: former.getIndex() };
+    const draftName = former === null ? template.name : `${template.name} (new)`;
+    const sheet = workbook.create(draftName, rowCount ?? 200, columnCount ?? 26, { ...options, sheet: data });
+    if (former !== null) {
+      workbook.deleteSheet(former);
+      sheet.setName(template.name);
+    }
+    fill?.(sheet);
+    sheet.activate();
+    return template.name;
+  }
+
+  #changed(command: Readonly<ICommandInfo>): void {
+    if (!command.id.startsWith("sheet.mutation.")) return;
+    this.#moved ||= MOVES.test(command.id);
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => {
+      this.ledger.retain((address) => OURS.test(this.#range(address)?.getFormula() ?? ""));
+      if (this.#moved) this.#api.getFormula().executeCalculation();
+      this.#moved = false;
+    }, PAUSE_MS);
+  }
+
+  #active(): CellAddress | undefined {
+    const range = this.#api.getActiveWorkbook()?.getActiveRange();
+    if (!range) return undefined;
+    return { sheet: range.getSheetName(), row: range.getRow(), column: range.getColumn() };
+  }
+
+  #workbook(): FWorkbook {
+    return this.#api.getActiveWorkbook() as FWorkbook;
+  }
+
+  #sheet(name: string): FWorksheet | null {
+    return this.#workbook().getSheetByName(name);
+  }
+
+  #range({ sheet, row, column }: CellAddress): FRange | undefined {
+    const found = this.#sheet(sheet);
+    return found === null || row >= found.getMaxRows() || column >= found.getMaxColumns()
+      ? undefined
+      : found.getRange(row, column);
+  }
+}
+
+function darkPreference(): MediaQueryList {
+  return matchMedia("(prefers-color-scheme: dark)");
+}
+
+function isDark(): boolean {
+  return darkPreference().matches;
+}
+
+/** Widths in characters, from the longest text of each column, within reason. */
+function columnWidths(rows: Table): number[] {
+  const widths: number[] = [];
+  for (const row of rows) {
+    row.forEach((cell, c) => {
+      widths[c] = Math.max(widths[c] ?? 10, Math.min(60, String(cell).length));
+    });
+  }
+  return widths;
+}

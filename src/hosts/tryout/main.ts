@@ -1,0 +1,11 @@
+import { mountPane } from "../../pane/main.ts";
+import { TryOutSheet } from "./browser.ts";
+import { demo } from "./demo.ts";
+import { makeResizable } from "./resize.ts";
+import "./tryout.css";
+
+const find = (id: string): HTMLElement => document.getElementById(id) as HTMLElement;
+
+const sheet = new TryOutSheet(find("sheet"), demo);
+mountPane(find("pane"), sheet);
+makeResizable(find("page"), find("divider"));
