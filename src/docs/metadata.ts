@@ -133,5 +133,7 @@ function joined(first: string, further: readonly string[], longest: number): str
 }
 
 function clipped(text: string, longest: number): string {
-  return text.length <= longest ? text : `${text.slice(0, text.lastIndexOf(" ", longest - 2))} …`;
+  if (text.length <= longest) return text;
+  const space = text.lastIndexOf(" ", longest - 2);
+  return `${text.slice(0, space > 0 ? space : longest - 2)} …`;
 }
