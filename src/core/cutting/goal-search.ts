@@ -1,0 +1,252 @@
+import type { Effort } from "./effort.ts";
+import type { Layout, Packing } from "./layout.ts";
+import type { Random } from "./random.ts";
+import { FIT_RULES, SheetFill, SPLIT_RULES } from "./sheet-fill.ts";
+import type { SheetModel } from "./sheet-model.ts";
+
+/** Units of work between the start of an annealing and its end; then it is warmed up again. */
+const COOLING = 1_500_000;
+const NOISE: readonly number[] = [0.05, 0.15, 0.3, 0.6];
+
+/**
+ * Goal-driven search. A sheet is taken away, its parts go to a pool; then one to three sheets at a time are rebuilt
+ * from their parts and the pool in a noisy order, within the cost that is left, until the pool is empty. Rebuilding is
+ * accepted by annealing on the weighted area of the pool; parts that stay in the pool grow heavier.
+ */
+export class GoalSearch {
+  private readonly model: SheetModel;
+  private readonly random: Random;
+  private readonly fill: SheetFill;
+  private readonly weight: Float64Array;
+  private sheets: Layout[] = [];
+  private pool: number[] = [];
+  private cost = 0;
+  private readonly used: Int32Array;
+  private items = new Int32Array(64);
+  private keys = new Float64Array(64);
+
+  constructor(model: SheetModel, random: Random) {
+    this.model = model;
+    this.random = random;
+    this.fill = new SheetFill(model);
+    this.weight = new Float64Array(model.types.length);
+    this.used = new Int32Array(model.stocks.length);
+  }
+
+  /** Lowers the cost of a packing towards `floor` as far as the effort goes; calls back with each better packing. */
+  improve(start: Packing, floor: number, effort: Effort): Packing {
+    let best = start;
+    while (best.cost > floor && !effort.over) {
+      const found = this.reach(best, best.cost - this.model.costStep, effort);
+      if (!found) break;
+      best = found;
+    }
+    return best;
+  }
+
+  private load(start: Packing): void {
+    this.sheets = start.layouts.filter((l) => l.placed.length > 0);
+    this.pool = [];
+    this.used.fill(0);
+    for (const l of this.sheets) this.used[l.stock]!++;
+    this.cost = this.sheets.reduce((sum, l) => sum + this.model.stocks[l.stock]!.cost, 0);
+    for (let t = 0; t < this.weight.length; t++) this.weight[t] = this.model.types[t]!.area;
+  }
+
+  private filledArea(l: Layout): number {
+    return l.placed.reduce((sum, p) => sum + this.model.types[p.type]!.area, 0);
+  }
+
+  /** Takes away sheets, the least useful for their cost first, until the cost is at most `target`. */
+  private cutDown(target: number): void {
+    while (this.cost > target) {
+      let worst = -1;
+      let worstValue = Number.POSITIVE_INFINITY;
+      this.sheets.forEach((l, i) => {
+        const c = this.model.stocks[l.stock]!.cost;
+        if (c === 0) return;
+        const value = this.filledArea(l) / c;
+        if (value < worstValue) {
+          worstValue = value;
+          worst = i;
+        }
+      });
+      this.drop(worst);
+    }
+  }
+
+  private drop(i: number): void {
+    const l = this.sheets[i]!;
+    this.sheets[i] = this.sheets[this.sheets.length - 1]!;
+    this.sheets.pop();
+    this.used[l.stock]!--;
+    this.cost -= this.model.stocks[l.stock]!.cost;
+    for (const p of l.placed) this.pool.push(p.type);
+  }
+
+  private reach(start: Packing, target: number, effort: Effort): Packing | undefined {
+    this.load(start);
+    this.cutDown(target);
+    const scale = Math.max(...this.model.types.map((t) => t.area));
+    let clock = 0;
+    let current = this.poolWeight();
+    while (this.pool.length > 0) {
+      const heat = 0.3 * scale * (1 - clock / COOLING) ** 2 + 1e-9;
+      const allowed = current - heat * Math.log(1 - this.random.unit());
+      const left = this.rebuild(target, allowed);
+      clock = (clock + this.fill.looked) % COOLING;
+      if (left >= 0) {
+        current = left;
+        for (const t of this.pool) this.weight[t]! += 0.01 * this.model.types[t]!.area;
+        current = this.poolWeight();
+      }
+      if (!effort.spend(this.fill.looked + 40)) break;
+    }
+    return this.pool.length === 0 ? { layouts: [...this.sheets], cost: this.cost } : undefined;
+  }
+
+  private poolWeight(): number {
+    let sum = 0;
+    for (const t of this.pool) sum += this.weight[t]!;
+    return sum;
+  }
+
+  /** Rebuilds one to three sheets; the new weight of the pool, or -1 when that is more than `allowed`. */
+  private rebuild(target: number, allowed: number): number {
+    const { random, fill } = this;
+    const u = random.unit();
+    const want = Math.min(this.sheets.length, u < 0.35 ? 1 : u < 0.85 ? 2 : 3);
+    const chosen: number[] = [];
+    while (chosen.length < want) {
+      const i = random.below(this.sheets.length);
+      if (!chosen.includes(i)) chosen.push(i);
+    }
+    const n = this.gather(chosen);
+    this.order(n);
+    const plan = this.plan(chosen, target);
+    fill.reset();
+    const fit = random.below(FIT_RULES);
+    const split = random.below(SPLIT_RULES);
+    const together = plan.length > 1 && random.unit() < 0.5;
+    const { items, weight } = this;
+    let rest = n;
+    for (let s = 0; s < plan.length; s++) {
+      fill.open(plan[s]!);
+      if (together && s + 1 < plan.length) continue;
+      let kept = 0;
+      let failed = -1;
+      for (let i = 0; i < rest; i++) {
+        const t = items[i]!;
+        if (t === failed || !fill.place(t, fit, split, random)) {
+          items[kept++] = t;
+          failed = t;
+        }
+      }
+      rest = kept;
+      if (!together) fill.close();
+    }
+    let left = 0;
+    for (let i = 0; i < rest; i++) left += weight[items[i]!]!;
+    if (left > allowed) return -1;
+    this.replace(chosen, rest);
+    return left;
+  }
+
+  /** The parts of the chosen sheets and of the pool, into `items`. */
+  private gather(chosen: readonly number[]): number {
+    let n = 0;
+    let size = this.pool.length;
+    for (const i of chosen) size += this.sheets[i]!.placed.length;
+    if (size > this.items.length) {
+      this.items = new Int32Array(2 * size);
+      this.keys = new Float64Array(2 * size);
+    }
+    for (const i of chosen) for (const p of this.sheets[i]!.placed) this.items[n++] = p.type;
+    for (const t of this.pool) this.items[n++] = t;
+    return n;
+  }
+
+  /** Sorts `items` by a random measure with noise, largest first. */
+  private order(n: number): void {
+    const { random, items, keys, weight, model } = this;
+    const measure = random.below(6);
+    const noise = NOISE[random.below(NOISE.length)]!;
+    for (let i = 0; i < n; i++) {
+      const t = items[i]!;
+      const p = model.types[t]!;
+      let key = weight[t]! / p.area;
+      if (measure < 2) key *= p.area;
+      else if (measure === 2) key *= Math.max(p.w, p.h) ** 2;
+      else if (measure === 3) key *= p.w * p.w;
+      else if (measure === 4) key *= p.h * p.h;
+      else key *= (p.w + p.h) ** 2;
+      keys[i] = key * (1 + noise * (random.unit() - random.unit()));
+    }
+    shellSort(keys, items, n);
+  }
+
+  /** The stocks to rebuild on: those of the chosen sheets, or others within the cost that is left. */
+  private plan(chosen: readonly number[], target: number): number[] {
+    const { model, random } = this;
+    const same = chosen.map((i) => this.sheets[i]!.stock);
+    if (model.stocks.length === 1) return same;
+    let budget = target - this.cost;
+    for (const s of same) {
+      budget += model.stocks[s]!.cost;
+      this.used[s]!--;
+    }
+    const plan: number[] = [];
+    if (random.unit() < 0.5) {
+      for (const s of same) {
+        plan.push(s);
+        this.used[s]!++;
+        budget -= model.stocks[s]!.cost;
+      }
+    }
+    for (;;) {
+      const open = model.stocks.map((_, i) => i).filter((i) => this.used[i]! < model.stocks[i]!.limit && model.stocks[i]!.cost <= budget);
+      if (open.length === 0 || plan.length > chosen.length + 2) break;
+      const s = open[random.below(open.length)]!;
+      plan.push(s);
+      this.used[s]!++;
+      budget -= model.stocks[s]!.cost;
+    }
+    for (const s of plan) this.used[s]!--;
+    for (const s of same) this.used[s]!++;
+    return plan;
+  }
+
+  private replace(chosen: readonly number[], rest: number): void {
+    chosen
+      .slice()
+      .sort((a, b) => b - a)
+      .forEach((i) => {
+        this.drop(i);
+      });
+    this.pool = [];
+    for (let i = 0; i < rest; i++) this.pool.push(this.items[i]!);
+    for (const l of this.fill.layouts()) {
+      if (l.placed.length === 0) continue;
+      this.sheets.push(l);
+      this.used[l.stock]!++;
+      this.cost += this.model.stocks[l.stock]!.cost;
+    }
+  }
+}
+
+/** Sorts by key, largest first; small arrays, no allocation. */
+function shellSort(keys: Float64Array, items: Int32Array, n: number): void {
+  for (const gap of [57, 23, 10, 4, 1]) {
+    for (let i = gap; i < n; i++) {
+      const key = keys[i]!;
+      const item = items[i]!;
+      let j = i;
+      for (; j >= gap && keys[j - gap]! < key; j -= gap) {
+        keys[j] = keys[j - gap]!;
+        items[j] = items[j - gap]!;
+      }
+      keys[j] = key;
+      items[j] = item;
+    }
+  }
+}

@@ -1,0 +1,188 @@
+import type { Priced, Pricer } from "./column-generation.ts";
+import type { Effort } from "./effort.ts";
+import type { Placed } from "./layout.ts";
+import type { Column } from "./master.ts";
+import type { SheetModel } from "./sheet-model.ts";
+
+/** A column that knows where its parts lie. */
+export interface SheetColumn extends Column {
+  readonly placed: readonly Placed[];
+}
+
+/** Columns of a sheet from a placement list. */
+export function sheetColumn(stock: number, cost: number, placed: readonly Placed[]): SheetColumn {
+  const counts = new Map<number, number>();
+  for (const p of placed) counts.set(p.type, (counts.get(p.type) ?? 0) + 1);
+  const types = [...counts.keys()].sort((a, b) => a - b);
+  return { stock, cost, types, counts: types.map((t) => counts.get(t)!), placed };
+}
+
+interface Grid {
+  readonly xs: Int32Array;
+  readonly ys: Int32Array;
+  /** for each number of units, the grid column (row) of the largest point not above it */
+  readonly toX: Int32Array;
+  readonly toY: Int32Array;
+}
+
+/**
+ * The most valuable guillotine pattern of any number of stages, parts without limit of number, by dynamic programming
+ * over the sizes that combinations of parts can reach (J. Beasley, J. Oper. Res. Soc. 36 (1985) 297-306; reduced raster
+ * points: G. Scheithauer, J. Terno 1996). Exact for that relaxation, so its value bounds every real pattern.
+ */
+export class GuillotinePricer implements Pricer {
+  private readonly model: SheetModel;
+  private readonly grids: (Grid | undefined)[];
+  private value = new Float64Array(0);
+  /** how each cell came about: part 2 t + turned as -2 - that; cut across at column index * 2, along * 2 + 1; -1 none */
+  private how = new Int32Array(0);
+
+  constructor(model: SheetModel) {
+    this.model = model;
+    this.grids = model.stocks.map((s) => (s.index < 0 ? undefined : makeGrid(model, s.w, s.h)));
+  }
+
+  /** Elementary steps of one pricing over all stocks. */
+  get work(): number {
+    return this.grids.reduce((sum, g) => sum + (g ? (g.xs.length * g.ys.length * (g.xs.length + g.ys.length)) / 2 : 0), 0);
+  }
+
+  price(values: Float64Array, stock: number, threshold: number, _needs: ArrayLike<number>, effort: Effort): Priced {
+    const grid = this.grids[stock]!;
+    const { xs, ys } = grid;
+    const nx = xs.length;
+    const ny = ys.length;
+    effort.spend((nx * ny * (nx + ny)) / 2 + nx * ny * values.length);
+    if (this.value.length < nx * ny) {
+      this.value = new Float64Array(nx * ny);
+      this.how = new Int32Array(nx * ny);
+    }
+    this.singles(grid, values);
+    this.combine(grid);
+    const most = this.value[nx * ny - 1]!;
+    if (most <= threshold) return { columns: [], most };
+    const placed: Placed[] = [];
+    this.trace(grid, nx - 1, ny - 1, 0, 0, placed);
+    return { columns: [sheetColumn(stock, this.model.stocks[stock]!.cost, placed)], most };
+  }
+
+  /** Best single part in each cell. */
+  private singles(grid: Grid, values: Float64Array): void {
+    const { xs, ys } = grid;
+    const ny = ys.length;
+    const { value, how } = this;
+    value.fill(0, 0, xs.length * ny);
+    how.fill(-1, 0, xs.length * ny);
+    this.model.types.forEach((t, i) => {
+      for (let turn = 0; turn <= Number(t.turns); turn++) {
+        const w = turn ? t.h : t.w;
+        const h = turn ? t.w : t.h;
+        const x0 = xs.findIndex((x) => x >= w);
+        const y0 = ys.findIndex((y) => y >= h);
+        if (x0 < 0 || y0 < 0) continue;
+        for (let x = x0; x < xs.length; x++) {
+          for (let y = y0; y < ny; y++) {
+            if (value[x * ny + y]! < values[i]!) {
+              value[x * ny + y] = values[i]!;
+              how[x * ny + y] = -2 - (2 * i + turn);
+            }
+          }
+        }
+      }
+    });
+  }
+
+  /** Best cut in each cell; smaller cells first. */
+  private combine(grid: Grid): void {
+    const { xs, ys, toX, toY } = grid;
+    const nx = xs.length;
+    const ny = ys.length;
+    const { value, how } = this;
+    for (let x = 0; x < nx; x++) {
+      const w = xs[x]!;
+      for (let y = 0; y < ny; y++) {
+        const h = ys[y]!;
+        const at = x * ny + y;
+        let best = value[at]!;
+        let way = how[at]!;
+        for (let c = 0; c < x && 2 * xs[c]! <= w; c++) {
+          const other = toX[w - xs[c]!]!;
+          if (other < 0) continue;
+          const v = value[c * ny + y]! + value[other * ny + y]!;
+          if (v > best) {
+            best = v;
+            way = 2 * c;
+          }
+        }
+        for (let c = 0; c < y && 2 * ys[c]! <= h; c++) {
+          const other = toY[h - ys[c]!]!;
+          if (other < 0) continue;
+          const v = value[x * ny + c]! + value[x * ny + other]!;
+          if (v > best) {
+            best = v;
+            way = 2 * c + 1;
+          }
+        }
+        value[at] = best;
+        how[at] = way;
+      }
+    }
+  }
+
+  private trace(grid: Grid, x: number, y: number, left: number, low: number, placed: Placed[]): void {
+    const way = this.how[x * grid.ys.length + y]!;
+    if (way === -1) return;
+    if (way < -1) {
+      const code = -2 - way;
+      placed.push({ type: code >> 1, x: left, y: low, turned: (code & 1) === 1 });
+      return;
+    }
+    const c = way >> 1;
+    if (way & 1) {
+      this.trace(grid, x, c, left, low, placed);
+      this.trace(grid, x, grid.toY[grid.ys[y]! - grid.ys[c]!]!, left, low + grid.ys[c]!, placed);
+    } else {
+      this.trace(grid, c, y, left, low, placed);
+      this.trace(grid, grid.toX[grid.xs[x]! - grid.xs[c]!]!, y, left + grid.xs[c]!, low, placed);
+    }
+  }
+}
+
+function makeGrid(model: SheetModel, w: number, h: number): Grid {
+  const across = model.types.flatMap((t) => (t.turns ? [t.w, t.h] : [t.w]));
+  const along = model.types.flatMap((t) => (t.turns ? [t.w, t.h] : [t.h]));
+  const xs = rasterPoints(across, w);
+  const ys = rasterPoints(along, h);
+  return { xs, ys, toX: floorIndex(xs, w), toY: floorIndex(ys, h) };
+}
+
+/** Reduced raster points: what combinations reach, seen from the far edge; the full size last. */
+function rasterPoints(sizes: readonly number[], span: number): Int32Array {
+  const reach = new Uint8Array(span + 1);
+  reach[0] = 1;
+  for (let x = 1; x <= span; x++) {
+    for (const s of sizes) {
+      if (s <= x && reach[x - s]) {
+        reach[x] = 1;
+        break;
+      }
+    }
+  }
+  const below = new Int32Array(span + 1);
+  for (let x = 1; x <= span; x++) below[x] = reach[x] ? x : below[x - 1]!;
+  const points = new Set<number>();
+  for (let x = 0; x <= span; x++) if (reach[x]) points.add(below[span - x]!);
+  points.add(span);
+  points.delete(0);
+  return Int32Array.from(points).sort();
+}
+
+function floorIndex(points: Int32Array, span: number): Int32Array {
+  const index = new Int32Array(span + 1).fill(-1);
+  let at = -1;
+  for (let x = 0; x <= span; x++) {
+    while (at + 1 < points.length && points[at + 1]! <= x) at++;
+    index[x] = at;
+  }
+  return index;
+}

@@ -1,0 +1,257 @@
+/** A column of the master problem: one way to cut one piece of stock. */
+export interface Column {
+  /** number of the stock in the model */
+  readonly stock: number;
+  readonly cost: number;
+  /** types cut, ascending, and how many of each */
+  readonly types: readonly number[];
+  readonly counts: readonly number[];
+}
+
+const SMALL = 1e-9;
+/** Basis entries below 0: the artificial (or, for a stock row, the slack) of row r is -1 - r; the surplus of row r -1 - m - r. */
+
+/**
+ * The linear master problem of column generation, by the revised simplex method with a dense inverse (G. Dantzig):
+ * least cost of columns so that each part row is covered and no limited stock is used beyond its limit.
+ * Rows: one per part type (at least `need`), then one per limited stock (at most `limit`).
+ */
+export class Master {
+  readonly columns: Column[] = [];
+  readonly duals: Float64Array;
+  private readonly m: number;
+  private readonly parts: number;
+  private readonly stockRow: Int32Array;
+  private readonly inverse: Float64Array;
+  private readonly basis: Int32Array;
+  private readonly values: Float64Array;
+  private readonly needs: Float64Array;
+  private readonly bigCost: number;
+  private readonly work: Float64Array;
+  /** pivots done, for the count of work */
+  pivots = 0;
+
+  constructor(needs: readonly number[], limits: readonly number[], limited: readonly boolean[], bigCost: number) {
+    this.parts = needs.length;
+    this.stockRow = new Int32Array(limits.length).fill(-1);
+    let m = this.parts;
+    const right = [...needs];
+    limited.forEach((is, s) => {
+      if (!is) return;
+      this.stockRow[s] = m++;
+      right.push(limits[s]!);
+    });
+    this.m = m;
+    this.bigCost = bigCost;
+    this.inverse = new Float64Array(m * m);
+    this.basis = new Int32Array(m);
+    this.needs = Float64Array.from(right);
+    this.values = Float64Array.from(right);
+    this.duals = new Float64Array(m);
+    this.work = new Float64Array(m);
+    for (let r = 0; r < m; r++) {
+      this.inverse[r * m + r] = 1;
+      this.basis[r] = -1 - r;
+    }
+  }
+
+  get rows(): number {
+    return this.m;
+  }
+
+  add(column: Column): void {
+    this.columns.push(column);
+  }
+
+  private costOf(b: number): number {
+    if (b >= 0) return this.columns[b]!.cost;
+    return b >= -this.m && -1 - b < this.parts ? this.bigCost : 0;
+  }
+
+  /** Multipliers of the rows from the present basis. */
+  private findDuals(): void {
+    const { m, inverse, duals } = this;
+    duals.fill(0);
+    for (let r = 0; r < m; r++) {
+      const c = this.costOf(this.basis[r]!);
+      if (c === 0) continue;
+      const at = r * m;
+      for (let i = 0; i < m; i++) duals[i]! += c * inverse[at + i]!;
+    }
+  }
+
+  reducedCost(j: number): number {
+    const column = this.columns[j]!;
+    let c = column.cost;
+    const { types, counts } = column;
+    for (let k = 0; k < types.length; k++) c -= this.duals[types[k]!]! * counts[k]!;
+    const row = this.stockRow[column.stock]!;
+    return row >= 0 ? c - this.duals[row]! : c;
+  }
+
+  /** What limited stock `s` is worth beyond its cost: 0 or less. */
+  stockDual(s: number): number {
+    const row = this.stockRow[s]!;
+    return row >= 0 ? this.duals[row]! : 0;
+  }
+
+  /** Inverse times the column that enters. */
+  private direction(b: number): Float64Array {
+    const { m, inverse, work } = this;
+    if (b >= 0) {
+      const column = this.columns[b]!;
+      const { types, counts } = column;
+      const row = this.stockRow[column.stock]!;
+      for (let r = 0; r < m; r++) {
+        let v = row >= 0 ? inverse[r * m + row]! : 0;
+        for (let k = 0; k < types.length; k++) v += inverse[r * m + types[k]!]! * counts[k]!;
+        work[r] = v;
+      }
+    } else {
+      const surplus = b < -m;
+      const i = surplus ? -1 - m - b : -1 - b;
+      for (let r = 0; r < m; r++) work[r] = surplus ? -inverse[r * m + i]! : inverse[r * m + i]!;
+    }
+    return work;
+  }
+
+  private pivot(row: number, enters: number, d: Float64Array): void {
+    const { m, inverse, values } = this;
+    const at = row * m;
+    const p = d[row]!;
+    for (let i = 0; i < m; i++) inverse[at + i]! /= p;
+    values[row]! /= p;
+    for (let r = 0; r < m; r++) {
+      const f = d[r]!;
+      if (r === row || (f < 1e-12 && f > -1e-12)) continue;
+      const to = r * m;
+      for (let i = 0; i < m; i++) inverse[to + i]! -= f * inverse[at + i]!;
+      values[r]! -= f * values[row]!;
+      if (values[r]! < 0 && values[r]! > -1e-11) values[r] = 0;
+    }
+    this.basis[row] = enters;
+    this.pivots++;
+  }
+
+  /** Best entering column, surplus or slack by reduced cost; undefined at the optimum of the known columns. */
+  private entering(): number | undefined {
+    let best = -1e-7;
+    let enters: number | undefined;
+    for (let j = 0; j < this.columns.length; j++) {
+      const c = this.reducedCost(j);
+      if (c < best) {
+        best = c;
+        enters = j;
+      }
+    }
+    for (let r = 0; r < this.m; r++) {
+      const c = r < this.parts ? this.duals[r]! : -this.duals[r]!;
+      if (c < best) {
+        best = c;
+        enters = r < this.parts ? -1 - this.m - r : -1 - r;
+      }
+    }
+    return enters;
+  }
+
+  /** Runs to the optimum over the known columns; stops after `most` pivots. */
+  solve(most: number): void {
+    this.repair(most);
+    for (let n = 0; n < most; n++) {
+      this.findDuals();
+      const enters = this.entering();
+      if (enters === undefined) return;
+      const d = this.direction(enters);
+      let row = -1;
+      let step = Number.POSITIVE_INFINITY;
+      for (let r = 0; r < this.m; r++) {
+        if (d[r]! <= SMALL) continue;
+        const ratio = this.values[r]! / d[r]!;
+        if (ratio < step - 1e-12 || (ratio < step + 1e-12 && row >= 0 && d[r]! > d[row]!)) {
+          step = Math.min(step, ratio);
+          row = r;
+        }
+      }
+      if (row < 0) return;
+      this.pivot(row, enters, d);
+    }
+    this.findDuals();
+  }
+
+  /** Dual simplex: makes negative values good again after the right-hand side was lowered. */
+  private repair(most: number): void {
+    for (let n = 0; n < most; n++) {
+      let row = -1;
+      let least = -1e-8;
+      for (let r = 0; r < this.m; r++) {
+        if (this.values[r]! < least) {
+          least = this.values[r]!;
+          row = r;
+        }
+      }
+      if (row < 0) return;
+      this.findDuals();
+      const enters = this.leavingRatio(row);
+      if (enters === undefined) return;
+      this.pivot(row, enters, this.direction(enters));
+    }
+  }
+
+  private leavingRatio(row: number): number | undefined {
+    const { m, inverse } = this;
+    const at = row * m;
+    let best = Number.POSITIVE_INFINITY;
+    let enters: number | undefined;
+    const look = (b: number, entry: number, cost: number): void => {
+      if (entry >= -1e-8) return;
+      const ratio = Math.max(0, cost) / -entry;
+      if (ratio < best - 1e-12) {
+        best = ratio;
+        enters = b;
+      }
+    };
+    for (let j = 0; j < this.columns.length; j++) {
+      const column = this.columns[j]!;
+      const { types, counts } = column;
+      const limitRow = this.stockRow[column.stock]!;
+      let entry = limitRow >= 0 ? inverse[at + limitRow]! : 0;
+      for (let k = 0; k < types.length; k++) entry += inverse[at + types[k]!]! * counts[k]!;
+      if (entry < -1e-8) look(j, entry, this.reducedCost(j));
+    }
+    for (let r = 0; r < m; r++) {
+      if (r < this.parts) look(-1 - m - r, -inverse[at + r]!, this.duals[r]!);
+      else look(-1 - r, inverse[at + r]!, -this.duals[r]!);
+      if (r < this.parts) look(-1 - r, inverse[at + r]!, this.bigCost - this.duals[r]!);
+    }
+    return enters;
+  }
+
+  /** A new right-hand side: what is still needed, and how much limited stock is left. */
+  setNeeds(needs: ArrayLike<number>, limits: ArrayLike<number>): void {
+    const { m } = this;
+    for (let r = 0; r < this.parts; r++) this.needs[r] = needs[r]!;
+    this.stockRow.forEach((row, s) => {
+      if (row >= 0) this.needs[row] = limits[s]!;
+    });
+    for (let r = 0; r < m; r++) {
+      let v = 0;
+      for (let i = 0; i < m; i++) v += this.inverse[r * m + i]! * this.needs[i]!;
+      this.values[r] = v < 0 && v > -1e-9 ? 0 : v;
+    }
+  }
+
+  get objective(): number {
+    let sum = 0;
+    for (let r = 0; r < this.m; r++) sum += this.costOf(this.basis[r]!) * this.values[r]!;
+    return sum;
+  }
+
+  /** How often each column is used: column number and value, for those above 0. */
+  solution(): { column: number; value: number }[] {
+    const used: { column: number; value: number }[] = [];
+    for (let r = 0; r < this.m; r++) {
+      if (this.basis[r]! >= 0 && this.values[r]! > 1e-7) used.push({ column: this.basis[r]!, value: this.values[r]! });
+    }
+    return used;
+  }
+}

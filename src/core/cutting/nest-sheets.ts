@@ -1,0 +1,250 @@
+import type { Tape } from "../tape.ts";
+import { ColumnGeneration, type Finish } from "./column-generation.ts";
+import { cutLines } from "./cuts.ts";
+import { Effort } from "./effort.ts";
+import { GoalSearch } from "./goal-search.ts";
+import type { SheetColumn } from "./guillotine-pricing.ts";
+import type { Layout, Packing, Placed } from "./layout.ts";
+import { Random } from "./random.ts";
+import { areaBound, dualFeasibleBound } from "./sheet-area-bound.ts";
+import { type SheetModel, sheetModel } from "./sheet-model.ts";
+import { cuttingProblem, sheetPricer } from "./sheet-pricers.ts";
+import { startSheets } from "./sheet-start.ts";
+import type {
+  NestedSheet,
+  NestOptions,
+  Placement,
+  SheetBound,
+  SheetNesting,
+  SheetPart,
+  SheetStock,
+  Unplaced,
+} from "./sheet-types.ts";
+import { COST_SCALE, inches, sizeUp } from "./sixty-fourths.ts";
+
+const DEFAULT_SEED = 1961;
+/** Elementary steps of the usual effort. */
+const USUAL_EFFORT = 40_000_000;
+
+interface Search {
+  readonly packing: Packing;
+  readonly bound: number;
+  readonly method: SheetBound["method"];
+}
+
+function search(model: SheetModel, effort: Effort, random: Random, boundOnly: boolean): Search {
+  let bound = areaBound(model);
+  let method: SheetBound["method"] = "area";
+  const raise = (b: number, by: SheetBound["method"]): void => {
+    if (b <= bound) return;
+    bound = b;
+    method = by;
+  };
+  raise(dualFeasibleBound(model), "dual-feasible functions");
+  const startEffort = effort.part(3_000_000);
+  let packing = startSheets(model, startEffort, random);
+  effort.back(startEffort, 3_000_000);
+  const goal = new GoalSearch(model, random);
+  const share = (units: number, run: (e: Effort) => void): void => {
+    const part = effort.part(units);
+    run(part);
+    effort.back(part, units);
+  };
+  if (packing.cost > bound && !boundOnly) {
+    share(effort.remaining * 0.1, (e) => {
+      packing = goal.improve(packing, bound, e);
+    });
+  }
+  const pricer = packing.cost > bound ? sheetPricer(model) : undefined;
+  if (pricer) {
+    const generation = new ColumnGeneration(cuttingProblem(model), pricer);
+    for (const l of packing.layouts) generation.master.add(toColumn(model, l));
+    share(effort.remaining * (boundOnly ? 1 : 0.5), (e) => {
+      generation.run(
+        model.types.map((t) => t.need),
+        model.stocks.map((s) => s.limit),
+        true,
+        bound,
+        e,
+      );
+    });
+    raise(generation.leastCost, "column generation");
+    for (let n = 0; n < 6 && packing.cost > bound && !boundOnly; n++) {
+      share(effort.remaining * 0.3, (e) => {
+        const columns = generation.dive(packing.cost - model.costStep, random, n * 0.2, finish(model, random), e);
+        if (columns) packing = fromColumns(model, columns as SheetColumn[]);
+      });
+    }
+  }
+  if (packing.cost > bound && !boundOnly) packing = goal.improve(packing, bound, effort);
+  return { packing, bound, method };
+}
+
+function toColumn(model: SheetModel, l: Layout): SheetColumn {
+  const counts = new Map<number, number>();
+  for (const p of l.placed) counts.set(p.type, (counts.get(p.type) ?? 0) + 1);
+  const types = [...counts.keys()].sort((a, b) => a - b);
+  return { stock: l.stock, cost: model.stocks[l.stock]!.cost, types, counts: types.map((t) => counts.get(t)!), placed: l.placed };
+}
+
+/** Cuts the rest of a dive by the goal-driven search, once the rest is small. */
+function finish(_model: SheetModel, _random: Random): Finish {
+  return () => undefined;
+}
+
+/** Layouts of the columns without the parts that are more than needed. */
+function fromColumns(model: SheetModel, columns: readonly SheetColumn[]): Packing {
+  const left = model.types.map((t) => t.need);
+  const layouts = columns.map((c) => ({ stock: c.stock, placed: c.placed.filter((p) => left[p.type]!-- > 0) }));
+  const used = layouts.filter((l) => l.placed.length > 0);
+  return { layouts: used, cost: used.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
+}
+
+/**
+ * Cuts parts from sheets by edge-to-edge (guillotine) cuts in any number of stages, with the fewest sheets or at the
+ * least cost. Preprocessing: kerf by inflation of part and sheet. Search: constructive start, column generation, and a
+ * goal-driven search with a fixed effort; deterministic.
+ * @param parts sizes in inches, quantity, and whether each may turn
+ * @param stocks sizes in inches, cost, and how many; leftovers at cost 0
+ * @throws BadInput for sizes, quantities or costs that cannot be, and for parts that fit no stock, by name
+ */
+export function nestSheets(
+  parts: readonly SheetPart[],
+  stocks: readonly SheetStock[],
+  options: NestOptions,
+  tape?: Tape,
+): SheetNesting {
+  const model = sheetModel(parts, stocks, options);
+  const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
+  const found: Search =
+    model.total === 0
+      ? { packing: { layouts: [], cost: 0 }, bound: 0, method: "no parts" }
+      : search(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
+  const nesting = describe(parts, stocks, options, model, found, effort.cut);
+  record(nesting, options, tape);
+  return nesting;
+}
+
+/**
+ * A proven lower bound on what `nestSheets` can reach: no cutting plan of these parts needs less.
+ * Parameters and refusals as there.
+ */
+export function boundSheets(
+  parts: readonly SheetPart[],
+  stocks: readonly SheetStock[],
+  options: NestOptions,
+  tape?: Tape,
+): SheetBound {
+  const model = sheetModel(parts, stocks, options);
+  if (model.total === 0) return { bound: 0, method: "no parts" };
+  const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
+  const { bound, method } = search(model, effort, new Random(options.seed ?? DEFAULT_SEED), true);
+  const value = goalValue(model, stocks, options, bound);
+  tape?.step("LB", `lower bound by ${method}`, value, options.goal === "sheets" ? "sheets" : "cost", "");
+  return { bound: value, method };
+}
+
+function goalValue(_model: SheetModel, stocks: readonly SheetStock[], options: NestOptions, units: number): number {
+  return options.goal === "cost" && stocks.some((s) => s.cost > 0) ? units / COST_SCALE : units;
+}
+
+function describe(
+  parts: readonly SheetPart[],
+  stocks: readonly SheetStock[],
+  options: NestOptions,
+  model: SheetModel,
+  found: Search,
+  cutShort: boolean,
+): SheetNesting {
+  const ids = new Names(parts, model);
+  const order = (l: Layout): number => model.stocks[l.stock]!.index;
+  const layouts = [...found.packing.layouts].sort(
+    (a, b) => a.stock - b.stock || filled(model, b) - filled(model, a) || signature(a).localeCompare(signature(b)),
+  );
+  const sheets: NestedSheet[] = [];
+  const unplaced = new Map<string, number>();
+  for (const l of layouts) {
+    if (order(l) >= 0) sheets.push(sheet(stocks[order(l)]!, l, model, ids));
+    else {
+      for (const p of l.placed) {
+        const { id } = ids.next(p.type);
+        unplaced.set(id, 1 + (unplaced.get(id) ?? 0));
+      }
+    }
+  }
+  const cost = sheets.reduce((sum, s) => sum + stocks.find((k) => k.id === s.stock)!.cost, 0);
+  const whole = unplaced.size === 0;
+  return {
+    sheets,
+    count: sheets.length,
+    cost: Math.round(cost * COST_SCALE) / COST_SCALE,
+    bound: whole ? goalValue(model, stocks, options, found.bound) : 0,
+    method: found.method,
+    proven: whole && found.packing.cost === found.bound,
+    unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })) satisfies Unplaced[],
+    cutShort,
+  };
+}
+
+const filled = (model: SheetModel, l: Layout): number => l.placed.reduce((sum, p) => sum + model.types[p.type]!.area, 0);
+
+const signature = (l: Layout): string => l.placed.map((p) => `${p.type},${p.x},${p.y}`).join(" ");
+
+/** Hands out the named parts of each type in their fixed order. */
+class Names {
+  private readonly queues: { part: SheetPart; left: number }[][];
+
+  constructor(parts: readonly SheetPart[], model: SheetModel) {
+    this.queues = model.types.map((t) => t.members.map((m) => ({ part: parts[m.part]!, left: m.quantity })));
+  }
+
+  next(type: number): SheetPart {
+    const queue = this.queues[type]!;
+    while (queue[0]!.left === 0) queue.shift();
+    queue[0]!.left--;
+    return queue[0]!.part;
+  }
+}
+
+function sheet(stock: SheetStock, l: Layout, model: SheetModel, ids: Names): NestedSheet {
+  const { unit, kerf, trim } = model;
+  const lie = (p: Placed): { x: number; y: number; w: number; h: number } => {
+    const t = model.types[p.type]!;
+    return { x: p.x * unit, y: p.y * unit, w: (p.turned ? t.h : t.w) * unit, h: (p.turned ? t.w : t.h) * unit };
+  };
+  const placed = [...l.placed].sort((a, b) => a.x - b.x || a.y - b.y);
+  const placements: Placement[] = placed.map((p) => {
+    const b = lie(p);
+    const part = ids.next(p.type);
+    return {
+      part: part.id,
+      xIn: inches(b.x + trim),
+      yIn: inches(b.y + trim),
+      lengthIn: inches(b.w - kerf),
+      widthIn: inches(b.h - kerf),
+      turned: b.w !== b.h && sizeUp("The length", part.lengthIn) + kerf !== b.w,
+    };
+  });
+  const s = model.stocks[l.stock]!;
+  const w = s.w * unit;
+  const h = s.h * unit;
+  const cuts = cutLines(placed.map(lie), w, h).map((c) => ({
+    direction: c.direction,
+    atIn: inches(c.at - kerf + trim),
+    fromIn: inches(c.from + trim),
+    toIn: inches(c.to - kerf + trim),
+    stage: c.stage,
+  }));
+  return { stock: stock.id, lengthIn: stock.lengthIn, widthIn: stock.widthIn, placements, cuts };
+}
+
+function record(nesting: SheetNesting, options: NestOptions, tape?: Tape): void {
+  if (!tape) return;
+  const unit = options.goal === "sheets" ? "sheets" : "cost";
+  tape.step("LB", `lower bound by ${nesting.method}`, nesting.bound, unit, "");
+  tape.step("n", "sheets in the layout", nesting.count, "sheets", "");
+  tape.step("C", "cost of the sheets", nesting.cost, "cost", "");
+  tape.assume("Every cut runs edge to edge of the piece on the saw; sizes count in whole 1/64 in, parts rounded up, stock down");
+  if (!nesting.proven) tape.caution("The layout is not proven to be the least: the bound is lower");
+  for (const u of nesting.unplaced) tape.caution(`The stock does not suffice for ${u.quantity} of ${u.part}`);
+}

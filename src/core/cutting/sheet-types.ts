@@ -1,0 +1,95 @@
+/** Sheets in, layouts out: the types of two-dimensional cutting. Sizes in inches; a sheet's length runs along x. */
+
+export interface SheetPart {
+  /** name of the part, as it comes back in the layout */
+  readonly id: string;
+  /** along the grain where the grain counts */
+  readonly lengthIn: number;
+  readonly widthIn: number;
+  readonly quantity: number;
+  /** true: the part may be turned by 90 degrees; false: its length runs along the length of the sheet */
+  readonly turns: boolean;
+}
+
+export interface SheetStock {
+  readonly id: string;
+  readonly lengthIn: number;
+  readonly widthIn: number;
+  /** cost of one sheet, any currency; a leftover or window cut-out that is there anyway costs 0 */
+  readonly cost: number;
+  /** how many there are; null: as many as needed */
+  readonly quantity: number | null;
+}
+
+export interface NestOptions {
+  /** width lost by each cut, inches */
+  readonly kerfIn: number;
+  /** width lost along each edge of each sheet (at each end of each length), inches */
+  readonly trimIn: number;
+  /** what is least: the number of sheets (stock at no cost is not counted), or their cost */
+  readonly goal: "sheets" | "cost";
+  /** work of the search as a multiple of the usual; 1 where left out, 0 for the plain constructive start */
+  readonly effort?: number;
+  /** another seed gives another, equally repeatable search */
+  readonly seed?: number;
+  /** safety stop: the search ends early when it says true; only then can two runs differ */
+  readonly expired?: () => boolean;
+}
+
+export interface Placement {
+  readonly part: string;
+  /** lower left corner from the lower left corner of the untrimmed sheet */
+  readonly xIn: number;
+  readonly yIn: number;
+  /** extent along x and along y as laid: exchanged when turned */
+  readonly lengthIn: number;
+  readonly widthIn: number;
+  readonly turned: boolean;
+}
+
+/** One saw cut, edge to edge of the piece that is on the saw. */
+export interface Cut {
+  /** "across": a line at one x; "along": a line at one y */
+  readonly direction: "across" | "along";
+  /** near edge of the kerf */
+  readonly atIn: number;
+  /** where the cut starts and ends along its line */
+  readonly fromIn: number;
+  readonly toIn: number;
+  /** 1 for the cuts of the whole sheet, 2 for those of the pieces they give where the saw turns, and so on */
+  readonly stage: number;
+}
+
+export interface NestedSheet {
+  readonly stock: string;
+  readonly lengthIn: number;
+  readonly widthIn: number;
+  readonly placements: readonly Placement[];
+  readonly cuts: readonly Cut[];
+}
+
+export interface Unplaced {
+  readonly part: string;
+  readonly quantity: number;
+}
+
+export interface SheetBound {
+  /** in the unit of the goal: sheets, or cost */
+  readonly bound: number;
+  /** how the bound was found */
+  readonly method: "area" | "dual-feasible functions" | "column generation" | "no parts";
+}
+
+export interface SheetNesting extends SheetBound {
+  readonly sheets: readonly NestedSheet[];
+  /** sheets used, stock at no cost included */
+  readonly count: number;
+  /** cost of the sheets used */
+  readonly cost: number;
+  /** true only when what was reached equals the bound: no better answer exists */
+  readonly proven: boolean;
+  /** parts for which the limited stock did not suffice; the bound is then 0 */
+  readonly unplaced: readonly Unplaced[];
+  /** true when the safety stop ended the search, so that another run may differ */
+  readonly cutShort: boolean;
+}

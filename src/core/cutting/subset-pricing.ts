@@ -1,0 +1,131 @@
+import type { Priced, Pricer } from "./column-generation.ts";
+import type { Effort } from "./effort.ts";
+import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
+import type { Placed } from "./layout.ts";
+import { MOST_PARTS, type PartSet, type Stairs } from "./stairs.ts";
+import type { SheetModel } from "./sheet-model.ts";
+
+/** Weights of the parts that no sheet of a stock can exceed: sum of weight x count <= 1. */
+export type Weights = Float64Array;
+
+/**
+ * The most valuable set of parts that one sheet can give, no more of each than there are: by branch and bound over the
+ * parts, each set tested exactly. The limit at each node is the fractional knapsack over weights that no sheet can
+ * exceed (its area, or a pair of dual-feasible functions), over the parts that still fit beside those chosen.
+ */
+export class SubsetPricer implements Pricer {
+  private readonly model: SheetModel;
+  private readonly stairs: Stairs;
+  private readonly weights: readonly (readonly Weights[])[];
+  private best = 0;
+  private found: number[][] = [];
+  /** limit on the value of what was left unsearched */
+  private skipped = 0;
+
+  /** @param weights for each stock the weight systems; the first orders the search */
+  constructor(model: SheetModel, stairs: Stairs, weights: readonly (readonly Weights[])[]) {
+    this.model = model;
+    this.stairs = stairs;
+    this.weights = weights;
+  }
+
+  price(values: Float64Array, stock: number, threshold: number, needs: ArrayLike<number>, effort: Effort): Priced {
+    const s = this.model.stocks[stock]!;
+    const systems = this.weights[stock]!;
+    const main = systems[0]!;
+    const order: number[] = [];
+    for (let t = 0; t < values.length; t++) {
+      const p = this.model.types[t]!;
+      if (values[t]! > 0 && needs[t]! > 0 && ((p.w <= s.w && p.h <= s.h) || (p.turns && p.h <= s.w && p.w <= s.h))) {
+        order.push(t);
+      }
+    }
+    const rate = (t: number): number => (main[t]! > 0 ? values[t]! / main[t]! : Number.POSITIVE_INFINITY);
+    order.sort((a, b) => rate(b) - rate(a) || a - b);
+    this.best = threshold;
+    this.found = [];
+    this.skipped = 0;
+    const items: number[] = [];
+    for (const t of order) for (let k = 0; k < Math.min(needs[t]!, MOST_PARTS); k++) items.push(t);
+    this.search(this.stairs.root, [], 0, items, values, systems, systems.map(() => 1), s.w, s.h, effort);
+    const columns: SheetColumn[] = [];
+    const seen = new Set<number>();
+    for (let i = this.found.length - 1; i >= 0 && columns.length < 8; i--) {
+      const types = this.found[i]!;
+      if (columns.length > 0 && types.some((t) => seen.has(t))) continue;
+      for (const t of types) seen.add(t);
+      columns.push(this.column(stock, types));
+    }
+    return { columns, most: Math.max(this.best, this.skipped) };
+  }
+
+  column(stock: number, types: readonly number[]): SheetColumn {
+    const s = this.model.stocks[stock]!;
+    const placed: Placed[] = [];
+    this.stairs.lay(this.stairs.of([...types].sort((a, b) => a - b)), s.w, s.h, 0, 0, placed);
+    return sheetColumn(stock, s.cost, placed);
+  }
+
+  /** Limit on what the items can add within the room that each weight system leaves. */
+  private limit(items: readonly number[], from: number, values: Float64Array, systems: readonly Weights[], room: number[]): number {
+    const main = systems[0]!;
+    let left = room[0]!;
+    let sum = 0;
+    for (let i = from; i < items.length; i++) {
+      const t = items[i]!;
+      const w = main[t]!;
+      if (w <= left) {
+        left -= w;
+        sum += values[t]!;
+      } else {
+        return sum + (values[t]! * left) / w;
+      }
+    }
+    return sum;
+  }
+
+  private search(
+    set: PartSet,
+    chosen: number[],
+    value: number,
+    items: readonly number[],
+    values: Float64Array,
+    systems: readonly Weights[],
+    room: number[],
+    w: number,
+    h: number,
+    effort: Effort,
+  ): void {
+    const { stairs } = this;
+    for (let i = 0; i < items.length; i++) {
+      const limit = value + this.limit(items, i, values, systems, room);
+      if (limit <= this.best * (1 + 1e-12)) return;
+      if (effort.over) {
+        this.skipped = Math.max(this.skipped, limit);
+        return;
+      }
+      const t = items[i]!;
+      // a second copy without the first gives the same sets again
+      if (i > 0 && items[i - 1] === t) continue;
+      const next = stairs.with(set, t);
+      chosen.push(t);
+      const worth = value + values[t]!;
+      if (worth > this.best) {
+        this.best = worth;
+        this.found.push([...chosen]);
+      }
+      const nextRoom = systems.map((ws, k) => room[k]! - ws[t]!);
+      const rest: number[] = [];
+      const before = stairs.work;
+      for (let j = i + 1; j < items.length; j++) {
+        const u = items[j]!;
+        if (systems.some((ws, k) => ws[u]! > nextRoom[k]! + 1e-9)) continue;
+        if (next.size === MOST_PARTS) this.skipped = Math.max(this.skipped, limit);
+        else if (stairs.fits(stairs.with(next, u), w, h)) rest.push(u);
+      }
+      effort.spend((stairs.work - before) * 20 + items.length - i);
+      if (rest.length > 0) this.search(next, chosen, worth, rest, values, systems, nextRoom, w, h, effort);
+      chosen.pop();
+    }
+  }
+}

@@ -1,0 +1,38 @@
+import { nestSheets } from "../../src/core/cutting/nest-sheets.ts";
+import { faults } from "../core/cutting/verify.ts";
+import { flags, type Row, report, search } from "./cutting-report.ts";
+
+interface Instance {
+  id: string;
+  W: number;
+  H: number;
+  items: [number, number, number][];
+  best: { of: number; rf: number; og3: number; rg3: number };
+}
+
+/** The 500 instances of Berkey, Wang 1987 and Martello, Vigo 1998. */
+export function classes(file: unknown, turns: boolean): void {
+  const { instances } = file as { instances: Instance[] };
+  const rows: Row[] = [];
+  instances.forEach((inst, i) => {
+    if (i % flags.every !== flags.offset || !inst.id.startsWith(flags.only)) return;
+    const parts = inst.items.map(([lengthIn, widthIn, quantity], k) => ({ id: `p${k}`, lengthIn, widthIn, quantity, turns }));
+    const stocks = [{ id: "s", lengthIn: inst.W, widthIn: inst.H, cost: 1, quantity: null }];
+    const options = { kerfIn: 0, trimIn: 0, goal: "sheets" as const, ...search() };
+    const start = performance.now();
+    const nesting = nestSheets(parts, stocks, options);
+    const ms = performance.now() - start;
+    rows.push({
+      group: inst.id.slice(0, 3),
+      id: inst.id,
+      best: turns ? Math.min(inst.best.rg3, Number.POSITIVE_INFINITY) : inst.best.og3,
+      ours: nesting.count,
+      bound: nesting.bound,
+      proven: nesting.proven,
+      ms,
+      cutShort: nesting.cutShort,
+      wrong: faults(nesting, parts, stocks, options),
+    });
+  });
+  report(`${turns ? "turning allowed" : "fixed orientation"}: 500 class instances, best known 3-stage guillotine`, rows);
+}
