@@ -1,8 +1,8 @@
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import webpack from "webpack";
+import { loadAssets } from "./src/docs/load.mjs";
 
 const at = (path) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -22,18 +22,7 @@ class RegistryAssets {
     compiler.hooks.thisCompilation.tap("RegistryAssets", (compilation) => {
       const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
       compilation.hooks.processAssets.tapPromise({ name: "RegistryAssets", stage }, async () => {
-        const outfile = at("node_modules/.cache/sillwork/assets.mjs");
-        await build({
-          entryPoints: [at("src/docs/assets.ts")],
-          outfile,
-          bundle: true,
-          format: "esm",
-          platform: "node",
-          packages: "external",
-          logLevel: "error",
-        });
-        const { buildAssets } = await import(`${outfile}?${Date.now()}`);
-        for (const { path, content } of buildAssets({ origin: this.origin })) {
+        for (const { path, content } of await loadAssets({ origin: this.origin })) {
           compilation.emitAsset(path, new webpack.sources.RawSource(content));
         }
       });
@@ -96,6 +85,8 @@ function tryOut(mode) {
       }),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
     ],
+    // It is loaded from this machine: making it small would take a minute of every start.
+    optimization: { minimize: false },
     // The embedded spreadsheet is large; it is for trying out and never part of the add-in.
     performance: { hints: false },
     devServer: {
