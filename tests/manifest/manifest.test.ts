@@ -1,0 +1,158 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { checkManifest } from "../../manifest/check.ts";
+import { parseXml } from "../../manifest/xml.ts";
+import { buildAssets } from "../../src/docs/assets.ts";
+import { filledManifest, manifestVersion, variant } from "../../src/docs/manifest.ts";
+
+const top = fileURLToPath(new URL("../..", import.meta.url));
+const template = readFileSync(`${top}manifest/manifest.template.xml`, "utf8");
+const ORIGIN = "https://files.office.example/sillwork";
+const assets = buildAssets({ origin: `${ORIGIN}/`, version: "0.1.0", manifestTemplate: template, css: "" });
+
+/** Files as the build puts them. */
+const files = {
+  read(path: string): Uint8Array | undefined {
+    try {
+      return readFileSync(`${top}manifest/${path}`);
+    } catch {
+      return undefined;
+    }
+  },
+};
+const sound = filledManifest(template, variant("production", ORIGIN, "0.1.0"));
+
+test.each(["manifest.xml", "manifest.local.xml"])("%s is sound", (name) => {
+  const content = assets.find(({ path }) => path === name)?.content ?? "";
+  expect(checkManifest(content, files)).toEqual([]);
+});
+
+test("every file that the manifest names is built", () => {
+  const content = assets.find(({ path }) => path === "manifest.xml")?.content ?? "";
+  const built = new Set([...assets.map(({ path }) => path), "taskpane.html"]);
+  for (const [, address = ""] of content.matchAll(/DefaultValue="(https:[^"]+)"/g)) {
+    expect(address.startsWith(`${ORIGIN}/`)).toBe(true);
+    const path = address.slice(ORIGIN.length + 1);
+    expect(built.has(path) || files.read(path) !== undefined, address).toBe(true);
+  }
+});
+
+test("the variants differ in id, name and address, and share the namespace of the formulas", () => {
+  const local = variant("local", "https://localhost:3000", "0.1.0");
+  const production = variant("production", ORIGIN, "0.1.0");
+  for (const key of ["id", "displayName", "base", "origin"] as const) expect(local[key]).not.toBe(production[key]);
+  expect(local.namespace).toBe("SILL");
+  expect(production.namespace).toBe("SILL");
+});
+
+test("values are escaped, unknown placeholders and plain http refused", () => {
+  const values = { ...variant("local", ORIGIN, "1.2.3"), displayName: `A&B "x"` };
+  expect(filledManifest('<a DefaultValue="{{displayName}}"/>', values)).toBe(
+    '<a DefaultValue="A&amp;B &quot;x&quot;"/>',
+  );
+  expect(() => filledManifest("{{nothing}}", values)).toThrow("{{nothing}}");
+  expect(() => variant("local", "http://localhost:3000", "1.2.3")).toThrow("https");
+  expect(manifestVersion("0.12.3")).toBe("1.0.12.3");
+  expect(() => manifestVersion("1.2.3-beta")).toThrow("three numbers");
+});
+
+describe("the checker finds", () => {
+  test.each([
+    ["elements out of order", swap("<Version>", "<ProviderName>"), "out of order"],
+    ["a missing element", cut("<Permissions>ReadWriteDocument</Permissions>"), "lacks Permissions"],
+    ["an element too many", sound.replace("<AppDomains>", "<Extra/><AppDomains>"), "Extra"],
+    [
+      "a second runtime",
+      sound.replace("</Runtimes>", '<Runtime resid="Taskpane.Url" lifetime="long"/></Runtimes>'),
+      "Runtime",
+    ],
+    ["a broken reference", sound.replace('<Label resid="Group.Label"/>', '<Label resid="Nothing"/>'), "no resource"],
+    [
+      "a reference to another kind",
+      sound.replace('<Label resid="Group.Label"/>', '<Label resid="Help.Url"/>'),
+      "not in bt:ShortStrings",
+    ],
+    [
+      "a resource that is never used",
+      sound.replace('<LearnMoreUrl resid="Help.Url"/>', '<LearnMoreUrl resid="Taskpane.Url"/>'),
+      "never used",
+    ],
+    ["a resource id that stands twice", sound.replaceAll('id="Freeze.Tip"', 'id="Repair.Tip"'), "stands twice"],
+    [
+      "a long resource id",
+      sound.replaceAll("Functions.Metadata.Url", "Functions.Metadata.Url.Of.All.Languages"),
+      "longer than 32",
+    ],
+    ["a long text", sound.replace("Show the pane", "x".repeat(126)), "longer than 125"],
+    ["an empty text", sound.replace("Show the pane", ""), "is empty"],
+    ["a bad id", sound.replace(/<Id>.*<\/Id>/, "<Id>sillwork</Id>"), "GUID"],
+    ["a version of three parts", sound.replace(/<Version>.*<\/Version>/, "<Version>1.0.0</Version>"), "four parts"],
+    ["a version below 1", sound.replace(/<Version>.*<\/Version>/, "<Version>0.1.0.0</Version>"), "below 1.0"],
+    [
+      "plain http",
+      sound.replace(`${ORIGIN}/functions.json`, "http://files.office.example/functions.json"),
+      "Not an https",
+    ],
+    [
+      "another origin",
+      sound.replace(`${ORIGIN}/functions.json`, "https://other.example/functions.json"),
+      "several origins",
+    ],
+    [
+      "another page for the commands",
+      sound.replace('<FunctionFile resid="Taskpane.Url"/>', '<FunctionFile resid="Help.Url"/>'),
+      "FunctionFile refers",
+    ],
+    ["a short-lived runtime", sound.replace('lifetime="long"', 'lifetime="short"'), "lifetime"],
+    [
+      "another start page",
+      sound.replace(
+        `<SourceLocation DefaultValue="${ORIGIN}/taskpane.html"/>`,
+        `<SourceLocation DefaultValue="${ORIGIN}/other.html"/>`,
+      ),
+      "different pages",
+    ],
+    ["a missing icon", sound.replace("icons/icon-16.png", "icons/icon-17.png"), "no PNG"],
+    ["an icon of another size", sound.replace("icons/icon-16.png", "icons/icon-32.png"), "not 16 x 16"],
+    ["an icon without a size", sound.replace('<bt:Image size="80" resid="Icon.80"/>', ""), "lacks the size 80"],
+    [
+      "an action without its function",
+      sound.replace("<FunctionName>freezeSheet</FunctionName>", ""),
+      "lacks FunctionName",
+    ],
+    ["XML that is not well formed", sound.replace("</Hosts>", "</Host>"), "cannot be read"],
+  ])("%s", (_, broken, sentence) => {
+    expect(broken).not.toBe(sound);
+    expect(checkManifest(broken, files).join("\n")).toContain(sentence);
+  });
+});
+
+test.each(["<a>", "<a></b>", "<a/><b/>", "<a x=1/>", '<a x="1" x="2"/>', "<a>&nope;</a>", "text", "", "<a>1 < 2</a>"])(
+  "%s is not well formed",
+  (text) => {
+    expect(() => parseXml(text)).toThrow();
+  },
+);
+
+test("text and attributes are read", () => {
+  expect(parseXml(`<?xml version="1.0"?><!-- c --><a x='1 &amp; 2'> <b/> t&lt; </a>`)).toEqual({
+    name: "a",
+    attributes: { x: "1 & 2" },
+    children: [{ name: "b", attributes: {}, children: [], text: "" }],
+    text: "t<",
+  });
+});
+
+/** The manifest with two neighbouring lines exchanged. */
+function swap(first: string, second: string): string {
+  const lines = sound.split("\n");
+  const a = lines.findIndex((line) => line.includes(first));
+  const b = lines.findIndex((line) => line.includes(second));
+  [lines[a], lines[b]] = [lines[b] ?? "", lines[a] ?? ""];
+  return lines.join("\n");
+}
+
+function cut(text: string): string {
+  return sound.replace(text, "");
+}
