@@ -54,10 +54,10 @@ const windCladding = cellFunction({
     ),
     enclosure,
     level,
+    edition,
     height: meanRoofHeight,
     gcpAway: gcp("GCp away from the surface, below 0, read from the figure; used instead of the one held here", -10, 0),
     gcpToward: gcp("GCp toward the surface, read from the figure; goes with gcpAway", 0, 5),
-    edition,
   },
   returns: tableOf("one row: pressure toward the surface, pressure away from it", [
     ["toward", "psf"],

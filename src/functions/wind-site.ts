@@ -34,7 +34,7 @@ const windKz = cellFunction({
   name: "WIND_KZ",
   family: "Wind",
   summary: "Velocity pressure exposure coefficient Kz at a height, or Kh at the mean roof height.",
-  params: { height: heightAbove, exposure, use, edition },
+  params: { height: heightAbove, exposure, edition, use },
   returns: quantityOf("", "Kz"),
   sources: [KZ_SOURCE],
   assumptions: [
@@ -79,8 +79,8 @@ const windPressure = cellFunction({
       0,
       "sea level, ground elevation factor 1",
     ),
-    use,
     edition,
+    use,
   },
   returns: quantityOf("psf", "velocity pressure q, at the level of the speed; in 7-22 without Kd"),
   sources: ["ASCE/SEI 7-10 Eqs. 27.3-1, 28.3-1, 30.3-1; 7-16 and 7-22 Eq. 26.10-1", KZ_SOURCE],
