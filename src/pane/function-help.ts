@@ -1,0 +1,98 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { type CellFunction, NAMESPACE } from "../functions/declare.ts";
+import { formulaOf } from "../functions/invoke.ts";
+import { type ColumnFacts, isOptional, type Limits, type ParamFacts } from "../functions/param.ts";
+import { shownCell, shownNumber, shownUnit } from "./numbers.ts";
+import { sentenceList } from "./values.ts";
+import { words } from "./working-parts.ts";
+
+/** `SILL.WIND_PRESSURE(speed, height, [kzt])` */
+export function signature(fn: CellFunction): string {
+  const names = fn.params.map(({ name, param }) => (isOptional(param) ? `[${name}]` : name));
+  return `${NAMESPACE}.${fn.name}(${names.join(", ")})`;
+}
+
+/** "from 15 to 500 ft"; "" where any number will do */
+export function limitWords(limits: Limits | undefined, unit: string): string {
+  if (limits === undefined) return "";
+  const { min, max, above, below } = limits;
+  const u = unit === "" ? "" : ` ${shownUnit(unit)}`;
+  if (min !== undefined && max !== undefined) return `from ${shownNumber(min)} to ${shownNumber(max)}${u}`;
+  const parts = [
+    min === undefined ? "" : `at least ${shownNumber(min)}${u}`,
+    above === undefined ? "" : `above ${shownNumber(above)}${u}`,
+    max === undefined ? "" : `at most ${shownNumber(max)}${u}`,
+    below === undefined ? "" : `below ${shownNumber(below)}${u}`,
+  ];
+  return parts.filter((p) => p !== "").join(", ");
+}
+
+/** What a field takes, in a few words under its label. */
+export function paramHint(param: ParamFacts): string {
+  const limits = limitWords(param.limits, param.unit);
+  const ways: Partial<Record<ParamFacts["kind"], string>> = {
+    length: `${param.unit}, or text such as 12'-6 1/2"`,
+    quantity: param.unit === "" ? "" : `${shownUnit(param.unit)}, or text with a unit`,
+    list: "a range",
+    table: "a range, one row each",
+  };
+  return [param.says, ways[param.kind] ?? "", limits].filter((p) => p !== "").join(" · ");
+}
+
+/** All there is to know of a function, under its form. */
+export function functionHelp(fn: CellFunction): TemplateResult {
+  const columns = fn.returns.columns;
+  return html`
+    <section class="sw-part">
+      <h3>Gives</h3>
+      <p>${fn.returns.says}${fn.returns.unit === "" ? "" : `, ${shownUnit(fn.returns.unit)}`}</p>
+      ${
+        columns === undefined
+          ? nothing
+          : html`<ol class="sw-columns">${columns.map((c) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${shownUnit(c.unit)}</span>`}</li>`)}</ol>`
+      }
+    </section>
+    <section class="sw-part">
+      <h3>Parameters</h3>
+      <dl class="sw-params">${fn.params.map(
+        ({ name, param }) => html`<div>
+          <dt>${words(name)}${isOptional(param) ? html` <span class="sw-quiet">optional</span>` : nothing}</dt>
+          <dd>${paramHint(param)}
+            ${isOptional(param) && param.omitted !== "" ? html`<span class="sw-says">left out: ${param.omitted}</span>` : nothing}
+            ${choiceList(param)} ${columnList(param.columns)}</dd>
+        </div>`,
+      )}</dl>
+    </section>
+    ${sentenceList("Cautions", fn.cautions, "sw-caution")}
+    ${sentenceList("Assumptions", fn.assumptions)}
+    ${sentenceList("Sources", fn.sources, "sw-sources")}
+    <section class="sw-part">
+      <h4>Example</h4>
+      <p class="sw-formula">${formulaOf(fn, fn.example.args, NAMESPACE)}</p>
+      ${
+        Array.isArray(fn.example.gives)
+          ? nothing
+          : html`<p>gives ${shownCell(fn.example.gives as string | number | boolean)} ${shownUnit(fn.returns.unit)}</p>`
+      }
+      <p class="sw-quiet">${fn.example.source}</p>
+    </section>
+  `;
+}
+
+function choiceList(param: ParamFacts): TemplateResult | typeof nothing {
+  if (param.choices === undefined) return nothing;
+  const say = param.choicesSay;
+  return html`<ul class="sw-choices">${param.choices.map(
+    (c, i) => html`<li><span class="sw-word">${c}</span>${say?.[i] ? ` ${say[i]}` : nothing}</li>`,
+  )}</ul>`;
+}
+
+function columnList(columns: readonly ColumnFacts[] | undefined): TemplateResult | typeof nothing {
+  if (columns === undefined) return nothing;
+  return html`<ol class="sw-columns" aria-label="Columns">${columns.map(
+    (
+      c,
+    ) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${shownUnit(c.unit)}</span>`}
+      <span class="sw-quiet">${c.optional ? "optional, " : ""}${c.says}${c.choices === undefined ? "" : `: ${c.choices.join(", ")}`}</span></li>`,
+  )}</ol>`;
+}

@@ -1,0 +1,160 @@
+import { html, render } from "lit-html";
+import type { CellFunction } from "../functions/declare.ts";
+import { registry } from "../functions/registry.ts";
+import type { Host } from "../hosts/host.ts";
+import type { CellAddress } from "../hosts/ledger.ts";
+import { FunctionsView } from "./functions.ts";
+import { afterPause } from "./idle.ts";
+import { ReviewView } from "./review.ts";
+import type { PaneContext, View } from "./view.ts";
+import { WorkingView } from "./working.ts";
+
+export interface PaneOptions {
+  /** functions to show; all of the registry unless told */
+  readonly functions?: readonly CellFunction[];
+  /** id of the view to start with: "working", "review" or "functions" */
+  readonly view?: string;
+}
+
+/** A pane that stands in a page. */
+export interface Pane {
+  /** Connects a spreadsheet, or another one. */
+  attach(host: Host): void;
+  /** Brings a view into sight. */
+  show(view: string): void;
+  /** Takes the pane out of the page and lets go of the host. */
+  unmount(): void;
+}
+
+/** How long the ledger must be quiet before the view in sight is made anew, in milliseconds. */
+const LEDGER_PAUSE_MS = 120;
+/** How long a message stays in sight, in milliseconds. */
+const MESSAGE_MS = 6000;
+
+/**
+ * Puts the pane into `element`. The page brings `styles.css` along. A host may come later through `attach`.
+ * Light and dark follow the system, or `data-theme="light"` or `"dark"` on `element` or above it.
+ */
+export function mountPane(element: HTMLElement, host?: Host, options: PaneOptions = {}): Pane {
+  let current: Host | undefined;
+  let selection: CellAddress | undefined;
+  let drawing = false;
+  let message = "";
+  let letGo: (() => void)[] = [];
+
+  const pane: PaneContext = {
+    functions: options.functions ?? registry,
+    get host() {
+      return current;
+    },
+    get selection() {
+      return selection;
+    },
+    redraw,
+    announce(sentence) {
+      message = sentence;
+      quiet.touch();
+      draw();
+    },
+    goTo(address, view) {
+      current?.goTo(address).catch(() => pane.announce("The spreadsheet could not go to that cell just now"));
+      if (view !== undefined) show(view);
+    },
+    openFunction(name) {
+      functions.open(pane.functions.find((fn) => fn.name === name));
+      show(functions.id);
+    },
+  };
+  const working = new WorkingView(pane);
+  const functions = new FunctionsView(pane);
+  const views: readonly View[] = [working, new ReviewView(pane), functions];
+  let inSight: View = views.find((v) => v.id === options.view) ?? working;
+
+  const ledgerPause = afterPause(LEDGER_PAUSE_MS, () => inSight.refresh());
+  const quiet = afterPause(MESSAGE_MS, () => {
+    message = "";
+    draw();
+  });
+
+  element.classList.add("sw-pane");
+  draw();
+  if (host !== undefined) attach(host);
+
+  return { attach, show, unmount };
+
+  function attach(next: Host): void {
+    for (const stop of letGo) stop();
+    current = next;
+    selection = undefined;
+    const select = (address: CellAddress | undefined) => {
+      if (current !== next) return;
+      selection = address;
+      inSight.refresh();
+    };
+    letGo = [next.onSelection(select), next.ledger.onChange(() => ledgerPause.touch())];
+    next.selection().then(select, () => select(undefined));
+    inSight.refresh();
+    redraw();
+  }
+
+  function show(id: string): void {
+    const next = views.find((v) => v.id === id);
+    if (next === undefined) return;
+    if (next !== inSight) inSight.rest?.();
+    inSight = next;
+    draw();
+    next.refresh();
+  }
+
+  function unmount(): void {
+    for (const stop of letGo) stop();
+    ledgerPause.stop();
+    quiet.stop();
+    inSight.rest?.();
+    render(html``, element);
+    element.classList.remove("sw-pane");
+  }
+
+  /** Draws soon, once for all that asked. */
+  function redraw(): void {
+    if (drawing) return;
+    drawing = true;
+    queueMicrotask(() => {
+      drawing = false;
+      draw();
+    });
+  }
+
+  function draw(): void {
+    render(
+      html`
+        <div class="sw-tabs" role="tablist" aria-label="Sillwork" @keydown=${onTabKey}>
+          ${views.map(
+            (v) => html`<button type="button" role="tab" id="sw-tab-${v.id}" aria-controls="sw-panel-${v.id}"
+              aria-selected=${v === inSight ? "true" : "false"} tabindex=${v === inSight ? 0 : -1} @click=${() => show(v.id)}>${v.label}</button>`,
+          )}
+        </div>
+        ${views.map(
+          (
+            v,
+          ) => html`<div class="sw-panel" role="tabpanel" id="sw-panel-${v.id}" aria-labelledby="sw-tab-${v.id}" tabindex="0"
+            ?hidden=${v !== inSight}></div>`,
+        )}
+        <p class="sw-message" role="status">${message}</p>
+      `,
+      element,
+    );
+    const panel = element.querySelector<HTMLElement>(`#sw-panel-${inSight.id}`);
+    if (panel !== null) render(inSight.template(), panel);
+  }
+
+  function onTabKey(event: KeyboardEvent): void {
+    const at = views.indexOf(inSight);
+    const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: views.length - 1 }[event.key];
+    const next = to === undefined ? undefined : views[(to + views.length) % views.length];
+    if (next === undefined) return;
+    event.preventDefault();
+    show(next.id);
+    element.querySelector<HTMLElement>(`#sw-tab-${next.id}`)?.focus();
+  }
+}

@@ -1,0 +1,31 @@
+import type { TemplateResult } from "lit-html";
+import type { CellFunction } from "../functions/declare.ts";
+import type { Host } from "../hosts/host.ts";
+import type { CellAddress } from "../hosts/ledger.ts";
+
+/** One tab of the pane. */
+export interface View {
+  readonly id: string;
+  readonly label: string;
+  /** What the panel shows now. */
+  template(): TemplateResult;
+  /** The view has come into sight, or while it was in sight the selection, the ledger or the host changed. */
+  refresh(): void;
+  /** The view has gone out of sight: stop what runs. */
+  rest?(): void;
+}
+
+/** What a view may ask of the pane. */
+export interface PaneContext {
+  readonly functions: readonly CellFunction[];
+  readonly host: Host | undefined;
+  readonly selection: CellAddress | undefined;
+  /** Draws the view in sight again. */
+  redraw(): void;
+  /** Says a sentence to a screen reader and shows it for a while. */
+  announce(sentence: string): void;
+  /** Selects a cell in the spreadsheet; with `show`, then shows its working. */
+  goTo(address: CellAddress, show?: "working"): void;
+  /** Opens the Functions view at a function. */
+  openFunction(name: string): void;
+}

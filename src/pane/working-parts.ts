@@ -1,0 +1,108 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { Picture } from "../core/picture.ts";
+import type { Step } from "../core/tape.ts";
+import { type CellFunction, HEADERS } from "../functions/declare.ts";
+import type { Outcome, ShownArgument, Working } from "../functions/invoke.ts";
+import { drawing } from "./drawings/index.ts";
+import { isTable, shownCell, shownUnit } from "./numbers.ts";
+import { type SaidError, sayError } from "./sentence.ts";
+import { formulaLine, onTheTape, sentenceList, shownValue, tableOf } from "./values.ts";
+
+/** An error in its three parts. */
+export function errorBox(label: string, said: SaidError): TemplateResult {
+  return html`<div class="sw-error">
+    <p class="sw-tag">${label}</p>
+    <p class="sw-what">${said.what}</p>
+    ${said.why === "" ? nothing : html`<p>${said.why}</p>`}
+    ${said.todo === "" ? nothing : html`<p class="sw-todo"><span class="sw-lead">To do:</span> ${said.todo}</p>`}
+  </div>`;
+}
+
+/** The result of a call, large, or its error. */
+export function result(fn: CellFunction, outcome: Outcome, working?: Working): TemplateResult {
+  if (!outcome.ok) return errorBox(`Error ${outcome.code}`, sayError(outcome.says));
+  const { value } = outcome;
+  const unit = resultUnit(fn, working);
+  if (isTable(value)) {
+    const headed = working?.arguments.some((a) => a.name === HEADERS && a.shown === "TRUE") === true;
+    return tableOf(headed ? value.slice(1) : value, `Result of ${fn.name}`, fn.returns.columns);
+  }
+  const tape = onTheTape(value, unit);
+  return html`<p class="sw-result">${shownValue(value, unit, "Result")}${
+    tape === undefined ? nothing : html` <span class="sw-quiet sw-tape">${tape}</span>`
+  }</p>`;
+}
+
+/** The declared unit; where it depends on the arguments the last step knows it. */
+function resultUnit(fn: CellFunction, working: Working | undefined): string {
+  return fn.returns.unit !== "" ? fn.returns.unit : (working?.steps.at(-1)?.unit ?? "");
+}
+
+/** All that stands under the result. */
+export function workingBody(working: Working): TemplateResult {
+  return html`
+    ${working.pictures.map(picture)}
+    ${sentenceList("Cautions", working.cautions, "sw-caution")}
+    ${argumentList(working.arguments)}
+    ${steps(working.steps)}
+    ${sentenceList("Assumptions", working.assumptions)}
+    ${sentenceList("Sources", working.sources, "sw-sources")}
+  `;
+}
+
+function argumentList(args: readonly ShownArgument[]): TemplateResult | typeof nothing {
+  if (args.length === 0) return nothing;
+  return html`<section class="sw-part">
+    <h4>Arguments as read</h4>
+    <dl class="sw-args">${args.map(
+      (a) => html`<div>
+        <dt>${words(a.name)}</dt>
+        <dd>${
+          a.omitted
+            ? html`<span class="sw-assumed">assumed</span> ${a.shown === "" ? "left out" : a.shown}`
+            : html`<span class="sw-read">${a.shown}</span>`
+        }<span class="sw-says">${a.says}</span></dd>
+      </div>`,
+    )}</dl>
+  </section>`;
+}
+
+export function words(name: string): string {
+  return name.replaceAll("_", " ");
+}
+
+function steps(list: readonly Step[]): TemplateResult | typeof nothing {
+  if (list.length === 0) return nothing;
+  return html`<section class="sw-part">
+    <h4>Working</h4>
+    <ol class="sw-steps">${list.map(step)}</ol>
+  </section>`;
+}
+
+function step(s: Step): TemplateResult {
+  const clause = s.clause === "" ? nothing : html`<p class="sw-clause">${s.clause}</p>`;
+  const symbol = html`<span class="sw-symbol">${formulaLine(s.symbol)}</span>`;
+  if (isTable(s.value)) {
+    const unit = s.unit === "" ? "" : `, ${shownUnit(s.unit)}`;
+    return html`<li>
+      <p class="sw-line">${symbol}${unit} <span class="sw-expression">${formulaLine(s.expression)}</span></p>
+      ${tableOf(s.value, `Table of ${s.symbol}`)}${clause}
+    </li>`;
+  }
+  const same = s.expression === "" || s.expression === shownCell(s.value) || s.expression === s.symbol;
+  return html`<li>
+    <p class="sw-line">${symbol} <span class="sw-equals">=</span> ${
+      same
+        ? nothing
+        : html`<span class="sw-expression">${formulaLine(s.expression)}</span> <span class="sw-equals">=</span> `
+    }<span class="sw-answer">${shownValue(s.value, s.unit, s.symbol)}</span></p>${clause}
+  </li>`;
+}
+
+function picture(p: Picture): TemplateResult {
+  const drawn = drawing(p);
+  return html`<figure class="sw-picture">
+    ${drawn === undefined ? nothing : html`<div class="sw-drawing" aria-hidden="true">${drawn}</div>`}
+    <figcaption>${p.alt}</figcaption>
+  </figure>`;
+}
