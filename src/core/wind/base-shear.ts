@@ -1,0 +1,173 @@
+import { asce, type Edition } from "../loads/edition.ts";
+import { GUST_FACTOR, LEAST_ROOF_PSF, LEAST_WALL_PSF, WINDWARD_WALL_CP } from "../tables/wind-frame-cp.ts";
+import type { Tape } from "../tape.ts";
+import { checkBuilding, meanRoofHeightFt, riseFt, SLOPED_FROM } from "./building.ts";
+import type { FrameInput } from "./frame.ts";
+import { leewardRoofCp, leewardWallCp, windwardRoofCp } from "./frame-coefficients.ts";
+import { type FrameWind, frameFigure, wallBands, windRatios } from "./frame-directional.ts";
+import { ALLOWABLE_FACTOR } from "./load-level.ts";
+import { KD_BUILDINGS } from "./velocity-pressure.ts";
+
+/** Total sideways force for one wind direction. */
+export interface BaseShear {
+  readonly wind: string;
+  /** from the pressures, lb */
+  readonly pressureLb: number;
+  /** least load of the frame, lb */
+  readonly leastLb: number;
+  /** the larger of the two, lb */
+  readonly designLb: number;
+  /** the larger over the length of the face, plf */
+  readonly designPlf: number;
+}
+
+/** The face that one wind meets: areas projected on a plane across the wind, ft2. */
+interface Face {
+  readonly wind: FrameWind;
+  readonly name: string;
+  /** of the face across the wind, ft */
+  readonly lengthFt: number;
+  /** height of the straight part of the windward wall, ft, and the area of a gable triangle on it */
+  readonly windwardWallFt: number;
+  readonly windwardGableFt2: number;
+  readonly leewardWallFt2: number;
+  /** windward and leeward roof slopes */
+  readonly windwardRoofFt2: number;
+  readonly leewardRoofFt2: number;
+}
+
+function faces(input: FrameInput): readonly Face[] {
+  const { widthFt, lengthFt, eaveFt, roof } = input;
+  const rise = riseFt(input);
+  const triangle = (widthFt * rise) / 2;
+  const across = { wind: "across ridge", lengthFt, windwardGableFt2: 0 } as const;
+  const along = { wind: "along ridge", name: "along ridge", lengthFt: widthFt, windwardWallFt: eaveFt } as const;
+  const end: Face =
+    roof === "hip"
+      ? {
+          ...along,
+          windwardGableFt2: 0,
+          leewardWallFt2: widthFt * eaveFt,
+          windwardRoofFt2: triangle,
+          leewardRoofFt2: triangle,
+        }
+      : {
+          ...along,
+          windwardGableFt2: triangle,
+          leewardWallFt2: widthFt * eaveFt + triangle,
+          windwardRoofFt2: 0,
+          leewardRoofFt2: 0,
+        };
+  if (roof === "monoslope") {
+    const high = eaveFt + rise;
+    const slope = rise * lengthFt;
+    return [
+      {
+        ...across,
+        name: "across ridge, from the low side",
+        windwardWallFt: eaveFt,
+        leewardWallFt2: lengthFt * high,
+        windwardRoofFt2: slope,
+        leewardRoofFt2: 0,
+      },
+      {
+        ...across,
+        name: "across ridge, from the high side",
+        windwardWallFt: high,
+        leewardWallFt2: lengthFt * eaveFt,
+        windwardRoofFt2: 0,
+        leewardRoofFt2: slope,
+      },
+      end,
+    ];
+  }
+  const slope = rise * (roof === "hip" ? lengthFt - widthFt / 2 : lengthFt);
+  return [
+    {
+      ...across,
+      name: "across ridge",
+      windwardWallFt: eaveFt,
+      leewardWallFt2: lengthFt * eaveFt,
+      windwardRoofFt2: slope,
+      leewardRoofFt2: slope,
+    },
+    end,
+  ];
+}
+
+/**
+ * Total sideways force of the wind on a rectangular building, across and along the ridge: windward and leeward walls and roof slopes by the
+ * directional procedure, not less than 16 psf on the walls and 8 psf on the roof in projection. Internal pressure cancels.
+ * Roofs under 10 degrees are left out: their suction works against the wind.
+ * @throws as directionalFrame
+ * Source: ASCE/SEI 7-10 sections 27.4.1, 27.4.7; 7-16 and 7-22 sections 27.3.1, 27.1.5.
+ */
+export function baseShear(input: FrameInput, tape?: Tape): readonly BaseShear[] {
+  const { level, edition } = input;
+  checkBuilding(input);
+  const rows = faces(input).map((face) => shear(input, face, tape));
+  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
+  tape?.caution(
+    `${asce(edition, edition === "7-10" ? "Fig. 27.4-8" : "Fig. 27.3-8")}: torsion (75 percent with an eccentricity of 0.15 B) and wind on both axes at once can govern single wall lines; they are not in this total.`,
+  );
+  tape?.step(
+    "F",
+    `larger of pressure and least load${factor === 1 ? "" : `, times ${factor}`}: wind, pressure lb, least lb, design lb, design plf`,
+    shearTable(rows),
+    "lb",
+    leastClause(edition),
+  );
+  return rows;
+}
+
+function leastClause(edition: Edition): string {
+  return asce(edition, edition === "7-10" ? "27.4.7" : "27.1.5");
+}
+
+function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear {
+  const { qPsf, slopeDeg, roof, level, edition } = input;
+  const figure = frameFigure(edition);
+  const { lOverB, hOverL } = windRatios(input, face.wind);
+  const sloped = roof !== "flat" && slopeDeg >= SLOPED_FROM;
+  const windward = sloped ? windwardRoofCp(slopeDeg, hOverL) : { suction: 0, pressure: 0 };
+  const roofCp = Math.max(windward.suction, windward.pressure);
+  const leeRoofCp = sloped ? leewardRoofCp(slopeDeg, hOverL) : 0;
+  const leeWallCp = leewardWallCp(lOverB);
+  const bands = wallBands({ ...input, eaveFt: face.windwardWallFt });
+  const mean = bands.reduce((sum, b) => sum + b.share * (b.toFt - b.fromFt), 0) / face.windwardWallFt;
+  const top = bands.at(-1)?.share ?? 1;
+  const gableShare = input.exposure === undefined ? 1 : Math.max(top, 1);
+  const q = qPsf * (edition === "7-22" ? KD_BUILDINGS : 1) * GUST_FACTOR;
+  const wallFt2 = face.lengthFt * face.windwardWallFt;
+  const windwardLb = q * WINDWARD_WALL_CP * (mean * wallFt2 + gableShare * face.windwardGableFt2);
+  const leewardLb = -q * leeWallCp * face.leewardWallFt2;
+  const roofLb = q * (roofCp * face.windwardRoofFt2 - leeRoofCp * face.leewardRoofFt2);
+  const roofFt2 = Math.max(face.windwardRoofFt2, face.leewardRoofFt2);
+  const faceWallFt2 = Math.max(wallFt2 + face.windwardGableFt2, face.leewardWallFt2);
+  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
+  tape?.step(`h, ${face.name}`, "mean roof height", meanRoofHeightFt(input), "ft", asce(edition, "26.2"));
+  tape?.step(`F windward wall, ${face.name}`, "qz G 0.8 A", windwardLb, "lb", figure);
+  tape?.step(`F leeward wall, ${face.name}`, `qh G ${leeWallCp.toFixed(3)} A`, leewardLb, "lb", figure);
+  tape?.step(
+    `F roof, ${face.name}`,
+    sloped ? `qh G (${roofCp.toFixed(3)} A - ${leeRoofCp.toFixed(3)} A)` : "roof under 10 degrees, left out",
+    roofLb,
+    "lb",
+    figure,
+  );
+  const pressureLb = factor * (windwardLb + leewardLb + Math.max(0, roofLb));
+  const leastLb = factor * (LEAST_WALL_PSF * faceWallFt2 + LEAST_ROOF_PSF * roofFt2);
+  tape?.step(
+    `least, ${face.name}`,
+    `${LEAST_WALL_PSF} psf walls + ${LEAST_ROOF_PSF} psf roof`,
+    leastLb / factor,
+    "lb",
+    leastClause(edition),
+  );
+  const designLb = Math.max(pressureLb, leastLb);
+  return { wind: face.name, pressureLb, leastLb, designLb, designPlf: designLb / face.lengthFt };
+}
+
+export function shearTable(rows: readonly BaseShear[]): readonly (readonly [string, number, number, number, number])[] {
+  return rows.map((r) => [r.wind, r.pressureLb, r.leastLb, r.designLb, r.designPlf]);
+}

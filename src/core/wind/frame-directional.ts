@@ -1,0 +1,148 @@
+import { asce, type Edition } from "../loads/edition.ts";
+import { plain } from "../refusal.ts";
+import { GUST_FACTOR, PARALLEL_ROOF_OTHER_CP, SIDE_WALL_CP, WINDWARD_WALL_CP } from "../tables/wind-frame-cp.ts";
+import type { Tape } from "../tape.ts";
+import { type Building, checkBuilding, meanRoofHeightFt, SLOPED_FROM } from "./building.ts";
+import { internalCoefficient } from "./enclosure.ts";
+import { exposureCoefficient } from "./exposure-coefficient.ts";
+import type { FrameInput, FrameRow } from "./frame.ts";
+import { leewardRoofCp, leewardWallCp, parallelRoofCp, windwardRoofCp } from "./frame-coefficients.ts";
+import { ALLOWABLE_FACTOR } from "./load-level.ts";
+import { KD_BUILDINGS } from "./velocity-pressure.ts";
+
+/** Heights at which the velocity pressure of the windward wall steps, as the Kz table does, ft. */
+const BAND_TOPS_FT = [15, 20, 25, 30, 40, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200] as const;
+
+export const FRAME_WINDS = ["across ridge", "along ridge"] as const;
+export type FrameWind = (typeof FRAME_WINDS)[number];
+
+/** A band of the windward wall with its share of the velocity pressure at the mean roof height. */
+export interface WallBand {
+  readonly fromFt: number;
+  readonly toFt: number;
+  readonly share: number;
+}
+
+/** External pressure of one surface, before internal pressure. */
+export interface External {
+  readonly surface: string;
+  readonly part: string;
+  readonly cp: number;
+  /** of the velocity pressure at the mean roof height */
+  readonly share: number;
+}
+
+export function frameFigure(edition: Edition): string {
+  return asce(edition, edition === "7-10" ? "Fig. 27.4-1" : "Fig. 27.3-1");
+}
+
+/** Plan dimension along the wind over the one across it, and h over the one along it. */
+export function windRatios(building: Building, wind: FrameWind): { readonly lOverB: number; readonly hOverL: number } {
+  const along = wind === "across ridge" ? building.widthFt : building.lengthFt;
+  const across = wind === "across ridge" ? building.lengthFt : building.widthFt;
+  return { lOverB: along / across, hOverL: meanRoofHeightFt(building) / along };
+}
+
+/** Bands of the windward wall up to the eave: the whole wall at q where no exposure is given. */
+export function wallBands(input: FrameInput): readonly WallBand[] {
+  const { exposure, eaveFt, edition } = input;
+  if (exposure === undefined) return [{ fromFt: 0, toFt: eaveFt, share: 1 }];
+  const kz = (heightFt: number) => exposureCoefficient(heightFt, exposure, "frame", edition);
+  const kh = kz(meanRoofHeightFt(input));
+  const tops = [...BAND_TOPS_FT.filter((top) => top < eaveFt), eaveFt];
+  return tops.map((toFt, i) => ({ fromFt: tops[i - 1] ?? 0, toFt, share: kz(toFt) / kh }));
+}
+
+/** External pressures on every surface for one wind direction. */
+export function externalPressures(input: FrameInput, wind: FrameWind): readonly External[] {
+  const { lOverB, hOverL } = windRatios(input, wind);
+  const one = (surface: string, part: string, cp: number, share = 1): External => ({ surface, part, cp, share });
+  return [
+    ...wallBands(input).map(({ fromFt, toFt, share }) =>
+      one("windward wall", `${plain(fromFt)} to ${plain(toFt)} ft`, WINDWARD_WALL_CP, share),
+    ),
+    one("leeward wall", "whole", leewardWallCp(lOverB)),
+    one("side walls", "whole", SIDE_WALL_CP),
+    ...roof(input, wind, hOverL).map(([surface, part, cp]) => one(surface, part, cp)),
+  ];
+}
+
+function roof(building: Building, wind: FrameWind, hOverL: number): (readonly [string, string, number])[] {
+  const { slopeDeg, roof: shape } = building;
+  const sloped = shape !== "flat" && slopeDeg >= SLOPED_FROM;
+  const rows: (readonly [string, string, number])[] = [];
+  if (sloped && (wind === "across ridge" || shape === "hip")) {
+    const name = wind === "across ridge" ? "roof" : "hip end";
+    const { suction, pressure } = windwardRoofCp(slopeDeg, hOverL);
+    rows.push([`windward ${name}`, "suction", suction], [`windward ${name}`, "pressure", pressure]);
+    rows.push([`leeward ${name}`, "whole", leewardRoofCp(slopeDeg, hOverL)]);
+  }
+  if (sloped && wind === "across ridge") return rows;
+  const h = meanRoofHeightFt(building);
+  const deep = wind === "across ridge" ? building.widthFt : building.lengthFt;
+  for (const { fromH, toH, cp } of parallelRoofCp(hOverL)) {
+    if (fromH * h >= deep) continue;
+    const end = toH === undefined ? deep : Math.min(toH * h, deep);
+    rows.push(["roof", `${plain(fromH * h)} to ${plain(end)} ft from the windward edge`, cp]);
+  }
+  rows.push(["roof", "other condition", PARALLEL_ROOF_OTHER_CP]);
+  return rows;
+}
+
+/**
+ * Net pressures on the main frame by the directional procedure, for wind across and along the ridge, each with both signs of
+ * internal pressure. Without the least load, which holds for the building as a whole.
+ * @throws OutOfRange for open buildings and slopes above 60 degrees; BadInput for a building that cannot be
+ * Source: ASCE/SEI 7-10 Eq. 27.4-1, Fig. 27.4-1; 7-16 and 7-22 Eq. 27.3-1, Fig. 27.3-1.
+ */
+export function directionalFrame(input: FrameInput, tape?: Tape): readonly FrameRow[] {
+  const { qPsf, enclosure, level, edition } = input;
+  checkBuilding(input);
+  const figure = frameFigure(edition);
+  const gcpi = internalCoefficient(enclosure, edition, tape);
+  const kd = edition === "7-22" ? KD_BUILDINGS : 1;
+  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
+  tape?.step("h", "mean roof height", meanRoofHeightFt(input), "ft", asce(edition, "26.2"));
+  tape?.step(
+    "G",
+    "gust-effect factor, rigid building",
+    GUST_FACTOR,
+    "",
+    asce(edition, edition === "7-10" ? "26.9" : "26.11"),
+  );
+  if (edition === "7-22") tape?.step("Kd", "directionality factor, not in q", kd, "", asce(edition, "Table 26.6-1"));
+  const rows = FRAME_WINDS.flatMap((wind) => {
+    const { lOverB, hOverL } = windRatios(input, wind);
+    tape?.step("L/B", wind, lOverB, "", figure);
+    tape?.step("h/L", wind, hOverL, "", figure);
+    return externalPressures(input, wind).map(({ surface, part, cp, share }): FrameRow => {
+      const external = qPsf * share * kd * GUST_FACTOR * cp;
+      const internal = qPsf * kd * gcpi;
+      return {
+        wind,
+        surface,
+        part,
+        coefficient: cp,
+        withPressurePsf: factor * (external - internal),
+        withSuctionPsf: factor * (external + internal),
+      };
+    });
+  });
+  const equation = asce(edition, edition === "7-10" ? "Eq. 27.4-1" : "Eq. 27.3-1");
+  const kdText = kd === 1 ? "" : "Kd ";
+  const levelText = factor === 1 ? "" : `, times ${factor}`;
+  tape?.step(
+    "p",
+    `${kdText}(qz G Cp - qh GCpi)${levelText}: wind, surface, part, Cp, net psf with internal pressure, with internal suction`,
+    frameTable(rows),
+    "psf",
+    equation,
+  );
+  return rows;
+}
+
+export function frameTable(
+  rows: readonly FrameRow[],
+): readonly (readonly [string, string, string, number, number, number])[] {
+  return rows.map((r) => [r.wind, r.surface, r.part, r.coefficient, r.withPressurePsf, r.withSuctionPsf]);
+}

@@ -1,0 +1,31 @@
+import type { Edition } from "../loads/edition.ts";
+import type { Exposure } from "../tables/wind-terrain.ts";
+import type { Building } from "./building.ts";
+import type { EnclosureClass } from "./enclosure.ts";
+import type { LoadLevel } from "./load-level.ts";
+
+/** What the frame of a building takes from the wind. */
+export interface FrameInput extends Building {
+  /** velocity pressure at the mean roof height, psf; in 7-22 without Kd */
+  readonly qPsf: number;
+  readonly enclosure: EnclosureClass;
+  /** exposure, for velocity pressure by height on the windward wall; undefined takes q over the whole wall */
+  readonly exposure: Exposure | undefined;
+  readonly level: LoadLevel;
+  readonly edition: Edition;
+}
+
+/** A surface with its net pressures, above 0 toward it. */
+export interface FrameRow {
+  /** wind direction, or load case of the envelope */
+  readonly wind: string;
+  readonly surface: string;
+  /** part of the surface: "0 to 15 ft", "whole", "end zone" */
+  readonly part: string;
+  /** Cp or GCpf */
+  readonly coefficient: number;
+  /** with internal pressure outward */
+  readonly withPressurePsf: number;
+  /** with internal suction */
+  readonly withSuctionPsf: number;
+}

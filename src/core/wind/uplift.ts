@@ -1,0 +1,73 @@
+import { asce } from "../loads/edition.ts";
+import { GUST_FACTOR, WINDWARD_WALL_CP } from "../tables/wind-frame-cp.ts";
+import type { Tape } from "../tape.ts";
+import type { FrameInput } from "./frame.ts";
+import { directionalFrame } from "./frame-directional.ts";
+import { ALLOWABLE_FACTOR, type LoadLevel } from "./load-level.ts";
+import { KD_BUILDINGS } from "./velocity-pressure.ts";
+
+/** Share of the dead load that may be counted against uplift. ASCE/SEI 7 sections 2.3 and 2.4. */
+const DEAD_SHARE: Readonly<Record<LoadLevel, number>> = { strength: 0.9, allowable: 0.6 };
+
+export interface UpliftInput extends FrameInput {
+  /** weight of roof and ceiling that is always there, on the level, psf */
+  readonly deadPsf: number;
+  /** width of roof that each wall line carries, overhang with it, ft on the level */
+  readonly tributariesFt: readonly number[];
+  /** overhang beyond the wall line, ft on the level */
+  readonly overhangFt: number;
+}
+
+export interface Uplift {
+  readonly tributaryFt: number;
+  readonly windPlf: number;
+  readonly deadPlf: number;
+  /** not below 0 */
+  readonly netPlf: number;
+}
+
+/**
+ * Net uplift of the roof at each wall line: the largest roof suction of either wind direction with internal pressure over the tributary width,
+ * and the pressure under a windward overhang, less the dead load that may be counted.
+ * @throws as directionalFrame
+ * Source: ASCE/SEI 7-10 sections 27.4.1, 27.4.4; 7-16 and 7-22 sections 27.3.1, 27.3.3; dead load 2.3, 2.4.
+ */
+export function roofUplift(input: UpliftInput, tape?: Tape): readonly Uplift[] {
+  const { qPsf, deadPsf, tributariesFt, overhangFt, level, edition } = input;
+  const rows = directionalFrame(input, tape).filter((r) => /roof|hip end/.test(r.surface));
+  const suctionPsf = Math.max(0, ...rows.map((r) => -r.withPressurePsf));
+  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
+  const underPsf = factor * qPsf * (edition === "7-22" ? KD_BUILDINGS : 1) * GUST_FACTOR * WINDWARD_WALL_CP;
+  const share = DEAD_SHARE[level];
+  const clause = asce(edition, edition === "7-10" ? "27.4.1" : "27.3.1");
+  tape?.step("p up", "largest net roof suction, over the whole tributary width", suctionPsf, "psf", clause);
+  if (overhangFt > 0) {
+    tape?.step(
+      "p under",
+      "q G 0.8 under the windward overhang",
+      underPsf,
+      "psf",
+      asce(edition, edition === "7-10" ? "27.4.4" : "27.3.3"),
+    );
+  }
+  tape?.step(
+    "D share",
+    `of the dead load, ${level} level`,
+    share,
+    "",
+    asce(edition, level === "strength" ? "2.3" : "2.4"),
+  );
+  const lines = tributariesFt.map((tributaryFt): Uplift => {
+    const windPlf = suctionPsf * tributaryFt + underPsf * Math.min(overhangFt, tributaryFt);
+    const deadPlf = share * deadPsf * tributaryFt;
+    return { tributaryFt, windPlf, deadPlf, netPlf: Math.max(0, windPlf - deadPlf) };
+  });
+  if (lines.some((l) => l.netPlf === 0))
+    tape?.caution("Where the net uplift is 0 the dead load counted holds the roof down by itself.");
+  tape?.step("uplift", "tributary ft, wind plf, dead plf, net plf", upliftTable(lines), "plf", clause);
+  return lines;
+}
+
+export function upliftTable(lines: readonly Uplift[]): readonly (readonly [number, number, number, number])[] {
+  return lines.map((l) => [l.tributaryFt, l.windPlf, l.deadPlf, l.netPlf]);
+}

@@ -1,0 +1,55 @@
+import { expect, test } from "vitest";
+import { gcpAt } from "../../src/core/wind/area-curve.ts";
+import { claddingPressure } from "../../src/core/wind/cladding.ts";
+import type { Surface } from "../../src/core/wind/cladding-figure.ts";
+import { claddingFigure } from "../../src/core/wind/cladding-figure.ts";
+import { rows } from "./rows.ts";
+import { expectPrinted } from "./wind-known.ts";
+
+const SLOPES: Readonly<Record<string, number>> = { "0-7": 5, ">7-27": 20, ">27-45": 40 };
+const surfaceOf = (slope: string): Surface => {
+  const roof = slope.startsWith("0-7") ? "flat" : "gable";
+  return slope.includes("overhang") ? `${roof} overhang` : roof;
+};
+
+/** The table stands on Kz rounded to 0.70. */
+const q = (speedMph: number) => 0.00256 * 0.7 * 0.85 * speedMph ** 2;
+
+test.each(
+  rows("wind-irc-roofs.csv").map(
+    (r) => [`${r.slope} zone ${r.zone} ${r.area_ft2} ft2 ${r.speed_mph} mph ${r.direction}`, r] as const,
+  ),
+)("residential code %s", (_n, row) => {
+  const net = claddingPressure({
+    qPsf: q(Number(row.speed_mph)),
+    surface: surfaceOf(row.slope ?? ""),
+    zone: row.zone ?? "",
+    areaFt2: Number(row.area_ft2),
+    slopeDeg: SLOPES[row.slope ?? ""],
+    enclosure: "enclosed",
+    level: "allowable",
+    heightFt: 30,
+    gcpAway: undefined,
+    gcpToward: undefined,
+    edition: "7-10",
+  });
+  expectPrinted(row.direction === "toward" ? net.towardPsf : net.awayPsf, row);
+});
+
+test.each(rows("wind-gcp-roofs.csv").map((r) => [`GCp ${r.slope} zone ${r.zone} ${r.direction}`, r] as const))(
+  "%s",
+  (_n, row) => {
+    const slope = (row.slope ?? "").split(" ")[0] ?? "";
+    const figure = claddingFigure(surfaceOf(row.slope ?? ""), SLOPES[slope], "7-10");
+    const zones = row.zone === "all" ? ["1", "2", "3"] : (row.zone ?? "").split(",");
+    for (const zone of zones) {
+      const curve = row.direction === "toward" ? figure.zones?.[zone]?.toward : figure.zones?.[zone]?.away;
+      expect(curve, `zone ${zone}`).toBeDefined();
+      if (curve === undefined) continue;
+      const [low, high] = [Number(row.area_low_ft2), Number(row.area_high_ft2)];
+      expect(gcpAt(curve, low)).toBeCloseTo(Number(row.gcp_low), 9);
+      expect(gcpAt(curve, high)).toBeCloseTo(Number(row.gcp_high), 9);
+      expect(gcpAt(curve, Math.sqrt(low * high))).toBeCloseTo((Number(row.gcp_low) + Number(row.gcp_high)) / 2, 9);
+    }
+  },
+);
