@@ -16,7 +16,13 @@ export function classes(file: unknown, turns: boolean): void {
   const rows: Row[] = [];
   instances.forEach((inst, i) => {
     if (i % flags.every !== flags.offset || !inst.id.startsWith(flags.only)) return;
-    const parts = inst.items.map(([lengthIn, widthIn, quantity], k) => ({ id: `p${k}`, lengthIn, widthIn, quantity, turns }));
+    const parts = inst.items.map(([lengthIn, widthIn, quantity], k) => ({
+      id: `p${k}`,
+      lengthIn,
+      widthIn,
+      quantity,
+      turns,
+    }));
     const stocks = [{ id: "s", lengthIn: inst.W, widthIn: inst.H, cost: 1, quantity: null }];
     const options = { kerfIn: 0, trimIn: 0, goal: "sheets" as const, ...search() };
     const start = performance.now();
@@ -34,5 +40,8 @@ export function classes(file: unknown, turns: boolean): void {
       wrong: faults(nesting, parts, stocks, options),
     });
   });
-  report(`${turns ? "turning allowed" : "fixed orientation"}: 500 class instances, best known 3-stage guillotine`, rows);
+  report(
+    `${turns ? "turning allowed" : "fixed orientation"}: 500 class instances, best known 3-stage guillotine`,
+    rows,
+  );
 }

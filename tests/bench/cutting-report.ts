@@ -1,5 +1,13 @@
 /** What the command line asks for, and the table that comes out. */
-export const flags = { every: 1, offset: 0, limitMs: Number.POSITIVE_INFINITY, effort: 1, each: false, seed: 1961, only: "" };
+export const flags = {
+  every: 1,
+  offset: 0,
+  limitMs: Number.POSITIVE_INFINITY,
+  effort: 1,
+  each: false,
+  seed: 1961,
+  only: "",
+};
 
 export function setFlags(args: readonly string[]): string[] {
   const sets: string[] = [];
@@ -47,10 +55,29 @@ export function report(title: string, rows: readonly Row[]): void {
     const better = sum((r) => Number(r.ours < r.best));
     const worse = sum((r) => Number(r.ours > r.best));
     console.log(
-      g.padEnd(10) + pad(of.length, 5) + pad(sum((r) => r.best), 11) + pad(sum((r) => r.ours), 11) + pad(better, 9) + pad(worse, 7) +
-        pad(sum((r) => r.bound), 11) + pad(`${((100 * sum((r) => Number(r.proven))) / of.length).toFixed(1)}%`, 8) +
-        pad((sum((r) => r.ms) / of.length).toFixed(1), 10) + pad(Math.max(...of.map((r) => r.ms)).toFixed(0), 8) +
-        pad(sum((r) => Number(r.cutShort)), 11),
+      g.padEnd(10) +
+        pad(of.length, 5) +
+        pad(
+          sum((r) => r.best),
+          11,
+        ) +
+        pad(
+          sum((r) => r.ours),
+          11,
+        ) +
+        pad(better, 9) +
+        pad(worse, 7) +
+        pad(
+          sum((r) => r.bound),
+          11,
+        ) +
+        pad(`${((100 * sum((r) => Number(r.proven))) / of.length).toFixed(1)}%`, 8) +
+        pad((sum((r) => r.ms) / of.length).toFixed(1), 10) +
+        pad(Math.max(...of.map((r) => r.ms)).toFixed(0), 8) +
+        pad(
+          sum((r) => Number(r.cutShort)),
+          11,
+        ),
     );
   }
   for (const r of rows) {

@@ -5,6 +5,7 @@
  */
 import { readFileSync } from "node:fs";
 import { classes } from "./cutting-classes.ts";
+import { lengths } from "./cutting-lengths.ts";
 import { setFlags } from "./cutting-report.ts";
 
 export const data = (name: string): unknown =>
@@ -13,6 +14,7 @@ export const data = (name: string): unknown =>
 const sets: Record<string, () => void> = {
   fixed: () => classes(data("bpp2d_classes"), false),
   turning: () => classes(data("bpp2d_classes"), true),
+  lengths: () => lengths(data("bpp1d")),
 };
 
 const wanted = setFlags(process.argv.slice(3));

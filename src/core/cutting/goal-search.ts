@@ -204,7 +204,9 @@ export class GoalSearch {
       }
     }
     for (;;) {
-      const open = model.stocks.map((_, i) => i).filter((i) => this.used[i]! < model.stocks[i]!.limit && model.stocks[i]!.cost <= budget);
+      const open = model.stocks
+        .map((_, i) => i)
+        .filter((i) => this.used[i]! < model.stocks[i]!.limit && model.stocks[i]!.cost <= budget);
       if (open.length === 0 || plan.length > chosen.length + 2) break;
       const s = open[random.below(open.length)]!;
       plan.push(s);

@@ -44,7 +44,10 @@ export class GuillotinePricer implements Pricer {
 
   /** Elementary steps of one pricing over all stocks. */
   get work(): number {
-    return this.grids.reduce((sum, g) => sum + (g ? (g.xs.length * g.ys.length * (g.xs.length + g.ys.length)) / 2 : 0), 0);
+    return this.grids.reduce(
+      (sum, g) => sum + (g ? (g.xs.length * g.ys.length * (g.xs.length + g.ys.length)) / 2 : 0),
+      0,
+    );
   }
 
   price(values: Float64Array, stock: number, threshold: number, _needs: ArrayLike<number>, effort: Effort): Priced {

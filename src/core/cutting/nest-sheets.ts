@@ -84,7 +84,13 @@ function toColumn(model: SheetModel, l: Layout): SheetColumn {
   const counts = new Map<number, number>();
   for (const p of l.placed) counts.set(p.type, (counts.get(p.type) ?? 0) + 1);
   const types = [...counts.keys()].sort((a, b) => a - b);
-  return { stock: l.stock, cost: model.stocks[l.stock]!.cost, types, counts: types.map((t) => counts.get(t)!), placed: l.placed };
+  return {
+    stock: l.stock,
+    cost: model.stocks[l.stock]!.cost,
+    types,
+    counts: types.map((t) => counts.get(t)!),
+    placed: l.placed,
+  };
 }
 
 /** Cuts the rest of a dive by the goal-driven search, once the rest is small. */
@@ -186,7 +192,8 @@ function describe(
   };
 }
 
-const filled = (model: SheetModel, l: Layout): number => l.placed.reduce((sum, p) => sum + model.types[p.type]!.area, 0);
+const filled = (model: SheetModel, l: Layout): number =>
+  l.placed.reduce((sum, p) => sum + model.types[p.type]!.area, 0);
 
 const signature = (l: Layout): string => l.placed.map((p) => `${p.type},${p.x},${p.y}`).join(" ");
 
@@ -244,7 +251,9 @@ function record(nesting: SheetNesting, options: NestOptions, tape?: Tape): void 
   tape.step("LB", `lower bound by ${nesting.method}`, nesting.bound, unit, "");
   tape.step("n", "sheets in the layout", nesting.count, "sheets", "");
   tape.step("C", "cost of the sheets", nesting.cost, "cost", "");
-  tape.assume("Every cut runs edge to edge of the piece on the saw; sizes count in whole 1/64 in, parts rounded up, stock down");
+  tape.assume(
+    "Every cut runs edge to edge of the piece on the saw; sizes count in whole 1/64 in, parts rounded up, stock down",
+  );
   if (!nesting.proven) tape.caution("The layout is not proven to be the least: the bound is lower");
   for (const u of nesting.unplaced) tape.caution(`The stock does not suffice for ${u.quantity} of ${u.part}`);
 }

@@ -1,6 +1,7 @@
 import { BadInput } from "../refusal.ts";
+import { byText, goalCosts } from "./goal-costs.ts";
 import type { NestOptions, SheetPart, SheetStock } from "./sheet-types.ts";
-import { costUnits, gcd, sizeDown, sizeUp, wholeCount } from "./sixty-fourths.ts";
+import { gcd, sizeDown, sizeUp, wholeCount } from "./sixty-fourths.ts";
 
 /** Parts of one size, whatever their names. Sizes are inflated by the kerf and divided by the model's `unit`. */
 export interface PartType {
@@ -44,8 +45,6 @@ export interface SheetModel {
 export const fits = (t: { w: number; h: number; turns: boolean }, s: { w: number; h: number }): boolean =>
   (t.w <= s.w && t.h <= s.h) || (t.turns && t.h <= s.w && t.w <= s.h);
 
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
-
 interface Sized {
   w: number;
   h: number;
@@ -84,22 +83,6 @@ function mergeTypes(parts: readonly SheetPart[], sized: readonly Sized[]): PartT
     };
   });
   return types.sort((a, b) => b.area - a.area || b.w - a.w || b.h - a.h || Number(a.turns) - Number(b.turns));
-}
-
-/** What the goal counts for one sheet of each stock. */
-function goalCosts(stocks: readonly SheetStock[], options: NestOptions): number[] {
-  const costs = stocks.map((s) => costUnits(`The cost of stock ${s.id}`, s.cost));
-  if (costs.every((c) => c === 0)) return costs.map(() => 1);
-  stocks.forEach((s, i) => {
-    if (costs[i] === 0 && s.quantity === null) {
-      throw new BadInput(
-        `Stock ${s.id} costs nothing and has no quantity`,
-        "stock at no cost without end leaves nothing to make least",
-        "Give its cost or how many there are",
-      );
-    }
-  });
-  return options.goal === "cost" ? costs : costs.map((c) => (c > 0 ? 1 : 0));
 }
 
 /** Reads parts and stock into whole numbers; refuses parts that fit no stock, by name. */

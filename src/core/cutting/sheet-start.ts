@@ -59,7 +59,9 @@ function construct(
   for (const type of order) {
     for (let n = model.types[type]!.need; n > 0; n--) {
       if (fill.place(type, fit, split, random)) continue;
-      const stock = stocks.find((s) => used[s]! < model.stocks[s]!.limit && fits(model.types[type]!, model.stocks[s]!))!;
+      const stock = stocks.find(
+        (s) => used[s]! < model.stocks[s]!.limit && fits(model.types[type]!, model.stocks[s]!),
+      )!;
       used[stock]!++;
       cost += model.stocks[stock]!.cost;
       fill.open(stock);

@@ -2,8 +2,8 @@ import type { Priced, Pricer } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
 import type { Placed } from "./layout.ts";
-import { MOST_PARTS, type PartSet, type Stairs } from "./stairs.ts";
 import type { SheetModel } from "./sheet-model.ts";
+import { MOST_PARTS, type PartSet, type Stairs } from "./stairs.ts";
 
 /** Weights of the parts that no sheet of a stock can exceed: sum of weight x count <= 1. */
 export type Weights = Float64Array;
@@ -47,7 +47,18 @@ export class SubsetPricer implements Pricer {
     this.skipped = 0;
     const items: number[] = [];
     for (const t of order) for (let k = 0; k < Math.min(needs[t]!, MOST_PARTS); k++) items.push(t);
-    this.search(this.stairs.root, [], 0, items, values, systems, systems.map(() => 1), s.w, s.h, effort);
+    this.search(
+      this.stairs.root,
+      [],
+      0,
+      items,
+      values,
+      systems,
+      systems.map(() => 1),
+      s.w,
+      s.h,
+      effort,
+    );
     const columns: SheetColumn[] = [];
     const seen = new Set<number>();
     for (let i = this.found.length - 1; i >= 0 && columns.length < 8; i--) {
@@ -67,7 +78,13 @@ export class SubsetPricer implements Pricer {
   }
 
   /** Limit on what the items can add within the room that each weight system leaves. */
-  private limit(items: readonly number[], from: number, values: Float64Array, systems: readonly Weights[], room: number[]): number {
+  private limit(
+    items: readonly number[],
+    from: number,
+    values: Float64Array,
+    systems: readonly Weights[],
+    room: number[],
+  ): number {
     const main = systems[0]!;
     let left = room[0]!;
     let sum = 0;

@@ -1,4 +1,10 @@
-import type { NestedSheet, NestOptions, SheetNesting, SheetPart, SheetStock } from "../../../src/core/cutting/sheet-types.ts";
+import type {
+  NestedSheet,
+  NestOptions,
+  SheetNesting,
+  SheetPart,
+  SheetStock,
+} from "../../../src/core/cutting/sheet-types.ts";
 
 /**
  * An independent look at a sheet layout: shares no code with the engine. Gives the list of what is wrong, empty when
