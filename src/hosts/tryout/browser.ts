@@ -1,6 +1,11 @@
 import { type ICommandInfo, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { CalculationMode, SheetsSelectionsService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import {
+  CalculationMode,
+  FormulaDataModel,
+  SheetsSelectionsService,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import engineTexts from "@univerjs/preset-sheets-core/locales/en-US";
 import type { FRange, FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
@@ -10,8 +15,9 @@ import { registry } from "../../functions/registry.ts";
 import type { SheetTemplate, WorkbookTemplate } from "../../templates/template.ts";
 import type { Host } from "../host.ts";
 import { type CellAddress, Ledger } from "../ledger.ts";
+import { explainErrors } from "./alerts.ts";
 import { cellValue } from "./cells.ts";
-import { engineFunctions, Recorder } from "./engine.ts";
+import { engineFunctions, Recorder, sheetNames } from "./engine.ts";
 import { functionInfo } from "./help.ts";
 import { sheetSnapshot, valueSnapshot, workbookSnapshot } from "./snapshot.ts";
 
@@ -45,12 +51,14 @@ export class TryOutSheet implements Host {
       header: true,
       toolbar: true,
       ribbonType: "simple",
+      menu: { "sheet.contextMenu.permission": { hidden: true } },
       footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: true },
       formula: {
         function: engineFunctions(functions, recorder),
         description: functions.map(functionInfo),
         initialFormulaComputing: CalculationMode.FORCED,
       },
+      sheets: { disableForceStringAlert: true, disableForceStringMark: true },
       disableTextFormatAlert: true,
       disableTextFormatMark: true,
     });
@@ -60,7 +68,9 @@ export class TryOutSheet implements Host {
     }
     this.#api = FUniver.newAPI(this.#univer);
     this.#api.createWorkbook(workbookSnapshot(template, UNIT));
-    recorder.follow(this.#univer);
+    const names = sheetNames(this.#univer);
+    recorder.follow(this.#univer, names);
+    explainErrors(this.#univer, this.ledger, names);
     this.#api.onCommandExecuted((command) => this.#changed(command));
     darkPreference().addEventListener("change", this.#followTheme);
   }
@@ -80,8 +90,9 @@ export class TryOutSheet implements Host {
   }
 
   async valueAt(address: CellAddress): Promise<Cell | undefined> {
-    const range = this.#range(address);
-    return range === undefined ? undefined : cellValue(range);
+    const sheet = this.#sheet(address.sheet);
+    if (sheet === null) return undefined;
+    return cellValue(sheet, address.row, address.column, this.#univer.__getInjector().get(FormulaDataModel));
   }
 
   async goTo(address: CellAddress): Promise<void> {
@@ -89,7 +100,14 @@ export class TryOutSheet implements Host {
     if (sheet === null) return;
     sheet.activate();
     sheet.getRange(address.row, address.column).activateAsCurrentCell();
-    sheet.scrollToCell(Math.max(0, address.row - 4), Math.max(0, address.column - 1));
+    const seen = sheet.getVisibleRange();
+    const inView =
+      seen !== null &&
+      address.row >= seen.startRow &&
+      address.row < seen.endRow &&
+      address.column >= seen.startColumn &&
+      address.column < seen.endColumn;
+    if (!inView) sheet.scrollToCell(Math.max(0, address.row - 4), Math.max(0, address.column - 1));
   }
 
   async insertFormula(formula: string): Promise<CellAddress> {

@@ -13,7 +13,7 @@ export const demo: WorkbookTemplate = {
         [title("Try-out sheet")],
         [
           note(
-            "Change a yellow cell; what depends on it calculates again. Select a result to see its working in the pane.",
+            "Change a tinted cell: what depends on it calculates again. Select a result to see its working in the pane.",
           ),
         ],
         [heading("Lengths"), heading("")],

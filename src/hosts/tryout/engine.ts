@@ -1,5 +1,4 @@
-import type { Univer } from "@univerjs/core";
-import { IUniverInstanceService } from "@univerjs/core";
+import { IUniverInstanceService, type Univer, UniverInstanceType, type Workbook } from "@univerjs/core";
 import {
   BaseFunction,
   type BaseValueObject,
@@ -55,25 +54,33 @@ function keepQuotedTextAsText(): void {
     create(raw, ignorePattern === true || (typeof raw === "string" && /^\s*"/.test(raw)));
 }
 
+/** Name of a worksheet by the engine's ids. */
+export type SheetNames = (unitId: string, sheetId: string) => string;
+
+/** The names that the worksheets of an engine have now. */
+export function sheetNames(univer: Univer): SheetNames {
+  const units = univer.__getInjector().get(IUniverInstanceService);
+  return (unitId, sheetId) => {
+    const workbook = units.getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET);
+    return workbook?.getSheetBySheetId(sheetId)?.getName() ?? sheetId;
+  };
+}
+
 /** Writes the calls into the ledger. What a cell called in an earlier calculation leaves when it calculates again. */
 export class Recorder implements CallListener {
   readonly #ledger: Ledger;
   readonly #calculated = new Set<string>();
-  #sheetName: (unitId: string, sheetId: string) => string = (_, sheetId) => sheetId;
+  #names: SheetNames = (_, sheetId) => sheetId;
 
   constructor(ledger: Ledger) {
     this.#ledger = ledger;
   }
 
   /** Follows the calculations of an engine; call it once the workbook is made. */
-  follow(univer: Univer): void {
-    const injector = univer.__getInjector();
-    const units = injector.get(IUniverInstanceService);
-    this.#sheetName = (unitId, sheetId) => {
-      const unit = units.getUnit(unitId) as SheetNames | null;
-      return unit?.getSheetBySheetId(sheetId)?.getName() ?? sheetId;
-    };
-    injector.get(ICalculateFormulaService).executionInProgressListener$.subscribe(({ stage }) => {
+  follow(univer: Univer, names: SheetNames): void {
+    this.#names = names;
+    const service = univer.__getInjector().get(ICalculateFormulaService);
+    service.executionInProgressListener$.subscribe(({ stage }) => {
       const begins =
         stage === FormulaExecuteStageType.START_DEPENDENCY ||
         stage === FormulaExecuteStageType.START_DEPENDENCY_ARRAY_FORMULA;
@@ -82,7 +89,7 @@ export class Recorder implements CallListener {
   }
 
   called(unitId: string, sheetId: string, row: number, column: number, call: LedgerCall): void {
-    const address: CellAddress = { sheet: this.#sheetName(unitId, sheetId), row, column };
+    const address: CellAddress = { sheet: this.#names(unitId, sheetId), row, column };
     const key = `${row} ${column} ${sheetId}`;
     if (!this.#calculated.has(key)) {
       this.#calculated.add(key);
@@ -90,8 +97,4 @@ export class Recorder implements CallListener {
     }
     this.#ledger.record(address, call);
   }
-}
-
-interface SheetNames {
-  getSheetBySheetId(id: string): { getName(): string } | null | undefined;
 }

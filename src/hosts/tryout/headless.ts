@@ -5,7 +5,7 @@ import { UniverSheetsPlugin } from "@univerjs/sheets";
 import "@univerjs/engine-formula/facade";
 import "@univerjs/sheets/facade";
 import "@univerjs/sheets-formula/facade";
-import type { FRange, FWorkbook } from "@univerjs/sheets/facade";
+import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import type { Cell, Table } from "../../core/tape.ts";
 import type { CellFunction } from "../../functions/declare.ts";
@@ -14,7 +14,7 @@ import type { WorkbookTemplate } from "../../templates/template.ts";
 import { parseAddress } from "../host.ts";
 import { Ledger } from "../ledger.ts";
 import { cellValue } from "./cells.ts";
-import { engineFunctions, Recorder } from "./engine.ts";
+import { engineFunctions, Recorder, sheetNames } from "./engine.ts";
 import { valueSnapshot, workbookSnapshot } from "./snapshot.ts";
 
 const UNIT = "workbook";
@@ -37,7 +37,7 @@ export class HeadlessWorkbook {
     this.#univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
     this.#api = FUniver.newAPI(this.#univer);
     this.#api.createWorkbook(workbookSnapshot(template, UNIT));
-    recorder.follow(this.#univer);
+    recorder.follow(this.#univer, sheetNames(this.#univer));
   }
 
   /** Makes the workbook and calculates it. */
@@ -53,26 +53,26 @@ export class HeadlessWorkbook {
 
   /** Writes a value, or a formula where the text starts with "=", and calculates what depends on it. */
   async set(address: string, content: Cell): Promise<void> {
-    const range = this.#range(address);
+    const { sheet, row, column } = this.#cell(address);
+    const range = sheet.getRange(row, column);
     const formula = typeof content === "string" && content.startsWith("=");
     range.setValue(formula ? { f: content, v: null, p: null } : { ...valueSnapshot(content), f: null, p: null });
     await this.#calculated();
   }
 
   valueAt(address: string): Cell | undefined {
-    return cellValue(this.#range(address));
+    const { sheet, row, column } = this.#cell(address);
+    return cellValue(sheet, row, column, this.#model());
   }
 
   /** The table that a formula has spilled from this cell, or the cell's value as a table of one. */
   tableAt(address: string): Table {
-    const range = this.#range(address);
-    const { startRow, startColumn } = range.getRange();
-    const spills = this.#univer.__getInjector().get(FormulaDataModel).getArrayFormulaRange();
-    const spill = spills[UNIT]?.[range.getSheetId()]?.[startRow]?.[startColumn];
+    const { sheet, row, column } = this.#cell(address);
+    const spill = this.#model().getArrayFormulaRange()[UNIT]?.[sheet.getSheetId()]?.[row]?.[column];
     const height = spill ? spill.endRow - spill.startRow + 1 : 1;
     const width = spill ? spill.endColumn - spill.startColumn + 1 : 1;
     return Array.from({ length: height }, (_, r) =>
-      Array.from({ length: width }, (_, c) => cellValue(range.offset(r, c)) ?? ""),
+      Array.from({ length: width }, (_, c) => cellValue(sheet, row + r, column + c, this.#model()) ?? ""),
     );
   }
 
@@ -88,10 +88,14 @@ export class HeadlessWorkbook {
     return this.#api.getActiveWorkbook() as FWorkbook;
   }
 
-  #range(text: string): FRange {
+  #model(): FormulaDataModel {
+    return this.#univer.__getInjector().get(FormulaDataModel);
+  }
+
+  #cell(text: string): { sheet: FWorksheet; row: number; column: number } {
     const address = parseAddress(text);
     const sheet = address === undefined ? null : this.#workbook().getSheetByName(address.sheet);
     if (address === undefined || sheet === null) throw new Error(`No cell ${text}`);
-    return sheet.getRange(address.row, address.column);
+    return { ...address, sheet };
   }
 }

@@ -8,4 +8,6 @@ const find = (id: string): HTMLElement => document.getElementById(id) as HTMLEle
 
 const sheet = new TryOutSheet(find("sheet"), demo);
 mountPane(find("pane"), sheet);
+// For the browser tests, and for driving the sheet from the browser's console.
+Object.assign(window, { tryOutSheet: sheet });
 makeResizable(find("page"), find("divider"));
