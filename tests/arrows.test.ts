@@ -19,7 +19,7 @@ function files(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name);
     if (entry.isDirectory()) return files(path);
-    return entry.name.endsWith(".ts") ? [path] : [];
+    return entry.name.endsWith(".ts") && !entry.name.endsWith(".d.ts") ? [path] : [];
   });
 }
 
