@@ -1,12 +1,14 @@
 import { assemble } from "../core/enclosure/assembly.ts";
 import { INSIDE_FILM_SAYS, OUTSIDE_FILM_SAYS } from "../core/enclosure/films.ts";
-import { framedPaths } from "../core/enclosure/framed.ts";
+import { fixingsU } from "../core/enclosure/fixings.ts";
+import { framedWall } from "../core/enclosure/framed.ts";
 import { layerR, rSchedule, stackR } from "../core/enclosure/r-value.ts";
 import { U_METHODS, uFactor } from "../core/enclosure/u-factor.ts";
 import { cellFunction, preliminary, quantityOf, tableOf } from "./declare.ts";
 import { layerRows, layers } from "./enclosure-layers.ts";
 import { optional } from "./param.ts";
-import { choice, length, share, text } from "./params/scalar.ts";
+import { choice, length, number, share, text, whole } from "./params/scalar.ts";
+import { table } from "./params/table.ts";
 
 export const ISO_6946 =
   "ISO 6946:2017 6.7 (series, upper and lower limit), Table 7 (films), 6.9 and Annex D (air layers)";
@@ -115,6 +117,29 @@ const rScheduleFunction = cellFunction({
   run: (a, tape) => rSchedule(assemble(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), tape),
 });
 
+const fixingsParam = table(
+  {
+    fixing: text({
+      says: 'name, such as steel screw; "stainless" takes that steel',
+      heads: ["name", "fastener", "screw"],
+    }),
+    diameter: length("in", { says: "shank diameter", above: 0, max: 2, heads: ["dia", "d"] }),
+    perArea: number({ says: "number per ft2", above: 0, max: 100, heads: ["per ft2", "number", "n"] }),
+    layerRow: whole({
+      says: "row of the layer that it crosses",
+      min: 1,
+      max: 100,
+      heads: ["layer", "layer row", "row"],
+    }),
+    depth: optional(
+      length("in", { says: "length inside that layer; blank where it crosses it fully", above: 0, max: 120 }),
+      undefined,
+      "",
+    ),
+  },
+  { says: "point fixings through insulation, one row for each kind and layer", maxRows: 50 },
+);
+
 const uFactorFunction = cellFunction({
   name: "U_FACTOR",
   family: "Enclosure",
@@ -150,6 +175,7 @@ const uFactorFunction = cellFunction({
     ),
     insideFilm,
     outsideFilm,
+    fixings: optional(fixingsParam, [], "no screws or ties cross the insulation"),
   },
   returns: quantityOf("Btu/(h ft2 F)", "heat that passes per area and degree"),
   sources: [ISO_6946, ASHRAE_HEAT, WOOD_K, MATERIAL_DATA],
@@ -170,8 +196,16 @@ const uFactorFunction = cellFunction({
   },
   run(a, tape) {
     const framing = layerRows(a.framingLayers);
-    const paths = framedPaths(layerRows(a.layers), framing, a.framingShare, a.insideFilm, a.outsideFilm, tape);
-    return uFactor(paths, a.method, tape);
+    const wall = framedWall(layerRows(a.layers), framing, a.framingShare, a.insideFilm, a.outsideFilm, tape);
+    const fixings = a.fixings.map((f) => ({
+      row: f.row,
+      name: f.fixing,
+      diameterIn: f.diameter,
+      perFt2: f.perArea,
+      layerRow: f.layerRow,
+      depthIn: f.depth,
+    }));
+    return uFactor(wall.paths, a.method, (rIp) => fixingsU(wall.clear, fixings, rIp, tape), tape);
   },
 });
 

@@ -1,6 +1,6 @@
 import { assemble } from "../core/enclosure/assembly.ts";
 import { fToC } from "../core/enclosure/border.ts";
-import { type Climate, rowsClimate, stationClimate } from "../core/enclosure/climate.ts";
+import { type Climate, designClimate, rowsClimate, stationClimate } from "../core/enclosure/climate.ts";
 import { dewMonths } from "../core/enclosure/dew-months.ts";
 import { INDOOR_SAYS, type IndoorRow, monthlyAir } from "../core/enclosure/indoor.ts";
 import { findStation, STATION_SOURCE } from "../core/enclosure/stations.ts";
@@ -29,30 +29,30 @@ export const climateParam = table(airColumns("a station such as Burlington VT, o
   says: "outdoor climate: one cell with a station, or twelve rows of month, mean temperature and relative humidity",
   maxRows: 12,
 });
-const indoorParam = table(airColumns("the condition, or the months"), { says: INDOOR_SAYS, maxRows: 12 });
+export const indoorParam = table(airColumns("the condition, or the months"), { says: INDOOR_SAYS, maxRows: 12 });
 
 type AirRow = RowOf<ReturnType<typeof airColumns>>;
 
-/** A station by name, or twelve rows. */
-export function readClimate(rows: readonly AirRow[], tape: Tape | undefined): Climate {
+/** A station by name, or twelve rows; where `oneWillDo`, a single row is a design condition. */
+export function readClimate(rows: readonly AirRow[], oneWillDo: boolean, tape: Tape | undefined): Climate {
   const [only] = rows;
   if (only !== undefined && rows.length === 1 && only.temperature === undefined) {
     const station = findStation(only.name);
     tape?.assume(`climate of ${station.name} ${station.state}, elevation ${station.elevationM} m: ${STATION_SOURCE}`);
     return stationClimate(station);
   }
-  return rowsClimate(
-    rows.map((r) => {
-      if (r.temperature === undefined || r.humidity === undefined) {
-        throw new BadInput(
-          `Row ${r.row} of climate lacks a temperature or a humidity`,
-          "each month is a name, a mean temperature and a relative humidity",
-          "Fill in the row, or give one cell with a station such as Burlington VT",
-        );
-      }
-      return { row: r.row, name: r.name, tempC: fToC(r.temperature), rhShare: r.humidity / 100 };
-    }),
-  );
+  const months = rows.map((r) => {
+    if (r.temperature === undefined || r.humidity === undefined) {
+      throw new BadInput(
+        `Row ${r.row} of climate lacks a temperature or a humidity`,
+        "each month is a name, a mean temperature and a relative humidity",
+        "Fill in the row, or give one cell with a station such as Burlington VT",
+      );
+    }
+    return { row: r.row, name: r.name, tempC: fToC(r.temperature), rhShare: r.humidity / 100 };
+  });
+  const [design] = months;
+  return oneWillDo && design !== undefined && months.length === 1 ? designClimate(design) : rowsClimate(months);
 }
 
 export function indoorRows(rows: readonly AirRow[]): readonly IndoorRow[] {
@@ -141,7 +141,7 @@ const dewMonthsFunction = cellFunction({
     source: "DIN 4108-3 Table A.3: 20 C, 50 % is 1168 Pa; with the same air on both sides no vapor moves",
   },
   run(a, tape) {
-    const climate = readClimate(a.climate, tape);
+    const climate = readClimate(a.climate, false, tape);
     const air = monthlyAir(climate, indoorRows(a.indoor), tape);
     return dewMonths(assemble(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), air, a.dryOut, a.limit, tape);
   },

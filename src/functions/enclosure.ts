@@ -1,10 +1,18 @@
+import { enclosureCodeFunctions } from "./enclosure-code.ts";
 import { enclosureDewFunctions } from "./enclosure-dew.ts";
+import { enclosureFramingFunctions } from "./enclosure-framing.ts";
 import { enclosureHeatFunctions } from "./enclosure-heat.ts";
+import { enclosureLossFunctions } from "./enclosure-loss.ts";
 import { enclosureMonthsFunctions } from "./enclosure-months.ts";
+import { enclosureSurfaceFunctions } from "./enclosure-surface.ts";
 
 /** Heat, vapor and the energy code, in the order in which lists show them. */
 export const enclosureFunctions = [
   ...enclosureHeatFunctions,
+  ...enclosureFramingFunctions,
+  ...enclosureLossFunctions,
   ...enclosureDewFunctions,
   ...enclosureMonthsFunctions,
+  ...enclosureSurfaceFunctions,
+  ...enclosureCodeFunctions,
 ] as const;

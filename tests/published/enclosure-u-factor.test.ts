@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { assemble } from "../../src/core/enclosure/assembly.ts";
 import { R_IP_IN_RSI, W_M2K_IN_BTU } from "../../src/core/enclosure/border.ts";
-import { framedPaths } from "../../src/core/enclosure/framed.ts";
+import { framedWall } from "../../src/core/enclosure/framed.ts";
 import type { LayerRow } from "../../src/core/enclosure/layer.ts";
 import { layerR, stackR } from "../../src/core/enclosure/r-value.ts";
 import { type HeatPath, rLimits, type UMethod, uFactor } from "../../src/core/enclosure/u-factor.ts";
@@ -13,13 +13,14 @@ const siRows = (r: readonly number[]): LayerRow[] =>
 const ipRows = (r: readonly number[]): LayerRow[] =>
   r.map((ip, i) => ({ row: i + 1, material: `layer ${i + 1}`, thicknessIn: undefined, resistance: String(ip) }));
 const rsi = (layers: readonly number[]) => stackR(assemble(siRows(layers), "none", "none")) / R_IP_IN_RSI;
-const uOfRsi = (r: number) => uFactor([{ name: "all", share: 1, rIp: [r * R_IP_IN_RSI] }], "parallel") * W_M2K_IN_BTU;
+const uOfRsi = (r: number) =>
+  uFactor([{ name: "all", share: 1, rIp: [r * R_IP_IN_RSI] }], "parallel", () => 0) * W_M2K_IN_BTU;
 const dOverK = (mm: number, k: number) =>
   layerR({ row: 1, material: "x", thicknessIn: mm / 25.4, resistance: `${k} W/mK` }) / R_IP_IN_RSI;
 
 /** Two parts side by side, U in W/(m2 K). */
 const framedSi = (clear: readonly number[], framing: readonly number[], share: number, method: UMethod) =>
-  uFactor(framedPaths(siRows(clear), siRows(framing), share, "none", "none"), method) * W_M2K_IN_BTU;
+  uFactor(framedWall(siRows(clear), siRows(framing), share, "none", "none").paths, method, () => 0) * W_M2K_IN_BTU;
 const ratios = (clear: readonly number[], framing: readonly number[], share: number) => {
   const paths: HeatPath[] = [
     { name: "clear", share: 1 - share, rIp: clear },
@@ -38,8 +39,10 @@ const roof = [BESTEST_FILMS.inside, 0.01 / 0.16, 0.1118 / 0.04, 0.019 / 0.14, BE
 const wall900 = [BESTEST_FILMS.inside, 0.1 / 0.51, 0.0615 / 0.04, 0.009 / 0.14, BESTEST_FILMS.outside];
 const wood90 = (cavity: number, ci: number) =>
   uFactor(
-    framedPaths(ipRows([0.08, 0.56, cavity, ci, 0.56]), ipRows([0.08, 0.56, 4.38, ci, 0.56]), 0.25, "wall", "winter"),
+    framedWall(ipRows([0.08, 0.56, cavity, ci, 0.56]), ipRows([0.08, 0.56, 4.38, ci, 0.56]), 0.25, "wall", "winter")
+      .paths,
     "parallel",
+    () => 0,
   );
 
 const ANSWERS: Readonly<Record<string, () => number>> = {

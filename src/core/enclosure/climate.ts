@@ -67,6 +67,13 @@ export function rowsClimate(rows: readonly ClimateRow[]): Climate {
   return { says: "the twelve rows given", months };
 }
 
+/** One design condition in place of a year. */
+export function designClimate(row: ClimateRow): Climate {
+  const vaporPa = vaporPressurePa(row.tempC, row.rhShare, "ISO 13788");
+  const month = { name: row.name, seconds: 30 * SECONDS_A_DAY, tempC: row.tempC, vaporPa };
+  return { says: "the design condition given", months: [month] };
+}
+
 /** Refuses anything but twelve rows; names that are months must be in their order. */
 export function checkMonths(rows: readonly { readonly row: number; readonly name: string }[]): void {
   if (rows.length !== 12) {

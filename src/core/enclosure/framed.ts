@@ -1,6 +1,6 @@
 import { BadInput, OutOfRange, plain } from "../refusal.ts";
 import type { Tape } from "../tape.ts";
-import { assemble } from "./assembly.ts";
+import { type Assembly, assemble } from "./assembly.ts";
 import { W_MK_IN_BTU_IN } from "./border.ts";
 import type { Layer, LayerRow } from "./layer.ts";
 import { writeLayers } from "./r-value.ts";
@@ -11,20 +11,26 @@ const SAME = "same";
 /** Conductivity in W/(m K) above which a part beside insulation makes the simple methods fail; ISO 6946 has them for no metal. */
 const METAL_W_MK = 1;
 
+/** A wall in parts side by side, and its clear part as layers. */
+export interface FramedWall {
+  readonly paths: readonly HeatPath[];
+  readonly clear: Assembly;
+}
+
 /**
  * The parts of a wall that lie side by side: the clear layers and, where there is framing, the framing.
  * @param framing as many rows as the layers ("same" where a layer goes on unbroken), or one row that replaces the only layer of its thickness
  * @param share part of the area that is framing, 0 to below 1
  * @throws BadInput where the rows do not match; OutOfRange for metal across the insulation
  */
-export function framedPaths(
+export function framedWall(
   rows: readonly LayerRow[],
   framing: readonly LayerRow[],
   share: number,
   inside: string,
   outside: string,
   tape?: Tape,
-): readonly HeatPath[] {
+): FramedWall {
   const clear = assemble(rows, inside, outside, tape);
   writeLayers(clear, tape);
   if (clear.ventilated !== undefined) {
@@ -35,7 +41,7 @@ export function framedPaths(
     );
   }
   const clearR = [clear.inside.rIp, ...clear.layers.map((l) => l.rIp), clear.outside.rIp];
-  if (share === 0 || framing.length === 0) return [{ name: "all", share: 1, rIp: clearR }];
+  if (share === 0 || framing.length === 0) return { clear, paths: [{ name: "all", share: 1, rIp: clearR }] };
   const replaced = align(rows, framing);
   const framed = assemble(replaced, inside, outside, tape);
   const framedR = [framed.inside.rIp, ...framed.layers.map((l) => l.rIp), framed.outside.rIp];
@@ -46,10 +52,11 @@ export function framedPaths(
       tape?.step(`R_${l.row} framing`, `${l.name}: ${l.says}`, l.rIp, "h ft2 F/Btu", l.source);
     }
   });
-  return [
+  const paths = [
     { name: "clear", share: 1 - share, rIp: clearR },
     { name: "framing", share, rIp: framedR },
   ];
+  return { clear, paths };
 }
 
 /** The rows of the framed part: the layers, with the framing rows in their place. */

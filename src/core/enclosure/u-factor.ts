@@ -67,11 +67,17 @@ function checkPaths(paths: readonly HeatPath[]): void {
 /**
  * U-factor of an assembly of one or more parts side by side.
  * @param method parallel path, isothermal planes, or the mean of both limits (ISO 6946 combined method)
+ * @param correction what point fixings add for a given total R, Btu/(h ft2 F)
  * @returns Btu/(h ft2 F)
  * @throws OutOfRange for the combined method where the limits differ by more than 1.5
  * Source: ASHRAE Handbook Fundamentals 2021 ch. 25 and 27; ISO 6946:2017 6.7.2.
  */
-export function uFactor(paths: readonly HeatPath[], method: UMethod, tape?: Tape): number {
+export function uFactor(
+  paths: readonly HeatPath[],
+  method: UMethod,
+  correction: (rTotalIp: number) => number,
+  tape?: Tape,
+): number {
   const limits = rLimits(paths);
   for (const p of paths) {
     const r = p.rIp.reduce((a, b) => a + b, 0);
@@ -84,8 +90,10 @@ export function uFactor(paths: readonly HeatPath[], method: UMethod, tape?: Tape
   }
   const rIp = { parallel: limits.upper, isothermal: limits.lower, combined: limits.combined }[method];
   if (method === "combined" && paths.length > 1) combinedSteps(limits, tape);
-  const u = 1 / rIp;
-  tape?.step("U", "1 / R", u, "Btu/(h ft2 F)", method === "combined" ? COMBINED : PARALLEL);
+  const added = correction(rIp);
+  const u = 1 / rIp + added;
+  const clause = { parallel: PARALLEL, isothermal: ISOTHERMAL, combined: COMBINED }[method];
+  tape?.step("U", added === 0 ? "1 / R" : "1 / R + dU_f", u, "Btu/(h ft2 F)", clause);
   return u;
 }
 

@@ -1,0 +1,99 @@
+import { BadInput, OutOfRange, plain } from "../refusal.ts";
+import { CLASS_III_R, RETARDER_CLAUSE } from "../tables/enclosure-retarders.ts";
+import type { Cell, Table, Tape } from "../tape.ts";
+import type { Assembly } from "./assembly.ts";
+import { cToF } from "./border.ts";
+import { totalRIp } from "./r-value.ts";
+import type { Stud } from "./retarder.ts";
+import { isMarine4, type Zone, zoneName } from "./zone.ts";
+
+const CLAUSE = "steady temperature by R: T = T_o + (T_i - T_o) R_out / R_T (ASHRAE Handbook Fundamentals 2021 ch. 27)";
+/** Cavity R that the code table's walls are filled with; an assumption of this comparison, not of the table. */
+const CAVITY_R: Readonly<Record<Stud, number>> = { "2x4": 13, "2x6": 20 };
+
+/**
+ * Least share of the total R that must lie outboard of a plane to keep it at the dew point of the indoor air or above.
+ * @param insideC above `outsideC`
+ * @returns share, 0 to 1
+ * @throws OutOfRange where the inside is not the warmer side
+ */
+export function leastExteriorShare(insideC: number, dewC: number, outsideC: number, tape?: Tape): number {
+  if (!(insideC > outsideC)) {
+    throw new OutOfRange(
+      `The indoor ${plain(cToF(insideC))} F is not above the outdoor ${plain(cToF(outsideC))} F`,
+      "the rule is for the heating season",
+      "Use a winter design temperature outdoors",
+    );
+  }
+  const share = Math.max(0, (dewC - outsideC) / (insideC - outsideC));
+  tape?.step("T_d", "dew point of the indoor air", cToF(dewC), "F", "ISO 13788:2012 Annex E");
+  tape?.step("R_out/R_T", "at least (T_d - T_o) / (T_i - T_o)", share, "", CLAUSE);
+  return share;
+}
+
+/**
+ * Share of the total R, air to air, that lies outboard of the inner face of the air barrier.
+ * @throws BadInput where no layer is marked as the air barrier
+ */
+export function exteriorShareOf(assembly: Assembly, tape?: Tape): number {
+  const at = assembly.layers.findIndex((l) => l.role.kind === "air barrier");
+  if (at < 0) {
+    throw new BadInput(
+      "No layer is marked as the air barrier",
+      "the share is counted from its inner face outward",
+      'Write "air barrier" in the fifth column of that layer',
+    );
+  }
+  const inboard = assembly.layers.slice(0, at).reduce((r, l) => r + l.rIp, assembly.inside.rIp);
+  const total = totalRIp(assembly);
+  const share = (total - inboard) / total;
+  tape?.step("R_in", "inside film and layers inboard of the air barrier", inboard, "h ft2 F/Btu", CLAUSE);
+  tape?.step("R_T", "air to air", total, "h ft2 F/Btu", CLAUSE);
+  tape?.step("R_out/R_T", "1 - R_in / R_T", share, "", CLAUSE);
+  return share;
+}
+
+/**
+ * Share that the code's table of continuous insulation implies for a wall of its kind, without films: ci / (ci + cavity).
+ * @returns undefined where the table has no row for the zone
+ * Source: IRC 2021 Table R702.7(2) and (3), with cavities of R-13 (2x4) and R-20 (2x6).
+ */
+export function codeExteriorShare(zone: Zone, stud: Stud, tape?: Tape): { share: number; ci: number } | undefined {
+  const row = CLASS_III_R[isMarine4(zone, tape) ? "4C" : String(zone.number)];
+  if (row === undefined) return undefined;
+  const ci = row[stud];
+  const share = ci / (ci + CAVITY_R[stud]);
+  tape?.step("code share", `${ci} / (${ci} + ${CAVITY_R[stud]})`, share, "", RETARDER_CLAUSE["2021"]);
+  return { share, ci };
+}
+
+/**
+ * The shares side by side.
+ * @returns rows: what, share, remark
+ */
+export function exteriorShareTable(
+  least: number,
+  own: number | undefined,
+  code: { readonly zone: Zone; readonly stud: Stud } | undefined,
+  tape?: Tape,
+): Table {
+  const rows: Cell[][] = [["needed by dew point", least, "least share of R outboard of the air barrier"]];
+  if (own !== undefined)
+    rows.push(["this wall", own, own >= least ? "enough" : "too little: the air barrier is below the dew point"]);
+  if (code !== undefined) {
+    const found = codeExteriorShare(code.zone, code.stud, tape);
+    const name = `code, zone ${zoneName(code.zone)}, ${code.stud}`;
+    if (found === undefined) rows.push([name, 0, "no row in the table: no least R there"]);
+    else
+      rows.push([
+        name,
+        found.share,
+        `R-${plain(found.ci)} outside a cavity of R-${CAVITY_R[code.stud]}, for a class III retarder`,
+      ]);
+    tape?.caution(
+      "The code's table is made for stud cavities; with all insulation outboard of the panel the share is near 1 and the rule is met in every zone.",
+    );
+  }
+  tape?.step("shares", "needed, built, and implied by the code", rows, "", CLAUSE);
+  return rows;
+}
