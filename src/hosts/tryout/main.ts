@@ -1,6 +1,6 @@
 import { mountPane } from "../../pane/main.ts";
+import { demo } from "../../templates/demo.ts";
 import { TryOutSheet } from "./browser.ts";
-import { demo } from "./demo.ts";
 import { makeResizable } from "./resize.ts";
 import "./tryout.css";
 

@@ -81,8 +81,9 @@ function cellSnapshot({ is, role, format }: TemplateCell): ICellData {
   return typeof is === "string" && is.startsWith("=") ? { f: is, ...s } : { ...valueSnapshot(is), ...s };
 }
 
-/** A value with its type, so that the engine does not guess: "6:12" stays text. */
+/** A value with its type, so that the engine does not guess: "6:12" stays text. An empty text leaves the cell free, so that a table can spill there. */
 export function valueSnapshot(value: Cell): ICellData {
+  if (value === "") return {};
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
   if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
   return { v: value, t: looksNumeric(value) ? CellValueType.FORCE_STRING : CellValueType.STRING };
