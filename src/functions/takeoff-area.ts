@@ -5,20 +5,16 @@ import { cellFunction, quantityOf, tableOf } from "./declare.ts";
 import { optional } from "./param.ts";
 import { length, quantity } from "./params/scalar.ts";
 import { list } from "./params/table.ts";
-import { noOpenings, sheetArea, waste } from "./takeoff-params.ts";
+import { gableRise, noOpenings, sheetArea, wallHeight, wallLength, wallOf, waste } from "./takeoff-params.ts";
 
 const wallAreaFunction = cellFunction({
   name: "WALL_AREA",
   family: "Takeoff and cutting",
   summary: "Gross and net area of one face of a wall, with a gable on top where there is one.",
   params: {
-    length: length("ft", { says: "length of the wall", min: 0.1, max: 2000 }),
-    height: length("ft", { says: "height of the straight part", min: 0.1, max: 100 }),
-    gableRise: optional(
-      length("ft", { says: "rise of the gable triangle above the straight part", min: 0, max: 100 }),
-      0,
-      "no gable",
-    ),
+    length: wallLength,
+    height: wallHeight,
+    gableRise,
     openings: noOpenings(),
   },
   returns: tableOf("one row: gross area, net area, area of the openings", [
@@ -33,7 +29,7 @@ const wallAreaFunction = cellFunction({
     within: 0,
     source: "exact arithmetic: 32 x 9 + 32 x 8 / 2 = 416; less 2 x 3 x 4",
   },
-  run: (a, tape) => wallAreaRow(wallArea(a.length, a.height, a.gableRise, a.openings, tape)),
+  run: (a, tape) => wallAreaRow(wallArea(wallOf(a), a.openings, tape)),
 });
 
 const sheetsCountFunction = cellFunction({

@@ -1,5 +1,7 @@
 import type { CellFunction } from "./declare.ts";
 import { areaFunctions } from "./takeoff-area.ts";
+import { layerFunctions } from "./takeoff-layers.ts";
+import { supplyFunctions } from "./takeoff-supplies.ts";
 
 /** Takeoff: what a wall, its openings and its layers take, in units to order by. */
-export const takeoffFunctions: readonly CellFunction[] = [...areaFunctions];
+export const takeoffFunctions: readonly CellFunction[] = [...areaFunctions, ...layerFunctions, ...supplyFunctions];

@@ -8,10 +8,15 @@ export interface Opening {
   readonly heightFt: number;
   /** how many alike, 1 or more */
   readonly count: number;
-  /** bottom of the opening above the foot of the wall, where it is known */
-  readonly sillFt: number | undefined;
+  /** bottom of the opening above the foot of the wall; 0 for a door */
+  readonly sillFt: number;
   /** left edge from the left end of the wall, where it is known */
   readonly leftFt: number | undefined;
+}
+
+/** An opening whose place in the wall is known. */
+export interface PlacedOpening extends Opening {
+  readonly leftFt: number;
 }
 
 /** Number of openings, counting each of several alike. */
@@ -30,33 +35,40 @@ export function openingsAreaFt2(openings: readonly Opening[], tape?: Tape): numb
   return areaFt2;
 }
 
-/**
- * Refuses openings that the wall cannot hold: one wider or taller than the wall, or more area than the wall has.
- * @param tallestFt height of the wall at its tallest
- * @throws BadInput naming the opening
- */
-export function checkOpenings(
-  openings: readonly Opening[],
-  lengthFt: number,
-  tallestFt: number,
-  grossFt2: number,
-): void {
+/** Lower than any door: an opening of less height with its sill at 0 is likely a window whose sill height was forgotten. */
+const LOWEST_DOOR_FT = 6;
+
+/** Cautions where a sill height seems to be missing; for calculations that use it. */
+export function cautionSills(openings: readonly Opening[], tape: Tape | undefined): void {
   for (const o of openings) {
-    const size = `${plain(o.widthFt)} x ${plain(o.heightFt)} ft`;
-    if (o.widthFt > lengthFt || o.heightFt + (o.sillFt ?? 0) > tallestFt) {
-      throw new BadInput(
-        `The opening ${o.name} of ${size}${o.sillFt === undefined ? "" : ` with its sill at ${plain(o.sillFt)} ft`} does not fit in the wall`,
-        `the wall is ${plain(lengthFt)} ft long and ${plain(tallestFt)} ft at its tallest`,
-        "Check the opening, or give the wall's full length and height; lengths are in feet unless the text names a unit",
+    if (o.sillFt === 0 && o.heightFt < LOWEST_DOOR_FT) {
+      tape?.caution(
+        `Opening ${o.name}, ${plain(o.heightFt)} ft high, counts as standing on the foot of the wall: is its sill height missing?`,
       );
     }
   }
-  const areaFt2 = openingsAreaFt2(openings);
-  if (areaFt2 > grossFt2) {
-    throw new BadInput(
-      `The openings take ${plain(areaFt2)} ft2`,
-      `the wall has ${plain(grossFt2)} ft2`,
-      "Check widths, heights and counts of the openings",
-    );
-  }
+}
+
+/**
+ * The openings with their places.
+ * @throws BadInput for one without a left edge, or several alike in one place
+ */
+export function placedOpenings(openings: readonly Opening[]): readonly PlacedOpening[] {
+  return openings.map((o) => {
+    if (o.leftFt === undefined) {
+      throw new BadInput(
+        `The opening ${o.name} has no left edge`,
+        "its place in the wall decides the result",
+        "Fill in the left edge: the distance from the left end of the wall",
+      );
+    }
+    if (o.count !== 1) {
+      throw new BadInput(
+        `The opening ${o.name} stands for ${o.count}`,
+        "openings alike cannot all be in one place",
+        "Give each a row with its own left edge",
+      );
+    }
+    return { ...o, leftFt: o.leftFt };
+  });
 }

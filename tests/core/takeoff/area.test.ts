@@ -11,19 +11,19 @@ import { wallArea } from "../../../src/core/takeoff/wall-area.ts";
 const positive = (max: number) => fc.double({ min: 0.05, max, noNaN: true });
 
 function opening(widthFt: number, heightFt: number, count = 1): Opening {
-  return { name: "window", widthFt, heightFt, count, sillFt: undefined, leftFt: undefined };
+  return { name: "window", widthFt, heightFt, count, sillFt: 0, leftFt: undefined };
 }
 
 describe("wall area", () => {
   test("rectangle, gable and openings by hand", () => {
-    const a = wallArea(32, 9, 8, [opening(3, 4, 2), opening(3, 6.75)]);
+    const a = wallArea({ lengthFt: 32, heightFt: 9, gableRiseFt: 8 }, [opening(3, 4, 2), opening(3, 6.75)]);
     expect(a).toEqual({ grossFt2: 416, netFt2: 371.75, openingsFt2: 44.25 });
   });
 
   test("an opening that does not fit is refused by name", () => {
-    expect(() => wallArea(10, 8, 0, [opening(11, 3)])).toThrow(BadInput);
-    expect(() => wallArea(10, 8, 0, [opening(3, 9)])).toThrow(/window/);
-    expect(() => wallArea(10, 8, 0, [opening(9, 7, 2)])).toThrow(/126 ft2/);
+    expect(() => wallArea({ lengthFt: 10, heightFt: 8, gableRiseFt: 0 }, [opening(11, 3)])).toThrow(BadInput);
+    expect(() => wallArea({ lengthFt: 10, heightFt: 8, gableRiseFt: 0 }, [opening(3, 9)])).toThrow(/window/);
+    expect(() => wallArea({ lengthFt: 10, heightFt: 8, gableRiseFt: 0 }, [opening(9, 7, 2)])).toThrow(/126 ft2/);
   });
 
   test("a value or a refusal; net and openings make gross; never negative", () => {
@@ -36,9 +36,7 @@ describe("wall area", () => {
         (l, h, g, os) => {
           try {
             const a = wallArea(
-              l,
-              h,
-              g,
+              { lengthFt: l, heightFt: h, gableRiseFt: g },
               os.map(([w, t]) => opening(w, t)),
             );
             expect(a.netFt2).toBeGreaterThanOrEqual(0);

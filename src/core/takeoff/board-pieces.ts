@@ -1,0 +1,66 @@
+import type { PlacedOpening } from "./opening.ts";
+import { CLOSE_FT, heightAtFt, spanAtFt, tallestFt, type Wall } from "./wall.ts";
+
+/** A rectangle on the wall, ft from its lower left corner. */
+export interface Rect {
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+}
+
+/**
+ * Boards of one layer as they lie on the wall, each cut to the rectangle that the wall leaves of it. Rows run along the wall; end joints are
+ * staggered by half a board from row to row, and by a quarter of a board and half a row from one layer to the next.
+ * @param layer 0 for the first
+ */
+export function boardPieces(
+  wall: Wall,
+  openings: readonly PlacedOpening[],
+  boardFt: number,
+  rowFt: number,
+  layer: number,
+): readonly Rect[] {
+  const pieces: Rect[] = [];
+  const odd = layer % 2 === 1;
+  let y0 = 0;
+  for (let row = 0; y0 < tallestFt(wall) - CLOSE_FT; row++) {
+    const y1 = y0 + (row === 0 && odd ? rowFt / 2 : rowFt);
+    const span = spanAtFt(wall, y0);
+    if (span === undefined) break;
+    const shift = ((row % 2) * boardFt) / 2 + (odd ? boardFt / 4 : 0);
+    for (let x = shift === 0 ? 0 : shift - boardFt; x < wall.lengthFt - CLOSE_FT; x += boardFt) {
+      const x0 = Math.max(x, span[0]);
+      const x1 = Math.min(x + boardFt, span[1]);
+      if (x1 - x0 <= CLOSE_FT) continue;
+      const middle = Math.min(Math.max(wall.lengthFt / 2, x0), x1);
+      const top = Math.min(y1, heightAtFt(wall, middle));
+      pieces.push(...uncovered({ x0, y0, x1, y1: top }, openings));
+    }
+    y0 = y1;
+  }
+  return pieces;
+}
+
+/** What openings leave of a board: cut off or cut through where one takes its whole height or width; notches stay in the piece. */
+function uncovered(board: Rect, openings: readonly PlacedOpening[]): readonly Rect[] {
+  let left: readonly Rect[] = [board];
+  for (const o of openings) {
+    const hole = { x0: o.leftFt, y0: o.sillFt, x1: o.leftFt + o.widthFt, y1: o.sillFt + o.heightFt };
+    left = left.flatMap((r) => cutThrough(r, hole));
+  }
+  return left;
+}
+
+function cutThrough(r: Rect, hole: Rect): readonly Rect[] {
+  const beside = hole.x1 <= r.x0 + CLOSE_FT || hole.x0 >= r.x1 - CLOSE_FT;
+  const aboveOrBelow = hole.y1 <= r.y0 + CLOSE_FT || hole.y0 >= r.y1 - CLOSE_FT;
+  if (beside || aboveOrBelow) return [r];
+  const tall = hole.y0 <= r.y0 + CLOSE_FT && hole.y1 >= r.y1 - CLOSE_FT;
+  const wide = hole.x0 <= r.x0 + CLOSE_FT && hole.x1 >= r.x1 - CLOSE_FT;
+  const parts: Rect[] = [];
+  if (tall) parts.push({ ...r, x1: hole.x0 }, { ...r, x0: hole.x1 });
+  else if (wide) parts.push({ ...r, y1: hole.y0 }, { ...r, y0: hole.y1 });
+  else return [r];
+  return parts.filter((p) => p.x1 - p.x0 > CLOSE_FT && p.y1 - p.y0 > CLOSE_FT);
+}

@@ -1,0 +1,48 @@
+import { BadInput, plain } from "../refusal.ts";
+import type { Table, Tape } from "../tape.ts";
+import { INCHES_IN } from "../units/length.ts";
+import { cautionSills, type Opening } from "./opening.ts";
+import { CLOSE_FT } from "./wall.ts";
+
+/** Members alike of a window or door buck. */
+export interface BuckPart {
+  readonly name: string;
+  readonly lengthIn: number;
+  readonly quantity: number;
+}
+
+/**
+ * Parts of the bucks that line the openings: head and sill run through, jambs stand between them. An opening on the foot of the wall has no sill.
+ * @param thicknessIn of the buck members
+ * @throws BadInput when an opening is too low for its head and sill
+ */
+export function buckParts(openings: readonly Opening[], thicknessIn: number): readonly BuckPart[] {
+  return openings.flatMap((o) => {
+    const door = o.sillFt <= CLOSE_FT;
+    const widthIn = o.widthFt * INCHES_IN.ft;
+    const jambIn = o.heightFt * INCHES_IN.ft - (door ? 1 : 2) * thicknessIn;
+    if (jambIn <= 0) {
+      throw new BadInput(
+        `The opening ${o.name} is ${plain(o.heightFt * INCHES_IN.ft)} in high`,
+        `members ${plain(thicknessIn)} in thick leave nothing for the jambs`,
+        "Check its height and the thickness of the buck",
+      );
+    }
+    const level = door
+      ? [{ name: `${o.name} head`, lengthIn: widthIn, quantity: o.count }]
+      : [{ name: `${o.name} head and sill`, lengthIn: widthIn, quantity: 2 * o.count }];
+    return [...level, { name: `${o.name} jamb`, lengthIn: jambIn, quantity: 2 * o.count }];
+  });
+}
+
+/** The parts as rows that STOCK_NEST takes: name, length in, quantity. */
+export function bucks(openings: readonly Opening[], thicknessIn: number, tape?: Tape): Table {
+  cautionSills(openings, tape);
+  const parts = buckParts(openings, thicknessIn);
+  tape?.step("t", "thickness of the members; jambs stand between head and sill", thicknessIn, "in", "geometry");
+  const rows = parts.map((p) => [p.name, p.lengthIn, p.quantity]);
+  const totalFt = parts.reduce((sum, p) => sum + (p.lengthIn * p.quantity) / INCHES_IN.ft, 0);
+  tape?.step("L", "sum of the parts", totalFt, "ft", "geometry");
+  tape?.step("parts", "name, length, quantity", rows, "in", "geometry");
+  return rows;
+}

@@ -1,0 +1,57 @@
+import type { Table, Tape } from "../tape.ts";
+import { wholePacks } from "./packs.ts";
+
+/** One line of an order: what, how much of it with waste, and in whole packs. */
+export interface OrderLine {
+  readonly item: string;
+  /** with waste */
+  readonly quantity: number;
+  readonly unit: string;
+  /** whole packs, or loose pieces where nothing is packed */
+  readonly packs: number;
+  /** what one pack is: "roll 9 x 100 ft" */
+  readonly pack: string;
+}
+
+/** The order as rows: item, quantity, unit, packs, pack. Written to the working as its last step. */
+export function orderTable(lines: readonly OrderLine[], tape?: Tape): Table {
+  const rows = lines.map((l) => [l.item, l.quantity, l.unit, l.packs, l.pack]);
+  tape?.step("order", "item, quantity with waste, unit, packs, pack", rows, "", "");
+  return rows;
+}
+
+/**
+ * Rolls or lengths for pieces that are not joined: used up one after the other, a piece that no longer fits starts the next one.
+ * @param piecesFt each at most `packFt`, in the order in which they are cut
+ */
+export function cutInTurn(piecesFt: readonly number[], packFt: number): number {
+  let packs = 0;
+  let leftFt = 0;
+  for (const piece of piecesFt) {
+    if (piece > leftFt * (1 + 1e-9) + 1e-9) {
+      packs++;
+      leftFt = packFt;
+    }
+    leftFt = Math.max(0, leftFt - piece);
+  }
+  return packs;
+}
+
+/** Rolls or lengths when pieces are cut longest first, each from the first one that still holds it. */
+export function cutLongestFirst(piecesFt: readonly number[], packFt: number): number {
+  const left: number[] = [];
+  for (const piece of [...piecesFt].sort((a, b) => b - a)) {
+    const at = left.findIndex((ft) => piece <= ft * (1 + 1e-9) + 1e-9);
+    if (at < 0) left.push(packFt - piece);
+    else left[at] = (left[at] ?? 0) - piece;
+  }
+  return left.length;
+}
+
+/**
+ * Packs by the cut pieces, and at least by the total with waste.
+ * @param cut packs that the pieces take without waste
+ */
+export function packsOfPieces(cut: number, totalFt: number, waste: number, packFt: number): number {
+  return Math.max(cut, wholePacks(totalFt * (1 + waste), packFt));
+}

@@ -1,0 +1,91 @@
+import { BadInput, plain } from "../refusal.ts";
+import type { Tape } from "../tape.ts";
+import { cautionSills, type Opening } from "./opening.ts";
+import type { OrderLine } from "./order.ts";
+import { wholePacks } from "./packs.ts";
+import { CLOSE_FT, checkOpenings, spanAtFt, tallestFt, type Wall } from "./wall.ts";
+
+/** Laps of a weather-resistive barrier: IRC R703.2, 2 in where courses overlap and 6 in where ends meet. */
+export const LAPS = "IRC R703.2: 2 in at horizontal laps, upper over lower; 6 in at vertical joints";
+
+export interface RollRules {
+  readonly rollWidthFt: number;
+  readonly rollLengthFt: number;
+  /** overlap of one course on the one below */
+  readonly sideLapFt: number;
+  /** overlap where one roll ends and the next begins */
+  readonly endLapFt: number;
+  /** membrane carried round each end of the wall */
+  readonly cornerReturnFt: number;
+  /** membrane folded into each opening */
+  readonly openingReturnFt: number;
+}
+
+/** One course of membrane as it is rolled out. */
+export interface RollCourse {
+  readonly bottomFt: number;
+  readonly runFt: number;
+  /** taken off the run where an opening leaves out the whole course */
+  readonly savedFt: number;
+}
+
+/**
+ * Courses of membrane on a wall, from the foot up. Each is as long as the wall at its lower edge, with the returns; an opening
+ * that takes its whole height is left out but for the returns into it. Other openings are rolled over and cut out: no credit.
+ * @throws BadInput for laps as wide as the roll, or an opening that does not fit
+ */
+export function rollCourses(wall: Wall, openings: readonly Opening[], rules: RollRules): readonly RollCourse[] {
+  checkOpenings(wall, openings);
+  const stepFt = rules.rollWidthFt - rules.sideLapFt;
+  if (rules.sideLapFt > rules.rollWidthFt / 2 || rules.endLapFt > rules.rollLengthFt / 2) {
+    throw new BadInput(
+      `The laps of ${plain(rules.sideLapFt)} and ${plain(rules.endLapFt)} ft take more than half of a roll of ${plain(rules.rollWidthFt)} x ${plain(rules.rollLengthFt)} ft`,
+      "each lap is at most half of the roll that way",
+      "Check the size of the roll and the laps; laps are in inches",
+    );
+  }
+  const courses: RollCourse[] = [];
+  for (let i = 0; ; i++) {
+    const bottomFt = i * stepFt;
+    const span = spanAtFt(wall, bottomFt);
+    const covered = i > 0 && bottomFt + rules.sideLapFt >= tallestFt(wall) - CLOSE_FT;
+    if (span === undefined || covered) break;
+    const topFt = Math.min(bottomFt + rules.rollWidthFt, tallestFt(wall));
+    const fullFt = span[1] - span[0] + 2 * rules.cornerReturnFt;
+    const savedFt = openings.reduce((sum, o) => {
+      const whole = o.sillFt <= bottomFt + CLOSE_FT && o.sillFt + o.heightFt >= topFt - CLOSE_FT;
+      return sum + (whole ? o.count * Math.max(0, o.widthFt - 2 * rules.openingReturnFt) : 0);
+    }, 0);
+    courses.push({ bottomFt, runFt: Math.max(0, fullFt - savedFt), savedFt: Math.min(savedFt, fullFt) });
+  }
+  return courses;
+}
+
+/**
+ * Rolls of membrane for a wall: courses with side laps, an end lap at each change of roll, returns at corners and openings.
+ * Waste is a share of the run.
+ */
+export function rolls(
+  wall: Wall,
+  openings: readonly Opening[],
+  rules: RollRules,
+  waste: number,
+  tape?: Tape,
+): OrderLine {
+  const courses = rollCourses(wall, openings, rules);
+  cautionSills(openings, tape);
+  const runFt = courses.reduce((sum, c) => sum + c.runFt, 0);
+  const savedFt = courses.reduce((sum, c) => sum + c.savedFt, 0);
+  tape?.step("n", "courses at roll width - side lap, until the top is covered", courses.length, "courses", LAPS);
+  tape?.step("L_c", "sum of courses at their lower edges, with corner returns, less openings", runFt, "ft", "geometry");
+  if (savedFt > 0) tape?.step("L_o", "left out where an opening takes a whole course", savedFt, "ft", "geometry");
+  const wantedFt = runFt * (1 + waste);
+  tape?.step("L", `L_c x (1 + waste ${waste})`, wantedFt, "ft", "");
+  // r rolls cover r x length less the laps between them: r - 1.
+  const packs =
+    wantedFt === 0 ? 0 : Math.max(1, wholePacks(wantedFt - rules.endLapFt, rules.rollLengthFt - rules.endLapFt));
+  const quantity = wantedFt + Math.max(0, packs - 1) * rules.endLapFt;
+  tape?.step("N", "(L - end lap) / (roll length - end lap), rounded up", packs, "rolls", LAPS);
+  const size = `${plain(rules.rollWidthFt)} x ${plain(rules.rollLengthFt)} ft`;
+  return { item: "membrane", quantity, unit: "ft", packs, pack: `roll ${size}` };
+}
