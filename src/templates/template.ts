@@ -32,6 +32,9 @@ const cell =
   (role: Role) =>
   (is: Cell, format?: string): TemplateCell => ({ is, role, ...(format === undefined ? {} : { format }) });
 
+/** A cell that stays empty but has a format, for what spills into it. */
+export const spilled = (format: string): TemplateCell => ({ is: "", role: "result", format });
+
 export const title = cell("title");
 export const heading = cell("heading");
 export const label = cell("label");

@@ -2,6 +2,7 @@ import { mountPane } from "../../pane/main.ts";
 import { demo } from "../../templates/demo.ts";
 import { TryOutSheet } from "./browser.ts";
 import { makeResizable } from "./resize.ts";
+import "../../pane/styles.css";
 import "./tryout.css";
 
 const find = (id: string): HTMLElement => document.getElementById(id) as HTMLElement;

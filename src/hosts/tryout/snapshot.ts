@@ -78,6 +78,7 @@ function cellSnapshot({ is, role, format }: TemplateCell): ICellData {
     ...(typeof is === "string" && role !== "note" && role !== "title" ? { tb: WrapStrategy.OVERFLOW } : {}),
   };
   const s = Object.keys(style).length === 0 ? {} : { s: style };
+  if (is === "") return s;
   return typeof is === "string" && is.startsWith("=") ? { f: is, ...s } : { ...valueSnapshot(is), ...s };
 }
 
