@@ -154,7 +154,12 @@ export function positional(fn: CellFunction, args: Readonly<Record<string, unkno
 
 /** A value as a formula writes it. */
 export function literal(value: unknown): string {
-  if (Array.isArray(value)) return `{${value.map((row) => (row as unknown[]).map(cellLiteral).join(",")).join(";")}}`;
+  if (Array.isArray(value)) {
+    // A spreadsheet refuses an array constant whose rows differ in length.
+    const width = Math.max(...value.map((row) => (row as unknown[]).length));
+    const line = (row: unknown[]) => Array.from({ length: width }, (_, i) => cellLiteral(row[i] ?? null)).join(",");
+    return `{${value.map((row) => line(row as unknown[])).join(";")}}`;
+  }
   return value === undefined ? "" : cellLiteral(value);
 }
 

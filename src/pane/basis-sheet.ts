@@ -24,8 +24,8 @@ export function basisRows(found: Findings): Table {
     [],
     ["Kind", "What", "Functions", "Cells"],
     ...found.errors.map((e) => [`Error ${e.code}`, e.says, e.fn.name, addressText(e.address)]),
-    ...sentences("Caution about an input", found.inputCautions),
-    ...sentences("Caution", found.standingCautions),
+    ...sentences("Caution for these cells", found.inputCautions),
+    ...sentences("Caution for every use", found.standingCautions),
     ...sentences("Assumption", found.assumptions),
     ...found.sources.map((s) => ["Source", s.source, s.functions.join(", "), cellList(s.cells)]),
   ];

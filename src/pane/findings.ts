@@ -26,7 +26,7 @@ export interface FoundSource {
 export interface Findings {
   readonly cells: number;
   readonly errors: readonly FoundError[];
-  /** cautions that the inputs of a cell brought up */
+  /** cautions that the inputs or the method of a cell brought up */
   readonly inputCautions: readonly FoundSentence[];
   /** cautions that hold for every use of a function */
   readonly standingCautions: readonly FoundSentence[];

@@ -1,4 +1,5 @@
 import { type CellFunction, NAMESPACE } from "../functions/declare.ts";
+import { literal as literalOf } from "../functions/invoke.ts";
 import { isOptional, type ParamKind, type Raw, type RawArgument } from "../functions/param.ts";
 import { arrayConstant, quoted } from "./literals.ts";
 
@@ -34,11 +35,13 @@ export function fieldValue(text: string, kind: ParamKind): FieldValue {
   if (kind === "flag" && /^(true|false)$/i.test(t)) return literal(t.toUpperCase() === "TRUE");
   const words = kind === "text" || kind === "choice";
   if (isReference(t, kind)) return { kind: "reference", formula: t };
-  if ((kind === "table" || kind === "list") && t.startsWith("{")) {
+  if (t.startsWith("{")) {
     const rows = arrayConstant(t);
     if (rows !== undefined) return { kind: "literal", formula: t, raw: rows };
   }
   if (!words && NUMBER.test(t) && /\d/.test(t)) return literal(Number(t.replaceAll(",", "")));
+  // A text parameter may take a number as well; what would change when it is written as one ("007") stays text.
+  if (kind === "text" && String(Number(t)) === t && Number.isFinite(Number(t))) return literal(Number(t));
   return literal(t);
 }
 
@@ -88,21 +91,15 @@ export function exampleTexts(fn: CellFunction): FormTexts {
   for (const { name, param } of fn.params) {
     const value = fn.example.args[name];
     if (value === undefined || value === null) continue;
-    if (Array.isArray(value)) texts[name] = constantOf(value as unknown[][]);
-    else if (typeof value === "boolean") texts[name] = value ? "TRUE" : "FALSE";
+    if (Array.isArray(value)) texts[name] = literalOf(value);
+    else if (typeof value === "boolean") texts[name] = literalOf(value);
     else texts[name] = unambiguous(String(value), param.kind, typeof value === "string");
   }
   return texts;
 }
 
-/** A text that the form would take for a reference stands in quotes. */
+/** A text that the form would take for something else stands in quotes. */
 function unambiguous(text: string, kind: ParamKind, isText: boolean): string {
   const read = fieldValue(text, kind);
-  return isText && read.kind === "reference" ? quoted(text) : text;
-}
-
-function constantOf(rows: readonly (readonly unknown[])[]): string {
-  const cell = (c: unknown) =>
-    typeof c === "number" ? String(c) : typeof c === "boolean" ? String(c).toUpperCase() : quoted(String(c ?? ""));
-  return `{${rows.map((row) => row.map(cell).join(",")).join(";")}}`;
+  return isText && (read.kind !== "literal" || read.raw !== text) ? quoted(text) : text;
 }

@@ -10,7 +10,8 @@ const DIGITS = 5;
 export function shownNumber(value: number): string {
   if (value === 0) return "0";
   if (!Number.isFinite(value)) return String(value);
-  const size = Math.floor(Math.log10(Math.abs(value)));
+  // Rounding may carry into a further place: 0.999999 is as large as 1.0000.
+  const size = Math.floor(Math.log10(Math.abs(Number(value.toPrecision(DIGITS)))));
   if (size >= 15 || size < -4) return powerOfTen(value);
   // Binary fractions leave dust in the 16th digit; it is not worth digits.
   const clean = Number(value.toPrecision(12));

@@ -94,8 +94,8 @@ export class ReviewView implements View {
           <p>${said.why} ${said.todo}</p>
         </li>`;
       })}
-      ${this.#sentences("inputs", "Cautions about inputs", found.inputCautions, "sw-warn")}
-      ${this.#sentences("standing", "Cautions that always hold", found.standingCautions, "sw-warn")}
+      ${this.#sentences("inputs", "Cautions for particular cells", found.inputCautions, "sw-warn")}
+      ${this.#sentences("standing", "Cautions for every use", found.standingCautions, "sw-warn")}
       ${this.#sentences("assumptions", "Assumptions that no cell states", found.assumptions, "")}
     `;
   }

@@ -39,15 +39,26 @@ function resultUnit(fn: CellFunction, working: Working | undefined): string {
 }
 
 /** All that stands under the result. */
-export function workingBody(working: Working): TemplateResult {
+export function workingBody(fn: CellFunction, working: Working): TemplateResult {
   return html`
+    ${cautions(fn, working.cautions)}
     ${working.pictures.map(picture)}
-    ${sentenceList("Cautions", working.cautions, "sw-caution")}
     ${argumentList(working.arguments)}
     ${steps(working.steps)}
     ${sentenceList("Assumptions", working.assumptions)}
     ${sentenceList("Sources", working.sources, "sw-sources")}
   `;
+}
+
+/** What these inputs brought up, and smaller what holds for every use of the function. */
+function cautions(fn: CellFunction, all: readonly string[]): TemplateResult | typeof nothing {
+  if (all.length === 0) return nothing;
+  const line = (s: string) => html`<li class=${fn.cautions.includes(s) ? "sw-standing" : ""}>${s}</li>`;
+  const sorted = [...all].sort((a, b) => Number(fn.cautions.includes(a)) - Number(fn.cautions.includes(b)));
+  return html`<section class="sw-part sw-caution">
+    <h4>${all.length === 1 ? "Caution" : "Cautions"}</h4>
+    <ul>${sorted.map(line)}</ul>
+  </section>`;
 }
 
 function argumentList(args: readonly ShownArgument[]): TemplateResult | typeof nothing {

@@ -1,0 +1,64 @@
+import { cellFunction, preliminary, quantityOf, tableOf } from "../../src/functions/declare.ts";
+import { optional } from "../../src/functions/param.ts";
+import { choice, length, number, quantity, text } from "../../src/functions/params/scalar.ts";
+import { table } from "../../src/functions/params/table.ts";
+
+/** Functions for the tests of the pane, small enough to reckon in the head. */
+export const push = cellFunction({
+  name: "WIND_PUSH",
+  family: "Wind",
+  summary: "A push that grows with the speed.",
+  params: {
+    speed: quantity("mph", {
+      says: "wind speed",
+      min: 0,
+      max: 300,
+      usual: { min: 90, max: 200, ask: "is it a gust?" },
+    }),
+    height: length("ft", { says: "height above ground", min: 0, max: 500, source: "a table" }),
+    exposure: choice(["B", "C"], { says: "surface upwind" }),
+    factor: optional(number({ says: "a factor" }), 1, "factor 1: flat site"),
+  },
+  returns: quantityOf("psf", "the push"),
+  sources: ["A table of pushes"],
+  cautions: [preliminary("wind")],
+  example: {
+    args: { speed: 100, height: "12'-6\"", exposure: "C" },
+    gives: 100,
+    within: 0,
+    source: "exact arithmetic",
+  },
+  run: ({ speed, factor }) => speed * factor,
+});
+
+export const count = cellFunction({
+  name: "PART_COUNT",
+  family: "Takeoff and cutting",
+  summary: "Parts and their number.",
+  params: {
+    parts: table({ name: text({ says: "name" }), pieces: number({ says: "how many" }) }, { says: "the parts" }),
+    unit: optional(text({ says: "unit of the parts" }), "each", "each"),
+  },
+  returns: tableOf("name and number", [
+    ["name", ""],
+    ["pieces", ""],
+  ]),
+  sources: ["Counting"],
+  example: {
+    args: {
+      parts: [
+        ["stud", 2],
+        ['plate, "long"', 3],
+      ],
+    },
+    gives: [
+      ["stud", 2],
+      ['plate, "long"', 3],
+    ],
+    within: 0,
+    source: "exact arithmetic",
+  },
+  run: ({ parts }) => parts.map((p) => [p.name, p.pieces]),
+});
+
+export const samples = [push, count] as const;
