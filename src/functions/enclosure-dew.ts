@@ -14,7 +14,7 @@ export const ISO_13788 = "ISO 13788:2012 clause 6 (interstitial condensation) an
 const HUMIDITY_SOURCE = "relative humidity is above 0 and at most 100 %";
 
 export const airTemperature = (says: string) =>
-  temperature({ says, min: -58, max: 212, source: "saturation curve of ISO 13788:2012 Annex E, -58 to 212 F" });
+  temperature({ says, min: -58, max: 212, source: "temperatures of buildings, -58 to 212 F" });
 export const airHumidity = (says: string) => humidity({ says, above: 0, source: HUMIDITY_SOURCE });
 
 const anyTemperature = (says: string) =>

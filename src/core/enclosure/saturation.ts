@@ -48,9 +48,9 @@ interface Limits {
 }
 const LIMITS: Readonly<Record<SaturationFormula, Limits>> = {
   ASHRAE: { minC: -100, maxC: 200, clause: "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6" },
-  // The standard states none. Below -50 C the form is 2 % and more under the ASHRAE equations, so it is not used there.
-  "ISO 13788": { minC: -50, maxC: 100, clause: "ISO 13788:2012 Annex E, kept to the temperatures of buildings" },
-  water: { minC: -50, maxC: 100, clause: "ISO 13788:2012 Annex E, over water, kept to the temperatures of buildings" },
+  // The standard states none. At -60 C the form is 5 % under the ASHRAE equations; it is not used below.
+  "ISO 13788": { minC: -60, maxC: 100, clause: "ISO 13788:2012 Annex E, kept to the temperatures of buildings" },
+  water: { minC: -60, maxC: 100, clause: "ISO 13788:2012 Annex E, over water, kept to the temperatures of buildings" },
 };
 
 /** Clause that a working names for a curve. */
@@ -60,7 +60,7 @@ export function saturationClause(formula: SaturationFormula): string {
 
 /**
  * Pressure of water vapour in saturated air.
- * @param tempC -100 to 200 C (ASHRAE), -50 to 100 C (the other two)
+ * @param tempC -100 to 200 C (ASHRAE), -60 to 100 C (the other two)
  * @returns Pa
  * @throws OutOfRange outside those temperatures
  * Source: ASHRAE Handbook Fundamentals ch. 1 eq. 5, 6; ISO 13788:2012 Annex E (= DIN 4108-3 eq. C.15, C.16).
