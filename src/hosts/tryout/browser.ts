@@ -1,4 +1,4 @@
-import { type ICommandInfo, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import {
   CalculationMode,
@@ -8,9 +8,9 @@ import {
 } from "@univerjs/preset-sheets-core";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import engineTexts from "@univerjs/preset-sheets-core/locales/en-US";
-import type { FRange, FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
+import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../core/tape.ts";
-import { type CellFunction, NAMESPACE } from "../../functions/declare.ts";
+import type { CellFunction } from "../../functions/declare.ts";
 import { registry } from "../../functions/registry.ts";
 import type { SheetTemplate, WorkbookTemplate } from "../../templates/template.ts";
 import type { Host } from "../host.ts";
@@ -19,15 +19,10 @@ import { explainErrors } from "./alerts.ts";
 import { cellValue } from "./cells.ts";
 import { engineFunctions, Recorder, sheetNames } from "./engine.ts";
 import { functionInfo } from "./help.ts";
+import { formulaOf, keepInStep } from "./keep.ts";
 import { sheetSnapshot, valueSnapshot, workbookSnapshot } from "./snapshot.ts";
 
 const UNIT = "workbook";
-
-/** Changes after which cells stand elsewhere or carry another sheet's name, so that everything calculates again. */
-const MOVES = /^sheet\.mutation\.((insert|remove|move|reorder)-(row|rows|col|columns|range|sheet)|set-worksheet-name)$/;
-const OURS = new RegExp(String.raw`\b${NAMESPACE}\.`, "i");
-/** How long the workbook must be quiet before the ledger is compared with it, in milliseconds. */
-const PAUSE_MS = 250;
 
 /** The real spreadsheet in a page, with our functions, as a host of the pane. */
 export class TryOutSheet implements Host {
@@ -35,8 +30,7 @@ export class TryOutSheet implements Host {
   readonly ledger = new Ledger();
   readonly #univer: Univer;
   readonly #api: FUniver;
-  #timer: ReturnType<typeof setTimeout> | undefined;
-  #moved = false;
+  readonly #endKeeping: () => void;
 
   constructor(element: HTMLElement, template: WorkbookTemplate, functions: readonly CellFunction[] = registry) {
     const recorder = new Recorder(this.ledger);
@@ -71,7 +65,7 @@ export class TryOutSheet implements Host {
     const names = sheetNames(this.#univer);
     recorder.follow(this.#univer, names);
     explainErrors(this.#univer, this.ledger, names);
-    this.#api.onCommandExecuted((command) => this.#changed(command));
+    this.#endKeeping = keepInStep(this.#api, this.ledger);
     darkPreference().addEventListener("change", this.#followTheme);
   }
 
@@ -86,7 +80,7 @@ export class TryOutSheet implements Host {
   }
 
   async formulaAt(address: CellAddress): Promise<string> {
-    return this.#range(address)?.getFormula() ?? "";
+    return formulaOf(this.#api, address);
   }
 
   async valueAt(address: CellAddress): Promise<Cell | undefined> {
@@ -112,7 +106,9 @@ export class TryOutSheet implements Host {
 
   async insertFormula(formula: string): Promise<CellAddress> {
     const address = this.#active() ?? { sheet: this.#workbook().getActiveSheet().getSheetName(), row: 0, column: 0 };
-    this.#range(address)?.setValue({ f: formula, v: null, p: null, t: null });
+    this.#sheet(address.sheet)
+      ?.getRange(address.row, address.column)
+      .setValue({ f: formula, v: null, p: null, t: null });
     await this.calculated();
     return address;
   }
@@ -145,7 +141,7 @@ export class TryOutSheet implements Host {
   }
 
   dispose(): void {
-    clearTimeout(this.#timer);
+    this.#endKeeping();
     darkPreference().removeEventListener("change", this.#followTheme);
     this.#univer.dispose();
   }
@@ -168,17 +164,6 @@ export class TryOutSheet implements Host {
     return template.name;
   }
 
-  #changed(command: Readonly<ICommandInfo>): void {
-    if (!command.id.startsWith("sheet.mutation.")) return;
-    this.#moved ||= MOVES.test(command.id);
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => {
-      this.ledger.retain((address) => OURS.test(this.#range(address)?.getFormula() ?? ""));
-      if (this.#moved) this.#api.getFormula().executeCalculation();
-      this.#moved = false;
-    }, PAUSE_MS);
-  }
-
   #active(): CellAddress | undefined {
     const range = this.#api.getActiveWorkbook()?.getActiveRange();
     if (!range) return undefined;
@@ -191,13 +176,6 @@ export class TryOutSheet implements Host {
 
   #sheet(name: string): FWorksheet | null {
     return this.#workbook().getSheetByName(name);
-  }
-
-  #range({ sheet, row, column }: CellAddress): FRange | undefined {
-    const found = this.#sheet(sheet);
-    return found === null || row >= found.getMaxRows() || column >= found.getMaxColumns()
-      ? undefined
-      : found.getRange(row, column);
   }
 }
 

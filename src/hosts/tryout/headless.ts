@@ -15,6 +15,7 @@ import { parseAddress } from "../host.ts";
 import { Ledger } from "../ledger.ts";
 import { cellValue } from "./cells.ts";
 import { engineFunctions, Recorder, sheetNames } from "./engine.ts";
+import { keepInStep } from "./keep.ts";
 import { valueSnapshot, workbookSnapshot } from "./snapshot.ts";
 
 const UNIT = "workbook";
@@ -23,7 +24,9 @@ const UNIT = "workbook";
 export class HeadlessWorkbook {
   readonly ledger = new Ledger();
   readonly #univer: Univer;
-  readonly #api: FUniver;
+  /** the engine's own interface, for tests that change the workbook in ways a user can */
+  readonly api: FUniver;
+  readonly #endKeeping: () => void;
 
   private constructor(template: WorkbookTemplate, functions: readonly CellFunction[]) {
     const recorder = new Recorder(this.ledger);
@@ -35,9 +38,10 @@ export class HeadlessWorkbook {
     this.#univer.registerPlugin(UniverSheetsPlugin);
     this.#univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions(functions, recorder) });
     this.#univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
-    this.#api = FUniver.newAPI(this.#univer);
-    this.#api.createWorkbook(workbookSnapshot(template, UNIT));
+    this.api = FUniver.newAPI(this.#univer);
+    this.api.createWorkbook(workbookSnapshot(template, UNIT));
     recorder.follow(this.#univer, sheetNames(this.#univer));
+    this.#endKeeping = keepInStep(this.api, this.ledger);
   }
 
   /** Makes the workbook and calculates it. */
@@ -46,7 +50,7 @@ export class HeadlessWorkbook {
     functions: readonly CellFunction[] = registry,
   ): Promise<HeadlessWorkbook> {
     const workbook = new HeadlessWorkbook(template, functions);
-    workbook.#api.getFormula().executeCalculation();
+    workbook.api.getFormula().executeCalculation();
     await workbook.#calculated();
     return workbook;
   }
@@ -77,15 +81,16 @@ export class HeadlessWorkbook {
   }
 
   dispose(): void {
+    this.#endKeeping();
     this.#univer.dispose();
   }
 
   #calculated(): Promise<void> {
-    return this.#api.getFormula().onCalculationResultApplied();
+    return this.api.getFormula().onCalculationResultApplied();
   }
 
   #workbook(): FWorkbook {
-    return this.#api.getActiveWorkbook() as FWorkbook;
+    return this.api.getActiveWorkbook() as FWorkbook;
   }
 
   #model(): FormulaDataModel {

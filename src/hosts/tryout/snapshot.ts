@@ -71,14 +71,13 @@ export function sheetSnapshot(sheet: SheetTemplate, id: string): Partial<IWorksh
 
 function cellSnapshot({ is, role, format }: TemplateCell): ICellData {
   // Text that is typed over an input must stay text: 6:12 would become a time of day.
-  const pattern = format ?? (role === "input" && typeof is === "string" ? "@" : undefined);
+  const pattern = format ?? (role === "input" && typeof is === "string" && is !== "" ? "@" : undefined);
   const style: IStyleData = {
     ...(role === undefined ? {} : LOOK[role]),
     ...(pattern === undefined ? {} : { n: { pattern } }),
     ...(typeof is === "string" && role !== "note" && role !== "title" ? { tb: WrapStrategy.OVERFLOW } : {}),
   };
   const s = Object.keys(style).length === 0 ? {} : { s: style };
-  if (is === "") return s;
   return typeof is === "string" && is.startsWith("=") ? { f: is, ...s } : { ...valueSnapshot(is), ...s };
 }
 

@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { registry } from "../../../src/functions/registry.ts";
 import { HeadlessWorkbook } from "../../../src/hosts/tryout/headless.ts";
 import { grid } from "./probe.ts";
@@ -12,7 +12,8 @@ describe("results in cells", () => {
       Start: [
         ['=SILL.SLOPE("6:12")', "=SILL.FTIN(3)"],
         ["=SILL.GRID(2)"],
-        [],
+        // An empty text in a template leaves the cell free.
+        [undefined, ""],
         ["=SILL.GRID(2)"],
         [undefined, "in the way"],
         ['=SILL.LENGTH("x")'],
@@ -103,6 +104,40 @@ describe("the ledger", () => {
     const [call] = sheet.ledger.at({ sheet: "Start", row: 2, column: 0 })?.calls ?? [];
     expect(sheet.valueAt("Start!A3")).toBe("#VALUE!");
     expect(call?.outcome).toMatchObject({ ok: false, says: expect.stringMatching(/row 2.*#DIV\/0!/) });
+    sheet.dispose();
+  });
+
+  test("follows cells that move, sheets that get another name, and cells that are cleared", async () => {
+    const sheet = await open({
+      Start: [
+        ["3 ft", "=SILL.LENGTH(A1)"],
+        ["4 ft", "=SILL.LENGTH(A2)"],
+      ],
+    });
+    const where = () => sheet.ledger.entries().map(({ address: a, calls }) => [a.sheet, a.row, calls[0]?.args[0]]);
+    const start = () => sheet.api.getActiveWorkbook()?.getActiveSheet();
+    start()?.insertRowBefore(1);
+    await vi.waitFor(
+      () =>
+        expect(where()).toEqual([
+          ["Start", 0, "3 ft"],
+          ["Start", 2, "4 ft"],
+        ]),
+      5000,
+    );
+    start()?.setName("Wall 1");
+    await vi.waitFor(
+      () =>
+        expect(where()).toEqual([
+          ["Wall 1", 0, "3 ft"],
+          ["Wall 1", 2, "4 ft"],
+        ]),
+      5000,
+    );
+    start()?.getRange("B1").clearContent();
+    await vi.waitFor(() => expect(where()).toEqual([["Wall 1", 2, "4 ft"]]), 5000);
+    start()?.deleteRow(2);
+    await vi.waitFor(() => expect(where()).toEqual([]), 5000);
     sheet.dispose();
   });
 });
