@@ -1,4 +1,4 @@
-import { heading, input, label, note, result, type SheetTemplate, title } from "./template.ts";
+import { heading, input, label, note, result, type SheetTemplate, spillBlock, title } from "./template.ts";
 
 const layer = (material: string, thickness: number | "", vapor = "", role = "") => [
   input(material),
@@ -34,10 +34,13 @@ export const demoAssembly: SheetTemplate = {
     [label("Indoor dew point"), result("=SILL.DEW_POINT(Site!B13,Site!B14)", "0.0"), label("F")],
     [label("First wetting layer"), result("=SILL.DEW_LAYER(A4:E13,Site!B13,Site!B14,Site!B15)")],
     [],
-    [heading("R by layer"), heading("")],
-    [result("=SILL.R_SCHEDULE(A4:E13,,,TRUE)", "0.00")],
-    ...Array.from({ length: 13 }, () => []),
-    [heading("Through the wall on the design day"), heading("")],
-    [result("=SILL.DEW_PROFILE(A4:E13,Site!B13,Site!B14,Site!B15,,,,,TRUE)", "0.0")],
+    [heading("R by layer")],
+    ...spillBlock("=SILL.R_SCHEDULE(A4:E13,,,TRUE)", ["", "0.00", "0.00", "0.00"], 14),
+    [heading("Through the wall on the design day")],
+    ...spillBlock(
+      "=SILL.DEW_PROFILE(A4:E13,Site!B13,Site!B14,Site!B15,,,,,TRUE)",
+      ["", "0.0", "0.0", "0.0", "0", "0", "0.000", ""],
+      14,
+    ),
   ],
 };

@@ -1,4 +1,4 @@
-import { heading, input, label, note, result, type SheetTemplate, title } from "./template.ts";
+import { heading, input, label, note, result, type SheetTemplate, spilled, title } from "./template.ts";
 
 /** The site basis of the demo building: the inputs that every other sheet points at. */
 export const demoSite: SheetTemplate = {
@@ -36,9 +36,9 @@ export const demoSite: SheetTemplate = {
     [
       label("Middle of a wall, zone 4"),
       result('=SILL.WIND_CLADDING(B19,"wall",4,32,B10,,,B12)', "0.0"),
-      undefined,
+      spilled("0.0"),
       note("toward the wall, then away from it, psf, strength level"),
     ],
-    [label("Ends of a wall, zone 5"), result('=SILL.WIND_CLADDING(B19,"wall",5,32,B10,,,B12)', "0.0")],
+    [label("Ends of a wall, zone 5"), result('=SILL.WIND_CLADDING(B19,"wall",5,32,B10,,,B12)', "0.0"), spilled("0.0")],
   ],
 };

@@ -110,8 +110,9 @@ function numeric(
   function readText(text: string, at: string): Reading<number> {
     try {
       const value = fromText(text);
-      const bare = text.trim() === String(value);
-      return { value, shown: bare ? withUnit(value, unit) : `${text.trim()} = ${withUnit(value, unit)}` };
+      const shown = withUnit(value, unit);
+      const same = [String(value), shown].includes(text.trim());
+      return { value, shown: same ? shown : `${text.trim()} = ${shown}` };
     } catch (refusal) {
       if (refusal instanceof BadInput) throw new BadInput(`${capital(at)}: ${refusal.what}`, refusal.why, refusal.todo);
       throw refusal;
