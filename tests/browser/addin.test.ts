@@ -1,0 +1,84 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { registry } from "../../src/functions/registry.ts";
+import { addIn, launch } from "./launch.ts";
+import { serve } from "./serve.ts";
+
+/** Office's own script, the package's copy, served from this machine in place of its address. */
+const office = dirname(createRequire(import.meta.url).resolve("@microsoft/office-js/dist/office.js"));
+const OFFICE_ADDRESS = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+
+let browser: Browser;
+let site: Awaited<ReturnType<typeof serve>>;
+let folder: string;
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "sillwork-"));
+  cpSync(addIn(), folder, { recursive: true });
+  const page = readFileSync(join(folder, "taskpane.html"), "utf8");
+  expect(page).toContain(OFFICE_ADDRESS);
+  // The shipped page with nothing changed but where Office's script comes from; the policy keeps its 'self'.
+  writeFileSync(join(folder, "taskpane.html"), page.replaceAll(OFFICE_ADDRESS, "office.js"));
+  site = await serve(folder, office);
+  browser = await launch();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+test("the built page associates every id with the real office.js, under its own policy, without an error", async () => {
+  const page = await browser.newPage();
+  const errors: string[] = [];
+  page.on("pageerror", (error) => errors.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") errors.push(message.text());
+  });
+  await page.route("**/*", (route) => {
+    const url = new URL(route.request().url());
+    return url.origin === site.url ? route.continue() : route.abort();
+  });
+  await page.addInitScript(`
+    window.associated = [];
+    let real;
+    Object.defineProperty(window, "CustomFunctions", {
+      configurable: true,
+      get: () => real,
+      set: (value) => {
+        real = value;
+        const associate = value.associate;
+        value.associate = (id, fn) => {
+          if (typeof id === "object") window.associated.push(...Object.keys(id));
+          else window.associated.push(id);
+          return associate.call(value, id, fn);
+        };
+      },
+    });
+  `);
+  await page.goto(`${site.url}/taskpane.html`);
+  await page.getByRole("tab", { name: "Functions" }).waitFor();
+  await page.waitForFunction(() => document.documentElement.dataset.functions !== undefined);
+  const count = await page.evaluate(() => document.documentElement.dataset.functions);
+  expect(Number(count)).toBe(registry.length);
+  const ids = (await page.evaluate("window.associated")) as string[];
+  if (ids.length > 0) expect([...ids].sort()).toEqual(registry.map((fn) => fn.id).sort());
+  const metadata = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as { functions: { id: string }[] };
+  expect(metadata.functions.map((fn) => fn.id).sort()).toEqual(registry.map((fn) => fn.id).sort());
+  const own = errors.filter((text) => !/telemetryservice|ERR_FAILED|ERR_ABORTED/.test(text));
+  expect(own).toEqual([]);
+});
+
+test("the help pages open and hold an anchor for every function", async () => {
+  const page = await browser.newPage();
+  await page.goto(`${site.url}/help/functions.html`);
+  for (const fn of registry) {
+    const found = await page.locator(`[id="${fn.name}"], [id="${fn.id}"], [id="${fn.id.toLowerCase()}"]`).count();
+    expect(found, fn.name).toBeGreaterThan(0);
+  }
+});

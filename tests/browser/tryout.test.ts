@@ -1,0 +1,229 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { parseAddress } from "../../src/hosts/host.ts";
+import type { CellAddress } from "../../src/hosts/ledger.ts";
+import { launch, top, webpack } from "./launch.ts";
+import { serve } from "./serve.ts";
+
+/** The sheet as the page leaves it on the window. */
+interface Sheet {
+  goTo(address: CellAddress): Promise<void>;
+  valueAt(address: CellAddress): Promise<string | number | boolean | undefined>;
+}
+declare const window: { readonly tryOutSheet: Sheet };
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser: Browser;
+let site: Awaited<ReturnType<typeof serve>>;
+let page: Page;
+const problems: string[] = [];
+
+beforeAll(async () => {
+  webpack("--env", "tryout");
+  site = await serve(`${top}.cache/tryout`);
+  browser = await launch();
+  page = await open({ colorScheme: "light" });
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+async function open(options: { colorScheme?: "light" | "dark"; width?: number }): Promise<Page> {
+  const context = await browser.newContext({
+    colorScheme: options.colorScheme ?? "light",
+    viewport: { width: options.width ?? 1400, height: 900 },
+    bypassCSP: false,
+  });
+  const opened = await context.newPage();
+  opened.on("pageerror", (error) => problems.push(error.message));
+  opened.on("console", (message) => {
+    if (message.type() === "error") problems.push(message.text());
+  });
+  await context.route("**/*", (route) => {
+    if (new URL(route.request().url()).origin === site.url) return route.continue();
+    problems.push(`asks for ${route.request().url()}`);
+    return route.abort();
+  });
+  await opened.goto(site.url);
+  await opened.waitForSelector("canvas");
+  await opened.waitForFunction(
+    async (a) => typeof (await window.tryOutSheet?.valueAt(a)) === "number",
+    parseAddress("Site!B19"),
+  );
+  return opened;
+}
+
+function at(text: string): CellAddress {
+  const address = parseAddress(text);
+  if (address === undefined) throw new Error(`no address: ${text}`);
+  return address;
+}
+
+const select = (where: string) => page.evaluate((a) => window.tryOutSheet.goTo(a), at(where));
+const value = (where: string) => page.evaluate((a) => window.tryOutSheet.valueAt(a), at(where));
+
+/** Selects a cell, types as a person does, and leaves the cell. */
+async function type(where: string, text: string): Promise<void> {
+  await select(where);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+/** What the pane shows of a cell, once it shows that cell. */
+async function paneOf(where: string): Promise<string> {
+  await select(where);
+  await page.getByRole("tab", { name: "Working" }).click();
+  await page.locator("#pane").getByText(where, { exact: true }).first().waitFor();
+  await page.waitForTimeout(300);
+  return page.locator("#pane").innerText();
+}
+
+describe("the try-out sheet", () => {
+  test("opens the demo workbook with numbers in it and without an error", async () => {
+    expect(await value("Site!B19")).toBeCloseTo(23.904, 2);
+    expect(await value("'Wall build-up'!B19")).toBe("none");
+    expect(problems).toEqual([]);
+  });
+
+  test("a typed formula gets argument help and gives its number", async () => {
+    await select("Site!F4");
+    await page.keyboard.type("=SILL.WIND_PRES");
+    await page.getByText("SILL.WIND_PRESSURE").first().waitFor();
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+    await select("Site!F5");
+    await page.keyboard.type("=SILL.WIND_PRESSURE(");
+    await page
+      .getByText(/height,\s*exposure/)
+      .first()
+      .waitFor();
+    await page.keyboard.type('170,"24 ft","C")');
+    await page.keyboard.press("Enter");
+    // 0.00256 x 2.01 (24/900)^(2/9.5) x 0.85 x 170^2, ASCE/SEI 7-16 Eq. 26.10-1
+    await expect
+      .poll(() => value("Site!F5"))
+      .toBeCloseTo(0.00256 * 2.01 * (24 / 900) ** (2 / 9.5) * 0.85 * 170 ** 2, 6);
+  });
+
+  test("the pane shows arguments as read, each step, assumptions, cautions and sources", async () => {
+    const text = await paneOf("Site!F5");
+    for (const part of [
+      "WIND_PRESSURE",
+      "170 mph",
+      "24 ft",
+      "Kz",
+      "Eq. 26.10-1",
+      "flat site",
+      "Preliminary wind",
+      "psf",
+    ]) {
+      expect(text).toContain(part);
+    }
+    expect(text).toMatch(/58\.9/);
+  });
+
+  test("changing the wind speed changes everything downstream", async () => {
+    const before = (await value("Site!C24")) as number;
+    await type("Site!B5", "130");
+    await expect.poll(() => value("Site!B19")).toBeCloseTo(23.904 * (130 / 115) ** 2, 2);
+    await expect.poll(async () => (await value("Site!C24")) as number).toBeLessThan(before);
+    await type("Site!B5", "115");
+    await expect.poll(() => value("Site!B19")).toBeCloseTo(23.904, 2);
+  });
+
+  test("tables spill", async () => {
+    await type("'Wall build-up'!J4", '=SILL.R_SCHEDULE({"gypsum board",0.5;"mineral wool board",4},,,TRUE)');
+    await expect.poll(() => value("'Wall build-up'!J4")).toBe("layer");
+    await expect.poll(() => value("'Wall build-up'!J6")).toBe("gypsum board");
+    await expect.poll(() => value("'Wall build-up'!M8")).toBeTypeOf("number");
+  });
+
+  test.each([
+    ['=SILL.WIND_PRESSURE(170,"tall","C")', /"tall" is not a length/],
+    ['=SILL.WIND_PRESSURE(170,24,"X")', /one of B, C, D/],
+    ["=SILL.R_STACK('Wall build-up'!J20:K29)", /has no row that holds anything/],
+    ['=SILL.R_STACK({"gypsum board",0.5;"plywood",0.5;"osb",0.5;"wattle",3})', /"wattle" in row 4/],
+    ['=SILL.R_LAYER("plywood",-1)', /-1 in.*from 0 to/],
+    ["=SILL.R_STACK(A1:B100000)", /rows/],
+  ])("%s says what is wrong", async (formula, sentence) => {
+    await type("Site!F8", formula);
+    await expect.poll(() => value("Site!F8")).toBe("#VALUE!");
+    expect(await paneOf("Site!F8")).toMatch(sentence);
+  });
+
+  test("an error in a range is named with its row", async () => {
+    await type("Site!H4", "plywood");
+    await type("Site!I4", "0.5");
+    await type("Site!H5", "osb");
+    await type("Site!I5", "=1/0");
+    await type("Site!F8", "=SILL.R_STACK(H4:I5)");
+    await expect.poll(() => value("Site!F8")).toBe("#VALUE!");
+    expect(await paneOf("Site!F8")).toMatch(/row 2.*#DIV\/0!/);
+    await type("Site!I5", "0.5");
+    await expect.poll(() => value("Site!F8")).toBeTypeOf("number");
+  });
+
+  test("Review lists errors first and a click goes to the cell", async () => {
+    await type("Site!F9", '=SILL.WIND_KZ("tall","C")');
+    await expect.poll(() => value("Site!F9")).toBe("#VALUE!");
+    await select("Site!A1");
+    await page.getByRole("tab", { name: "Review" }).click();
+    await page
+      .locator("#pane")
+      .getByText(/"tall" is not a length/)
+      .first()
+      .waitFor();
+    await page.locator("#pane").getByRole("button", { name: "Site!F9" }).first().click();
+    await page.getByRole("tab", { name: "Working" }).click();
+    await page.locator("#pane").getByText("Site!F9", { exact: true }).first().waitFor();
+    await select("Site!F9");
+    await page.keyboard.press("Delete");
+    await page.getByRole("tab", { name: "Review" }).click();
+    await expect.poll(() => page.locator("#pane").innerText()).not.toMatch(/"tall"/);
+  });
+
+  test("Functions finds, fills in and inserts", async () => {
+    await select("Site!F12");
+    await page.getByRole("tab", { name: "Functions" }).click();
+    await page.getByRole("searchbox").fill("dew point");
+    await page
+      .locator("#pane")
+      .getByRole("button", { name: /DEW_POINT/ })
+      .first()
+      .click();
+    await page
+      .getByLabel(/^temperature/i)
+      .first()
+      .fill("70");
+    await page
+      .getByLabel(/^humidity/i)
+      .first()
+      .fill("50");
+    await page.getByRole("button", { name: /^Insert/ }).click();
+    await expect.poll(() => value("Site!F12")).toBeCloseTo(50.5, 1);
+  });
+
+  test("the page asked for nothing outside and reported no error", () => {
+    expect(problems).toEqual([]);
+  });
+});
+
+describe.each(["light", "dark"] as const)("%s", (colorScheme) => {
+  test.each(["Working", "Review", "Functions"])("%s has no accessibility fault", async (view) => {
+    const opened = await open({ colorScheme });
+    await opened.evaluate((a) => window.tryOutSheet.goTo(a), at("Site!B19"));
+    await opened.getByRole("tab", { name: view }).click();
+    await opened.waitForTimeout(800);
+    await opened.evaluate(axe);
+    const faults = await opened.evaluate(
+      "axe.run('#pane').then((r) => r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))",
+    );
+    expect(faults).toEqual([]);
+    await opened.context().close();
+  });
+});
