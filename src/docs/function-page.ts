@@ -7,7 +7,7 @@ export function functionsBody(functions: readonly FunctionText[]): Html {
   const families = [...new Set(functions.map((fn) => fn.family))];
   const of = (family: string) => functions.filter((fn) => fn.family === family);
   return html`<h1>Functions</h1>
-<p>${functions.length} functions. Arguments in [brackets] may be left out. A unit in brackets is that of a bare number; text with another unit is read too, such as <code>12'-6 1/2"</code> or <code>3.8 m</code>.</p>
+<p>${functions.length} functions. Arguments in [brackets] may be left out. Where an argument names a unit, a bare number is taken in it; text with another unit is read too, such as <code>12'-6 1/2"</code> or <code>3.8 m</code>.</p>
 <nav aria-label="Functions by family">
 ${families.map(
   (family) => html`<h2>${family}</h2>
@@ -51,7 +51,7 @@ function facts(value: ValueText): Html {
   return html`${value.limits === null ? "" : html`<br>Limits: ${value.limits.text}${value.limits.source === undefined ? "" : ` (${value.limits.source})`}.`}${
     value.usual === null
       ? ""
-      : html`<br>Usual: ${value.usual.min} to ${value.usual.max}${unit}; outside it, ${value.usual.ask}`
+      : html`<br>Usual: ${value.usual.min} to ${value.usual.max}${unit}. Outside it, a caution: ${value.usual.ask}`
   }${value.choices.length === 0 ? "" : html`<br>One of: ${value.choices.map(choice)}.`}`;
 }
 
@@ -60,14 +60,11 @@ function choice({ value, means }: { readonly value: string; readonly means: stri
 }
 
 function argumentColumns(p: ParameterText): Html {
-  return html`
-<table>
-<caption>Columns of ${p.name}, in this order, or in any order under a header row</caption>
-<thead><tr><th scope="col">Column</th><th scope="col">Unit</th><th scope="col">What it holds</th></tr></thead>
-<tbody>
-${p.columns.map(columnRow)}</tbody>
-</table>
-`;
+  return table(
+    `Columns of ${p.name}, in this order, or in any order under a header row`,
+    ["Column", "Unit", "What it holds"],
+    p.columns.map(columnRow),
+  );
 }
 
 function columnRow(column: ColumnText): Html {
@@ -76,23 +73,32 @@ function columnRow(column: ColumnText): Html {
 }
 
 function resultColumns(fn: FunctionText): Html {
-  return html`<table>
-<caption>Columns of the result; a row of headings comes first when headers is TRUE</caption>
-<thead><tr><th scope="col">Column</th><th scope="col">Unit</th></tr></thead>
-<tbody>
-${fn.result.columns.map(({ name, unit }) => html`<tr><th scope="row">${name}</th><td>${unit}</td></tr>\n`)}</tbody>
-</table>
-`;
+  return table(
+    "Columns of the result; a row of headings comes first when headers is TRUE",
+    ["Column", "Unit"],
+    fn.result.columns.map(({ name, unit }) => html`<tr><th scope="row">${name}</th><td>${unit}</td></tr>\n`),
+  );
 }
 
 function shownResult(gives: Cell | Table, fn: FunctionText): Html {
   if (!Array.isArray(gives)) return html`<p>Gives <strong>${String(gives)}</strong>${unitAfter(fn.result.unit)}.</p>\n`;
-  return html`<table>
-<caption>What the example gives</caption>
-<thead><tr>${fn.result.columns.map(({ name }) => html`<th scope="col">${name}</th>`)}</tr></thead>
+  return table(
+    "What the example gives",
+    fn.result.columns.map(({ name }) => name),
+    (gives as Table).map((row) => html`<tr>${row.map((cell) => html`<td>${String(cell)}</td>`)}</tr>\n`),
+  );
+}
+
+/** A table in a frame that scrolls sideways where the page is narrow, with the keyboard too. */
+function table(caption: string, heads: readonly string[], rows: readonly Html[]): Html {
+  return html`<div class="table" role="group" aria-label="${caption}" tabindex="0">
+<table>
+<caption>${caption}</caption>
+<thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
 <tbody>
-${(gives as Table).map((row) => html`<tr>${row.map((cell) => html`<td>${String(cell)}</td>`)}</tr>\n`)}</tbody>
+${rows}</tbody>
 </table>
+</div>
 `;
 }
 
