@@ -12,15 +12,16 @@ import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../core/tape.ts";
 import type { CellFunction } from "../../functions/declare.ts";
 import { registry } from "../../functions/registry.ts";
-import type { SheetTemplate, WorkbookTemplate } from "../../templates/template.ts";
+import type { WorkbookTemplate } from "../../templates/template.ts";
 import type { Host } from "../host.ts";
 import { type CellAddress, Ledger } from "../ledger.ts";
 import { explainErrors } from "./alerts.ts";
 import { cellValue } from "./cells.ts";
-import { engineFunctions, Recorder, sheetNames } from "./engine.ts";
+import { engineFunctions, followNames, Recorder, sheetNames } from "./engine.ts";
 import { functionInfo } from "./help.ts";
 import { formulaOf, keepInStep } from "./keep.ts";
-import { sheetSnapshot, valueSnapshot, workbookSnapshot } from "./snapshot.ts";
+import { putTable, putTemplate } from "./sheets.ts";
+import { workbookSnapshot } from "./snapshot.ts";
 
 const UNIT = "workbook";
 
@@ -63,6 +64,7 @@ export class TryOutSheet implements Host {
     this.#api = FUniver.newAPI(this.#univer);
     this.#api.createWorkbook(workbookSnapshot(template, UNIT));
     const names = sheetNames(this.#univer);
+    followNames(this.#univer);
     recorder.follow(this.#univer, names);
     explainErrors(this.#univer, this.ledger, names);
     this.#endKeeping = keepInStep(this.#api, this.ledger);
@@ -94,9 +96,11 @@ export class TryOutSheet implements Host {
     if (sheet === null) return;
     sheet.activate();
     sheet.getRange(address.row, address.column).activateAsCurrentCell();
-    const seen = sheet.getVisibleRange();
+    // A worksheet that was never shown has no visible part yet, whatever the engine's types say.
+    const seen: ReturnType<FWorksheet["getVisibleRange"]> | undefined = sheet.getVisibleRange();
     const inView =
       seen !== null &&
+      seen !== undefined &&
       address.row >= seen.startRow &&
       address.row < seen.endRow &&
       address.column >= seen.startColumn &&
@@ -114,24 +118,15 @@ export class TryOutSheet implements Host {
   }
 
   async writeSheet(name: string, rows: Table): Promise<string> {
-    const widths = columnWidths(rows);
-    return this.#putSheet({ name, says: "", widths, rows: [] }, (sheet) => {
-      const width = Math.max(0, ...rows.map((row) => row.length));
-      if (width === 0) return;
-      const cells = rows.map((row) => Array.from({ length: width }, (_, c) => valueSnapshot(row[c] ?? "")));
-      sheet.getRange(0, 0, rows.length, width).setValues(cells);
-    });
+    putTable(this.#workbook(), name, rows).activate();
+    return name;
   }
 
   /** Puts a template's worksheets into the workbook, each in the place of one of the same name, and its named cells. */
   async insertTemplate(template: WorkbookTemplate): Promise<void> {
-    for (const sheet of template.sheets) this.#putSheet(sheet);
-    const workbook = this.#workbook();
-    for (const [name, reference] of template.names) {
-      workbook.deleteDefinedName(name);
-      workbook.insertDefinedName(name, reference);
-    }
-    this.#api.getFormula().executeCalculation();
+    putTemplate(this.#workbook(), template);
+    const first = template.sheets[0];
+    if (first !== undefined) this.#sheet(first.name)?.activate();
     await this.calculated();
   }
 
@@ -147,22 +142,6 @@ export class TryOutSheet implements Host {
   }
 
   readonly #followTheme = (): void => this.#api.toggleDarkMode(isDark());
-
-  #putSheet(template: SheetTemplate, fill?: (sheet: FWorksheet) => void): string {
-    const workbook = this.#workbook();
-    const former = workbook.getSheetByName(template.name);
-    const { id: _id, name: _name, rowCount, columnCount, ...data } = sheetSnapshot(template, "new");
-    const options = former === null ? {} : { index: former.getIndex() };
-    const draftName = former === null ? template.name : `${template.name} (new)`;
-    const sheet = workbook.create(draftName, rowCount ?? 200, columnCount ?? 26, { ...options, sheet: data });
-    if (former !== null) {
-      workbook.deleteSheet(former);
-      sheet.setName(template.name);
-    }
-    fill?.(sheet);
-    sheet.activate();
-    return template.name;
-  }
 
   #active(): CellAddress | undefined {
     const range = this.#api.getActiveWorkbook()?.getActiveRange();
@@ -185,15 +164,4 @@ function darkPreference(): MediaQueryList {
 
 function isDark(): boolean {
   return darkPreference().matches;
-}
-
-/** Widths in characters, from the longest text of each column, within reason. */
-function columnWidths(rows: Table): number[] {
-  const widths: number[] = [];
-  for (const row of rows) {
-    row.forEach((cell, c) => {
-      widths[c] = Math.max(widths[c] ?? 10, Math.min(60, String(cell).length));
-    });
-  }
-  return widths;
 }

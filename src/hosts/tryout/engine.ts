@@ -1,9 +1,18 @@
-import { IUniverInstanceService, type Univer, UniverInstanceType, type Workbook } from "@univerjs/core";
+import {
+  ICommandService,
+  IUniverInstanceService,
+  type Univer,
+  UniverInstanceType,
+  type Workbook,
+} from "@univerjs/core";
 import {
   BaseFunction,
   type BaseValueObject,
   FormulaExecuteStageType,
   ICalculateFormulaService,
+  IFunctionService,
+  RemoveDefinedNameMutation,
+  SetDefinedNameMutation,
   ValueObjectFactory,
 } from "@univerjs/engine-formula";
 import { type CellFunction, NAMESPACE } from "../../functions/declare.ts";
@@ -64,6 +73,19 @@ export function sheetNames(univer: Univer): SheetNames {
     const workbook = units.getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET);
     return workbook?.getSheetBySheetId(sheetId)?.getName() ?? sheetId;
   };
+}
+
+/**
+ * The engine keeps formulas as it has parsed them, with the cells that their names stood for then: a row inserted above a named cell left every
+ * formula with that name pointing at the old place. So what was parsed is let go when a name changes.
+ */
+export function followNames(univer: Univer): void {
+  const injector = univer.__getInjector();
+  injector.get(ICommandService).onCommandExecuted(({ id }) => {
+    const named = id === SetDefinedNameMutation.id || id === RemoveDefinedNameMutation.id;
+    // Every key of the cache holds the empty text.
+    if (named) injector.get(IFunctionService).deleteFormulaAstCacheKey("");
+  });
 }
 
 /** Writes the calls into the ledger. What a cell called in an earlier calculation leaves when it calculates again. */

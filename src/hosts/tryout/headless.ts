@@ -14,7 +14,7 @@ import type { WorkbookTemplate } from "../../templates/template.ts";
 import { parseAddress } from "../host.ts";
 import { Ledger } from "../ledger.ts";
 import { cellValue } from "./cells.ts";
-import { engineFunctions, Recorder, sheetNames } from "./engine.ts";
+import { engineFunctions, followNames, Recorder, sheetNames } from "./engine.ts";
 import { keepInStep } from "./keep.ts";
 import { valueSnapshot, workbookSnapshot } from "./snapshot.ts";
 
@@ -40,6 +40,7 @@ export class HeadlessWorkbook {
     this.#univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
     this.api = FUniver.newAPI(this.#univer);
     this.api.createWorkbook(workbookSnapshot(template, UNIT));
+    followNames(this.#univer);
     recorder.follow(this.#univer, sheetNames(this.#univer));
     this.#endKeeping = keepInStep(this.api, this.ledger);
   }

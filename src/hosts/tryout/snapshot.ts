@@ -13,8 +13,8 @@ import type { Cell } from "../../core/tape.ts";
 import type { Role, SheetTemplate, TemplateCell, WorkbookTemplate } from "../../templates/template.ts";
 
 /** Room to work in below and beside what a template fills. */
-const ROWS = 200;
-const COLUMNS = 26;
+export const ROWS = 200;
+export const COLUMNS = 26;
 /** Width of a character of normal text, and the space beside it, in pixels. */
 const CHARACTER = 7.5;
 const PADDING = 12;
@@ -46,27 +46,28 @@ export function workbookSnapshot(template: WorkbookTemplate, id: string): Partia
   };
 }
 
-/** The engine's data of one worksheet. */
-export function sheetSnapshot(sheet: SheetTemplate, id: string): Partial<IWorksheetData> & { id: string } {
-  const cellData: Record<number, Record<number, ICellData>> = {};
-  sheet.rows.forEach((row, r) => {
-    const cells: Record<number, ICellData> = {};
-    row.forEach((cell, c) => {
-      if (cell !== undefined) cells[c] = cellSnapshot(cell);
-    });
-    cellData[r] = cells;
-  });
-  const widest = Math.max(0, ...sheet.rows.map((row) => row.length));
+function sheetSnapshot(sheet: SheetTemplate, id: string): Partial<IWorksheetData> & { id: string } {
+  const cells = templateCells(sheet);
   return {
     id,
     name: sheet.name,
-    rowCount: Math.max(ROWS, sheet.rows.length + ROWS),
-    columnCount: Math.max(COLUMNS, widest + 4),
+    rowCount: cells.length + ROWS,
+    columnCount: Math.max(COLUMNS, ...cells.map((row) => row.length + 4)),
     defaultColumnWidth: DEFAULT_WIDTH,
     defaultRowHeight: ROW_HEIGHT,
-    columnData: Object.fromEntries(sheet.widths.map((width, c) => [c, { w: Math.round(width * CHARACTER + PADDING) }])),
-    cellData,
+    columnData: Object.fromEntries(sheet.widths.map((characters, c) => [c, { w: columnWidth(characters) }])),
+    cellData: Object.fromEntries(cells.map((row, r) => [r, Object.fromEntries(row.entries())])),
   };
+}
+
+/** Width of a column in pixels. */
+export function columnWidth(characters: number): number {
+  return Math.round(characters * CHARACTER + PADDING);
+}
+
+/** The engine's data of a template's cells, row by row. */
+export function templateCells(sheet: SheetTemplate): ICellData[][] {
+  return sheet.rows.map((row) => row.map((cell) => (cell === undefined ? {} : cellSnapshot(cell))));
 }
 
 function cellSnapshot({ is, role, format }: TemplateCell): ICellData {

@@ -70,6 +70,29 @@ describe("results in cells", () => {
   });
 });
 
+test("a name follows its cell when rows come in above it, and another cell when it is given one", async () => {
+  const sheet = await open(
+    {
+      Basis: [
+        ["Height", 3],
+        ["Other", 7],
+      ],
+      Start: [["=SILL.FTIN(height)", "=height+SUM(height)"]],
+    },
+    [["height", "Basis!$B$1"]],
+  );
+  const results = () => [sheet.valueAt("Start!A1"), sheet.valueAt("Start!B1")];
+  const basis = sheet.api.getActiveWorkbook()?.getSheetByName("Basis");
+  basis?.insertRowBefore(0);
+  await sheet.set("Basis!B2", 4);
+  expect(results()).toEqual(["4'-0\"", 8]);
+  await sheet.set("Basis!B1", 100);
+  expect(results()).toEqual(["4'-0\"", 8]);
+  sheet.api.getActiveWorkbook()?.getDefinedName("height")?.setRef("Basis!$B$3");
+  await vi.waitFor(() => expect(results()).toEqual(["7'-0\"", 14]), 5000);
+  sheet.dispose();
+});
+
 describe("the ledger", () => {
   test("knows the cell, the arguments and the sentence of each call", async () => {
     const sheet = await open({ Basis: [], "Wall 1": [[], [undefined, '=SILL.LENGTH("x")']] });
