@@ -73,7 +73,8 @@ function serve() {
   const server = createServer(
     { key: readFileSync(join(place, "localhost.key")), cert: readFileSync(join(place, "localhost.crt")) },
     (request, response) => {
-      const path = decodeURIComponent(new URL(request.url ?? "/", ORIGIN).pathname);
+      // The names of the files are plain, so nothing is to be decoded.
+      const [path = "/"] = (request.url ?? "/").split("?");
       const file = normalize(join(folder, path));
       if (!file.startsWith(folder + sep) || !existsSync(file) || !statSync(file).isFile()) {
         response.writeHead(404).end();
