@@ -2,9 +2,10 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { CellFunction, NamedParam } from "../functions/declare.ts";
 import { isOptional } from "../functions/param.ts";
-import { paramHint } from "./function-help.ts";
+import type { FormTexts } from "./form.ts";
+import { columnHelp, paramHint } from "./function-help.ts";
+import { words } from "./notation.ts";
 import { shownUnit } from "./numbers.ts";
-import { words } from "./working-parts.ts";
 
 /** What the form of one function holds. */
 export interface FormState {
@@ -13,10 +14,20 @@ export interface FormState {
   readonly cells: Set<string>;
   /** required fields that were blank when Insert was pressed */
   readonly blank: Set<string>;
+  /** whether the optional fields are unfolded */
+  open: boolean;
 }
 
-export function newForm(): FormState {
-  return { texts: {}, cells: new Set(), blank: new Set() };
+/** A form with these texts; the optional fields are unfolded when one of them holds something, or when there are no others. */
+export function newForm(fn: CellFunction, texts: FormTexts = {}): FormState {
+  const optional = fn.params.filter(({ param }) => isOptional(param));
+  const used = optional.some(({ name }) => texts[name] !== undefined);
+  return {
+    texts: { ...texts },
+    cells: new Set(),
+    blank: new Set(),
+    open: used || optional.length === fn.params.length,
+  };
 }
 
 /** Stands among the choices for "read it from a cell". */
@@ -24,7 +35,20 @@ const FROM_CELL = "\u0000cell";
 
 /** One native control for each parameter. `changed` is called after the state has taken an input. */
 export function formFields(fn: CellFunction, form: FormState, changed: () => void): TemplateResult {
-  return html`${fn.params.map((p) => field(fn, p, form, changed))}`;
+  const required = fn.params.filter(({ param }) => !isOptional(param));
+  const rest = fn.params.filter(({ param }) => isOptional(param));
+  const folded = (event: Event) => {
+    form.open = (event.target as HTMLDetailsElement).open;
+  };
+  const fields = (list: readonly NamedParam[]) => list.map((p) => field(fn, p, form, changed));
+  return html`${fields(required)}${
+    rest.length === 0
+      ? nothing
+      : html`<details class="sw-optional" .open=${live(form.open)} @toggle=${folded}>
+          <summary>Optional: ${rest.map(({ name }) => words(name)).join(", ")}</summary>
+          ${fields(rest)}
+        </details>`
+  }`;
 }
 
 export function fieldId(fn: CellFunction, name: string): string {
@@ -55,7 +79,7 @@ function field(fn: CellFunction, { name, param }: NamedParam, form: FormState, c
     placeholder=${fromCell || param.kind === "table" || param.kind === "list" ? "B2:D9" : nothing}
     .value=${live(form.texts[name] ?? "")} @input=${(e: Event) => set((e.target as HTMLInputElement).value)}>`;
   return html`<div class="sw-field">
-    <label for=${id}>${words(name)}${isOptional(param) ? html` <span class="sw-quiet">optional</span>` : nothing}</label>
+    <label for=${id}>${words(name)}</label>
     <div class="sw-control">
       ${
         choices === undefined
@@ -72,6 +96,7 @@ function field(fn: CellFunction, { name, param }: NamedParam, form: FormState, c
     <p class="sw-hint" id="${id}-hint">${paramHint(param)}${
       isOptional(param) && param.omitted !== "" ? ` · left out: ${param.omitted}` : nothing
     }</p>
+    ${param.columns === undefined ? nothing : columnHelp(param.columns)}
     ${blank ? html`<p class="sw-blank" id="${id}-blank">Fill this in.</p>` : nothing}
   </div>`;
 }

@@ -2,9 +2,9 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { type CellFunction, NAMESPACE } from "../functions/declare.ts";
 import { formulaOf } from "../functions/invoke.ts";
 import { type ColumnFacts, isOptional, type Limits, type ParamFacts } from "../functions/param.ts";
-import { shownCell, shownNumber, shownUnit } from "./numbers.ts";
-import { sentenceList } from "./values.ts";
-import { words } from "./working-parts.ts";
+import { words } from "./notation.ts";
+import { isTable, shownNumber, shownUnit } from "./numbers.ts";
+import { sentenceList, single, tableOf } from "./values.ts";
 
 /** `SILL.WIND_PRESSURE(speed, height, [kzt])` */
 export function signature(fn: CellFunction): string {
@@ -39,7 +39,7 @@ export function paramHint(param: ParamFacts): string {
   return [param.says, ways[param.kind] ?? "", limits].filter((p) => p !== "").join(" · ");
 }
 
-/** All there is to know of a function, under its form. */
+/** What the form does not say of a function. */
 export function functionHelp(fn: CellFunction): TemplateResult {
   const columns = fn.returns.columns;
   return html`
@@ -52,47 +52,29 @@ export function functionHelp(fn: CellFunction): TemplateResult {
           : html`<ol class="sw-columns">${columns.map((c) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${shownUnit(c.unit)}</span>`}</li>`)}</ol>`
       }
     </section>
-    <section class="sw-part">
-      <h3>Parameters</h3>
-      <dl class="sw-params">${fn.params.map(
-        ({ name, param }) => html`<div>
-          <dt>${words(name)}${isOptional(param) ? html` <span class="sw-quiet">optional</span>` : nothing}</dt>
-          <dd>${paramHint(param)}
-            ${isOptional(param) && param.omitted !== "" ? html`<span class="sw-says">left out: ${param.omitted}</span>` : nothing}
-            ${choiceList(param)} ${columnList(param.columns)}</dd>
-        </div>`,
-      )}</dl>
-    </section>
     ${sentenceList("Cautions", fn.cautions, "sw-caution")}
     ${sentenceList("Assumptions", fn.assumptions)}
     ${sentenceList("Sources", fn.sources, "sw-sources")}
     <section class="sw-part">
       <h4>Example</h4>
       <p class="sw-formula">${formulaOf(fn, fn.example.args, NAMESPACE)}</p>
-      ${
-        Array.isArray(fn.example.gives)
-          ? nothing
-          : html`<p>gives ${shownCell(fn.example.gives as string | number | boolean)} ${shownUnit(fn.returns.unit)}</p>`
-      }
+      <p>gives ${isTable(fn.example.gives) ? nothing : single(fn.example.gives, fn.returns.unit)}</p>
+      ${isTable(fn.example.gives) ? tableOf(fn.example.gives, "Result of the example", columns) : nothing}
       <p class="sw-quiet">${fn.example.source}</p>
     </section>
   `;
 }
 
-function choiceList(param: ParamFacts): TemplateResult | typeof nothing {
-  if (param.choices === undefined) return nothing;
-  const say = param.choicesSay;
-  return html`<ul class="sw-choices">${param.choices.map(
-    (c, i) => html`<li><span class="sw-word">${c}</span>${say?.[i] ? ` ${say[i]}` : nothing}</li>`,
-  )}</ul>`;
-}
-
-function columnList(columns: readonly ColumnFacts[] | undefined): TemplateResult | typeof nothing {
-  if (columns === undefined) return nothing;
-  return html`<ol class="sw-columns" aria-label="Columns">${columns.map(
-    (
-      c,
-    ) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${shownUnit(c.unit)}</span>`}
+/** The columns of a table argument: their names at a glance, all about them when opened. */
+export function columnHelp(columns: readonly ColumnFacts[]): TemplateResult {
+  const names = columns.map((c) => (c.optional ? `[${words(c.name)}]` : words(c.name))).join(", ");
+  return html`<details class="sw-hint">
+    <summary>Columns: ${names}</summary>
+    <ol class="sw-columns">${columns.map(
+      (
+        c,
+      ) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${shownUnit(c.unit)}</span>`}
       <span class="sw-quiet">${c.optional ? "optional, " : ""}${c.says}${c.choices === undefined ? "" : `: ${c.choices.join(", ")}`}</span></li>`,
-  )}</ol>`;
+    )}</ol>
+  </details>`;
 }

@@ -8,8 +8,9 @@ import { byFamily, find } from "./find.ts";
 import { exampleTexts, fieldValues, formulaFrom, missing, rawArguments } from "./form.ts";
 import { type FormState, fieldId, formFields, newForm } from "./function-form.ts";
 import { functionHelp, signature } from "./function-help.ts";
+import { words } from "./notation.ts";
 import type { PaneContext, View } from "./view.ts";
-import { result, words } from "./working-parts.ts";
+import { result } from "./working-parts.ts";
 
 /** Find a function, read about it, fill it in, insert it. */
 export class FunctionsView implements View {
@@ -90,7 +91,7 @@ export class FunctionsView implements View {
   }
 
   #form(fn: CellFunction): FormState {
-    const form = this.#forms.get(fn.id) ?? newForm();
+    const form = this.#forms.get(fn.id) ?? newForm(fn);
     this.#forms.set(fn.id, form);
     return form;
   }
@@ -150,7 +151,7 @@ export class FunctionsView implements View {
   }
 
   #fill(fn: CellFunction, texts: Readonly<Record<string, string>>): void {
-    this.#forms.set(fn.id, { ...newForm(), texts: { ...texts } });
+    this.#forms.set(fn.id, newForm(fn, texts));
     this.#said = "";
     this.#pane.redraw();
   }

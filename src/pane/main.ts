@@ -128,6 +128,7 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
   function draw(): void {
     render(
       html`
+        <h1 class="sw-hidden">Sillwork</h1>
         <div class="sw-tabs" role="tablist" aria-label="Sillwork" @keydown=${onTabKey}>
           ${views.map(
             (v) => html`<button type="button" role="tab" id="sw-tab-${v.id}" aria-controls="sw-panel-${v.id}"

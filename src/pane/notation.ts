@@ -31,3 +31,8 @@ export function pieces(line: string): Piece[] {
   push(text.slice(end), "line");
   return out;
 }
+
+/** A parameter's or column's name as words: framingShare as "framing share". */
+export function words(name: string): string {
+  return name.replaceAll("_", " ").replace(/(?<=[a-z])[A-Z](?![A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+}

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import type { Cell, Table } from "../core/tape.ts";
 import { formatLength } from "../core/units/length.ts";
 import type { ResultColumn } from "../functions/declare.ts";
-import { pieces } from "./notation.ts";
+import { pieces, words } from "./notation.ts";
 import { fullText, isTable, shownCell, shownUnit } from "./numbers.ts";
 
 /** Rows of a table drawn at once; the rest is named, not drawn. */
@@ -34,8 +34,8 @@ export function tableOf(rows: Table, label: string, columns?: readonly ResultCol
         columns === undefined
           ? nothing
           : html`<thead><tr>${columns.map(
-              (c) =>
-                html`<th scope="col">${c.name.replaceAll("_", " ")}${c.unit === "" ? nothing : html`<span class="sw-unit">${shownUnit(c.unit)}</span>`}</th>`,
+              (c, i) =>
+                html`<th scope="col" class=${typeof rows[0]?.[i] === "number" ? "sw-num" : "sw-text"}>${words(c.name)}${c.unit === "" ? nothing : html`<span class="sw-unit">${shownUnit(c.unit)}</span>`}</th>`,
             )}</tr></thead>`
       }
       <tbody>${drawn.map((row) => html`<tr>${row.map(tableCell)}</tr>`)}</tbody>

@@ -1,9 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Picture } from "../core/picture.ts";
-import type { Step } from "../core/tape.ts";
+import type { Cell, Step } from "../core/tape.ts";
 import { type CellFunction, HEADERS } from "../functions/declare.ts";
 import type { Outcome, ShownArgument, Working } from "../functions/invoke.ts";
+import { isBlank, isCellError, isRange, type RawArgument } from "../functions/raw.ts";
 import { drawing } from "./drawings/index.ts";
+import { words } from "./notation.ts";
 import { isTable, shownCell, shownUnit } from "./numbers.ts";
 import { type SaidError, sayError } from "./sentence.ts";
 import { formulaLine, onTheTape, sentenceList, shownValue, tableOf } from "./values.ts";
@@ -39,11 +41,11 @@ function resultUnit(fn: CellFunction, working: Working | undefined): string {
 }
 
 /** All that stands under the result. */
-export function workingBody(fn: CellFunction, working: Working): TemplateResult {
+export function workingBody(fn: CellFunction, working: Working, given: readonly RawArgument[]): TemplateResult {
   return html`
     ${cautions(fn, working.cautions)}
     ${working.pictures.map(picture)}
-    ${argumentList(working.arguments)}
+    ${argumentList(working.arguments, given)}
     ${steps(working.steps)}
     ${sentenceList("Assumptions", working.assumptions)}
     ${sentenceList("Sources", working.sources, "sw-sources")}
@@ -61,25 +63,35 @@ function cautions(fn: CellFunction, all: readonly string[]): TemplateResult | ty
   </section>`;
 }
 
-function argumentList(args: readonly ShownArgument[]): TemplateResult | typeof nothing {
-  if (args.length === 0) return nothing;
+function argumentList(args: readonly ShownArgument[], given: readonly RawArgument[]): TemplateResult | typeof nothing {
+  // Left-out headings assume nothing and say nothing of the number.
+  const shown = args.filter((a) => !(a.omitted && a.name === HEADERS));
+  if (shown.length === 0) return nothing;
   return html`<section class="sw-part">
     <h4>Arguments as read</h4>
-    <dl class="sw-args">${args.map(
+    <dl class="sw-args">${shown.map(
       (a) => html`<div>
         <dt>${words(a.name)}</dt>
-        <dd>${
-          a.omitted
-            ? html`<span class="sw-assumed">assumed</span> ${a.shown === "" ? "left out" : a.shown}`
-            : html`<span class="sw-read">${a.shown}</span>`
-        }<span class="sw-says">${a.says}</span></dd>
+        <dd>${argument(a, given[args.indexOf(a)])}<span class="sw-says">${a.says}</span></dd>
       </div>`,
     )}</dl>
   </section>`;
 }
 
-export function words(name: string): string {
-  return name.replaceAll("_", " ");
+function argument(a: ShownArgument, raw: RawArgument): TemplateResult {
+  if (a.omitted) {
+    return a.shown === ""
+      ? html`<span class="sw-quiet">left out</span>`
+      : html`<span class="sw-assumed">assumed</span> ${a.shown}`;
+  }
+  if (!isRange(raw)) return html`<span class="sw-read">${a.shown}</span>`;
+  const rows = raw.map((row) =>
+    row.map((cell) => (isBlank(cell) ? "" : isCellError(cell) ? cell.error : (cell as Cell))),
+  );
+  return html`<details>
+    <summary>${a.shown === "" ? "as given" : a.shown}</summary>
+    ${tableOf(rows, `${words(a.name)} as given`)}
+  </details>`;
 }
 
 function steps(list: readonly Step[]): TemplateResult | typeof nothing {

@@ -116,7 +116,7 @@ export class WorkingView implements View {
       ${
         working === undefined
           ? html`<p>This is a search that may take a while. <button type="button" @click=${() => this.#workOut({ fn, call })}>Show the working</button></p>`
-          : workingBody(fn, working)
+          : workingBody(fn, working, call.args)
       }
     `;
     return html`<article class="sw-call ${first ? "" : "sw-inner"}">${head}${body}</article>`;

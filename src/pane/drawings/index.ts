@@ -1,14 +1,30 @@
 import type { SVGTemplateResult } from "lit-html";
 import type { Picture } from "../../core/picture.ts";
+import { loadCombinations } from "./load-combinations.ts";
+import { wallSection } from "./wall-section.ts";
+import { wettingYear } from "./wetting-year.ts";
+import { windZones } from "./wind-zones.ts";
 
-/** Draws one kind of picture: SVG with presentation attributes and classes, since the page allows no style attributes. */
-export type Draw = (picture: never) => SVGTemplateResult;
+/**
+ * Draws one kind of picture: SVG with presentation attributes and classes, since the page allows no style attributes.
+ * @param width of the place it is for, in pixels; the drawing scales to other widths
+ */
+export type Draw = (picture: never, width: number) => SVGTemplateResult;
 
 /** By `picture.kind`. */
-const DRAWINGS: Readonly<Record<string, Draw>> = {};
+const DRAWINGS: Readonly<Record<string, Draw>> = {
+  "wall-section": wallSection,
+  "wetting-year": wettingYear,
+  "wind-zones": windZones,
+  "load-combinations": loadCombinations,
+};
+
+/** Narrowest place that drawings are laid out for; in a narrower one they shrink. */
+export const NARROWEST = 280;
 
 /** The drawing of a picture, or undefined when its kind has none; the words in `picture.alt` are shown in any case. */
-export function drawing(picture: Picture): SVGTemplateResult | undefined {
+export function drawing(picture: Picture, width: number = NARROWEST): SVGTemplateResult | undefined {
   // A kind names the type of its data, so the picture is what its drawing takes.
-  return Object.hasOwn(DRAWINGS, picture.kind) ? DRAWINGS[picture.kind]?.(picture as never) : undefined;
+  const draw = Object.hasOwn(DRAWINGS, picture.kind) ? DRAWINGS[picture.kind] : undefined;
+  return draw?.(picture as never, Math.max(width, NARROWEST));
 }
