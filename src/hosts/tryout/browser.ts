@@ -77,8 +77,13 @@ export class TryOutSheet implements Host {
 
   onSelection(listener: (address: CellAddress | undefined) => void): () => void {
     const service = this.#univer.__getInjector().get(SheetsSelectionsService);
-    const watch = service.selectionChanged$.subscribe(() => listener(this.#active()));
-    return () => watch.unsubscribe();
+    const tell = (): void => listener(this.#active());
+    const cells = service.selectionChanged$.subscribe(tell);
+    const sheets = this.#api.addEvent(this.#api.Event.ActiveSheetChanged, tell);
+    return () => {
+      cells.unsubscribe();
+      sheets.dispose();
+    };
   }
 
   async formulaAt(address: CellAddress): Promise<string> {
