@@ -2,12 +2,12 @@ import { assemble } from "../core/enclosure/assembly.ts";
 import { INSIDE_FILM_SAYS, OUTSIDE_FILM_SAYS } from "../core/enclosure/films.ts";
 import { fixingsU } from "../core/enclosure/fixings.ts";
 import { framedWall } from "../core/enclosure/framed.ts";
-import { layerR, rSchedule, stackR } from "../core/enclosure/r-value.ts";
+import { layerPerm, layerR, rSchedule, stackR } from "../core/enclosure/r-value.ts";
 import { U_METHODS, uFactor } from "../core/enclosure/u-factor.ts";
 import { cellFunction, preliminary, quantityOf, tableOf } from "./declare.ts";
 import { layerRows, layers } from "./enclosure-layers.ts";
 import { optional } from "./param.ts";
-import { choice, length, number, share, text, whole } from "./params/scalar.ts";
+import { choice, humidity, length, number, share, text, whole } from "./params/scalar.ts";
 import { table } from "./params/table.ts";
 
 export const ISO_6946 =
@@ -53,6 +53,32 @@ const rLayer = cellFunction({
       "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 1: 0.150 m of k 0.035 has R 4.29 m2 K/W, here in h ft2 F/Btu (x 5.678263)",
   },
   run: ({ material, thickness, R }, tape) => layerR({ row: 1, material, thicknessIn: thickness, resistance: R }, tape),
+});
+
+const permLayer = cellFunction({
+  name: "PERM_LAYER",
+  family: "Enclosure",
+  summary: "Vapor permeance of one layer of a generic material; wood panels depend on the humidity in them.",
+  params: {
+    material: text({ says: "material, such as veneer panel, plywood, OSB, gypsum board" }),
+    thickness: optional(length("in", { says: "thickness; blank for a membrane", min: 0, max: 120 }), undefined, ""),
+    humidity: optional(
+      humidity({ says: "relative humidity in the layer: 25 is a dry cup, 75 a wet cup" }),
+      25,
+      "25 %, the mean of a dry-cup test, by which vapor retarders are classed",
+    ),
+  },
+  returns: quantityOf("perm", "permeance of the whole layer"),
+  sources: ["sd = mu d, W = delta_0 / sd with delta_0 = 2e-10 kg/(m s Pa) (ISO 13788:2012)", MATERIAL_DATA],
+  cautions: [preliminary("moisture")],
+  example: {
+    args: { material: "plywood", thickness: 1, humidity: 50 },
+    gives: 0.6881,
+    within: 0.0005,
+    source:
+      "EnergyPlus open data set, plywood, mu 200 at 50 % RH: 0.6881 perm-inch by the perm of 57.2135 ng/(s m2 Pa)",
+  },
+  run: (a, tape) => layerPerm({ row: 1, material: a.material, thicknessIn: a.thickness }, a.humidity / 100, tape),
 });
 
 const rStack = cellFunction({
@@ -209,4 +235,4 @@ const uFactorFunction = cellFunction({
   },
 });
 
-export const enclosureHeatFunctions = [rLayer, rStack, rScheduleFunction, uFactorFunction] as const;
+export const enclosureHeatFunctions = [rLayer, permLayer, rStack, rScheduleFunction, uFactorFunction] as const;

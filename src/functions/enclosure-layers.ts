@@ -1,6 +1,6 @@
 import type { LayerRow } from "../core/enclosure/layer.ts";
 import { optional } from "./param.ts";
-import { length, text } from "./params/scalar.ts";
+import { length, number, text } from "./params/scalar.ts";
 import { type RowOf, table } from "./params/table.ts";
 
 /** The columns of a range of layers, in their order; a header row with these words may reorder them. */
@@ -16,8 +16,8 @@ const columns = {
   ),
   R: optional(
     text({
-      says: "R of the layer (13, R-13, RSI 2.3), R per inch (R 4.2/in) or conductivity (k 0.25, 0.036 W/mK); wins over the built-in figure",
-      heads: ["r-value", "r value", "r or k", "r or conductivity", "resistance", "conductivity"],
+      says: "R of the layer (13, R-13, RSI 2.3), R per inch (R 4.2/in) or conductivity (k 0.25, 0.036 W/mK; wood by G 0.5 M 12); wins over the built-in figure",
+      heads: ["r-value", "r value", "resistance"],
     }),
     undefined,
     "",
@@ -46,7 +46,32 @@ const columns = {
     undefined,
     "",
   ),
+  k: optional(
+    number({
+      says: "conductivity, Btu in/(h ft2 F), in place of R",
+      above: 0,
+      max: 5000,
+      heads: ["k-value", "conductivity"],
+    }),
+    undefined,
+    "",
+  ),
+  mu: optional(
+    number({ says: "vapor resistance factor, in place of vapor", above: 0, max: 1e9, heads: ["vapor factor"] }),
+    undefined,
+    "",
+  ),
+  sd: optional(
+    number({ says: "equivalent air layer in m, in place of vapor", above: 0, max: 1e6, heads: ["s_d", "sd-value"] }),
+    undefined,
+    "",
+  ),
 };
+
+/** How the three columns for figures under a heading of their own read as the texts of the R and vapor columns. */
+function figure(word: string, value: number | undefined): string | undefined {
+  return value === undefined ? undefined : `${word} ${value}`;
+}
 
 /** A stack of layers, one row each, inside to outside. */
 export const layers = (says = "the layers, one row each, from inside to outside") =>
@@ -58,8 +83,8 @@ export function layerRows(rows: readonly RowOf<typeof columns>[]): readonly Laye
     row: r.row,
     material: r.material,
     thicknessIn: r.thickness,
-    resistance: r.R,
-    vapor: r.vapor,
+    resistance: r.R ?? figure("k", r.k),
+    vapor: r.vapor ?? figure("mu", r.mu) ?? figure("sd", r.sd),
     vaporWet: r.wet,
     role: r.role,
   }));

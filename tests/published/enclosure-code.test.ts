@@ -6,7 +6,8 @@ import type { LayerRow } from "../../src/core/enclosure/layer.ts";
 import { type Stud, unventedRoofR } from "../../src/core/enclosure/retarder.ts";
 import { stations } from "../../src/core/enclosure/stations.ts";
 import { uFactor } from "../../src/core/enclosure/u-factor.ts";
-import { parseZone, zoneFromDegreeDays } from "../../src/core/enclosure/zone.ts";
+import { countyZone, parseZone, zoneFromDegreeDays } from "../../src/core/enclosure/zone.ts";
+import { COUNTY_ZONES } from "../../src/core/tables/enclosure-counties.ts";
 import type { CodeEdition } from "../../src/core/tables/enclosure-energy-code.ts";
 import { CLASS_III_R } from "../../src/core/tables/enclosure-retarders.ts";
 import { Tape } from "../../src/core/tape.ts";
@@ -93,5 +94,23 @@ describe("U-factors that the code equates with its R-values", () => {
     const off = Math.abs(got - Number(r.printed));
     if (r.disagrees === "") expect(off).toBeLessThanOrEqual(halfLastDigit(r.printed ?? ""));
     else expect(off).toBeGreaterThan(halfLastDigit(r.printed ?? ""));
+  });
+});
+
+describe("counties", () => {
+  test.each(rows("enclosure-counties.csv").map((r) => [`${r.county}, ${r.state}`, r] as const))("%s", (_name, r) => {
+    expect(countyZone(r.county ?? "", r.state ?? "")).toBe(r.printed);
+  });
+
+  test("the list is whole", () => {
+    const names = COUNTY_ZONES.split("\n").flatMap((l) =>
+      l
+        .slice(3)
+        .split(";")
+        .flatMap((z) => z.split("~")[1]?.split(",")),
+    );
+    expect(names.length).toBe(3221);
+    expect(() => countyZone("Nowhere", "VT")).toThrow(/not a county of VT/);
+    expect(() => countyZone("Addison", "ZZ")).toThrow(/not a state/);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { airLayerRM2KW } from "../../src/core/enclosure/air-layer.ts";
-import { R_IP_IN_RSI } from "../../src/core/enclosure/border.ts";
+import { KG_SM2PA_IN_PERM, R_IP_IN_RSI } from "../../src/core/enclosure/border.ts";
 import { insideFilm, outsideFilm } from "../../src/core/enclosure/films.ts";
+import { layerPerm } from "../../src/core/enclosure/r-value.ts";
 import { woodConductivityWmK } from "../../src/core/enclosure/wood.ts";
 import type { HeatFlow } from "../../src/core/tables/enclosure-films.ts";
 import { halfLastDigit, rows } from "./rows.ts";
@@ -42,4 +43,14 @@ describe("films of ASHRAE Fundamentals 2021 ch. 26 Table 10", () => {
       }
     },
   );
+});
+
+describe("vapor permeance of built-in materials", () => {
+  test.each(rows("enclosure-vapor.csv").map((r) => [`${r.material} at ${r.RH} %`, r] as const))("%s", (_name, r) => {
+    const { material = "", mm = "", printed = "", claim = "" } = r;
+    const thicknessIn = mm === "" ? undefined : Number(mm) / 25.4;
+    const ng = (layerPerm({ row: 1, material, thicknessIn }, Number(r.RH) / 100) * KG_SM2PA_IN_PERM) / 1e-12;
+    const within = claim === "" ? halfLastDigit(printed) : Number(claim) * Number(printed);
+    expect(Math.abs(ng - Number(printed))).toBeLessThanOrEqual(within * (1 + 1e-9));
+  });
 });

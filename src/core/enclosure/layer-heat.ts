@@ -1,5 +1,8 @@
 import { BadInput, Refusal } from "../refusal.ts";
+import type { Tape } from "../tape.ts";
 import { parseQuantity } from "../units/quantity.ts";
+import { W_MK_IN_BTU_IN } from "./border.ts";
+import { woodConductivityWmK } from "./wood.ts";
 
 /** What the third column of a row of layers says: an R of the whole layer, or a conductivity in Btu in/(h ft2 F). */
 export type Resistance = { readonly kind: "R"; readonly rIp: number } | { readonly kind: "k"; readonly kBtuIn: number };
@@ -8,22 +11,34 @@ const NUMBER = String.raw`(\d+\.?\d*|\.\d+)`;
 const R_VALUE = new RegExp(String.raw`^(?:r\s*-?\s*=?\s*)?${NUMBER}$`, "i");
 const PER_INCH = new RegExp(String.raw`^(?:r\s*-?\s*)?${NUMBER}\s*(?:/|per)\s*in(?:ch)?\.?$`, "i");
 const RSI_VALUE = new RegExp(String.raw`^rsi\s*-?\s*${NUMBER}$`, "i");
+/** Specific gravity, and moisture content in percent: `G 0.5 M 12` */
+const WOOD = new RegExp(String.raw`^g\s*=?\s*${NUMBER}(?:[\s,]+m\s*=?\s*${NUMBER}\s*%?)?$`, "i");
+/** Moisture content where none is given, percent: indoor wood, and the basis of the Wood Handbook's tables. */
+const USUAL_MOISTURE_PCT = 12;
 const K_VALUE = new RegExp(String.raw`^k\s*=?\s*${NUMBER}$`, "i");
 
 /**
- * Reads an R or a conductivity: `13`, `R-13`, `RSI 2.3`, `2.3 m2K/W`, `R 4.2/in`, `k 0.25`, `0.25 Btu in/h ft2 F`, `0.036 W/mK`.
+ * Reads an R or a conductivity: `13`, `R-13`, `RSI 2.3`, `2.3 m2K/W`, `R 4.2/in`, `k 0.25`, `0.25 Btu in/h ft2 F`, `0.036 W/mK`;
+ * `G 0.5 M 12` is solid wood by the Wood Handbook equation.
  * @param where "row 4"
- * @throws BadInput for text that is neither, a negative R or a conductivity of 0
+ * @throws BadInput for text that is none of these or a conductivity of 0, OutOfRange for wood outside the equation
  */
-export function parseResistance(text: string, where: string): Resistance {
+export function parseResistance(text: string, where: string, tape?: Tape): Resistance {
   const tidy = text.trim();
-  const resistance = read(tidy);
+  const resistance = wood(tidy, tape) ?? read(tidy);
   if (resistance !== undefined && positive(resistance)) return resistance;
   throw new BadInput(
     `The R "${text}" in ${where} cannot be read`,
     "it is an R of the layer (0 or more), an R per inch or a conductivity above 0",
-    "Write it like 3.5, R-13, R 4.2/in, k 0.25, 0.036 W/mK or RSI 2.3",
+    "Write it like 3.5, R-13, R 4.2/in, k 0.25, 0.036 W/mK, RSI 2.3 or, for wood, G 0.5 M 12",
   );
+}
+
+function wood(text: string, tape: Tape | undefined): Resistance | undefined {
+  const match = WOOD.exec(text);
+  if (match === null) return undefined;
+  const moisturePct = match[2] === undefined ? USUAL_MOISTURE_PCT : Number(match[2]);
+  return { kind: "k", kBtuIn: woodConductivityWmK(Number(match[1]), moisturePct, tape) / W_MK_IN_BTU_IN };
 }
 
 function positive(r: Resistance): boolean {

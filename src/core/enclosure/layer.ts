@@ -53,7 +53,7 @@ const OWN_ROW = "the row's own figure";
 export function resolveLayer(row: LayerRow, flow: HeatFlow, tape?: Tape): Layer {
   const where = `row ${row.row}`;
   const material = findMaterial(row.material);
-  const own = row.resistance === undefined ? undefined : parseResistance(row.resistance, where);
+  const own = row.resistance === undefined ? undefined : parseResistance(row.resistance, where, tape);
   const role = row.role === undefined ? NO_ROLE : parseRole(row.role, where);
   const thicknessIn = row.thicknessIn ?? 0;
   const ownSd = row.vapor === undefined ? undefined : parseVapor(row.vapor, row.vaporWet, thicknessIn, where);

@@ -59,6 +59,9 @@ export interface Profile {
  * @throws BadInput naming the row without a vapor figure
  */
 export function moistWall(assembly: Assembly, tape?: Tape): MoistWall {
+  if (assembly.ventilated !== undefined) {
+    tape?.caution("The slightly ventilated cavity is taken as still air for temperature and vapor.");
+  }
   const layers = assembly.layers.map((l): MoistLayer => {
     if (l.sd === undefined) {
       throw new BadInput(

@@ -1,7 +1,9 @@
-import { OutOfRange } from "../refusal.ts";
+import { BadInput, OutOfRange } from "../refusal.ts";
 import type { Cell, Table, Tape } from "../tape.ts";
 import type { Assembly } from "./assembly.ts";
+import { permFromSd } from "./border.ts";
 import { type Layer, type LayerRow, resolveLayer } from "./layer.ts";
+import { sdAtM } from "./layer-vapor.ts";
 
 const SERIES = "ISO 6946:2017 6.7.1; ASHRAE Handbook Fundamentals 2021 ch. 27";
 
@@ -15,6 +17,30 @@ export function layerR(row: LayerRow, tape?: Tape): number {
   const layer = resolveLayer(row, "horizontal", tape);
   tape?.step("R", `${layer.name}: ${layer.says}`, layer.rIp, "h ft2 F/Btu", layer.source);
   return layer.rIp;
+}
+
+/**
+ * Vapor permeance of one layer at a relative humidity in it.
+ * @param rhShare 0 to 1
+ * @returns perm
+ * @throws BadInput for a material without a vapor figure
+ * Source: W = delta_0 / sd, sd = mu d (ISO 13788:2012); the material's own source in the working.
+ */
+export function layerPerm(row: LayerRow, rhShare: number, tape?: Tape): number {
+  const layer = resolveLayer(row, "horizontal");
+  if (layer.sd === undefined) {
+    throw new BadInput(
+      `No vapor figure is known for ${layer.name}`,
+      "it is kept for its R only",
+      "Use the maker's dry-cup permeance",
+    );
+  }
+  if (layer.vaporCaution !== undefined) tape?.caution(layer.vaporCaution);
+  const sdM = sdAtM(layer.sd, rhShare);
+  tape?.step("sd", `${layer.name} at ${Math.round(rhShare * 100)} % RH`, sdM, "m", layer.sdSource);
+  const perm = permFromSd(sdM);
+  tape?.step("W", "delta_0 / sd", perm, "perm", "ISO 13788:2012, delta_0 = 2e-10 kg/(m s Pa)");
+  return perm;
 }
 
 /** R in series from air to air, and of the same wall without its slightly ventilated cavity. */

@@ -205,7 +205,7 @@ export const MATERIALS: readonly Material[] = [
     also: ["oriented strand board", "osb sheathing"],
     heat: k(0.0127 / 0.12),
     heatSource: `${F2021}: R 0.12 m2 K/W at 12.7 mm`,
-    // A power law fits the five points of one 12.3 mm board within 5 %; the spread between boards is far wider.
+    // A power law fits the five points of one 12.3 mm board within 2 %; the spread between boards is far wider.
     vapor: { kind: "mu power", muAt100: 60.6, exponent: 1.87, from: 0.1, to: 0.9 },
     vaporSource: "power law fitted to the humidity series of one board in ASHRAE Handbook Fundamentals 2021 ch. 26",
     vaporCaution: "OSB: boards of the same thickness differ by a factor of two and more in vapor permeance.",
