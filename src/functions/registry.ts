@@ -1,5 +1,6 @@
 import type { CellFunction } from "./declare.ts";
 import { enclosureFunctions } from "./enclosure.ts";
+import { loadsFunctions } from "./loads.ts";
 import { takeoffFunctions } from "./takeoff.ts";
 import { unitFunctions } from "./units.ts";
 import { windFunctions } from "./wind.ts";
@@ -8,6 +9,7 @@ import { windFunctions } from "./wind.ts";
 export const registry: readonly CellFunction[] = [
   ...unitFunctions,
   ...windFunctions,
+  ...loadsFunctions,
   ...enclosureFunctions,
   ...takeoffFunctions,
 ];
