@@ -12,7 +12,7 @@ import { edition } from "./wind-params.ts";
 const CAUTION = preliminary("load");
 const flatRoof = optional(slope({ says: "slope of the roof", max: 80 }), 0, "level");
 
-const psf = (says: string) => quantity("psf", { says, min: 0, max: 1000, heads: ["weight", "load"] });
+const psf = (says: string) => quantity("psf", { says, above: 0, max: 1000, heads: ["weight", "load"] });
 
 const layerTable = table(
   {

@@ -119,8 +119,8 @@ const windTopography = cellFunction({
     shape: choice(HILL_SHAPES, {
       says: "form of the ground",
       means: {
-        ridge: "two-dimensional ridge or valley with negative height",
-        escarpment: "two-dimensional escarpment",
+        ridge: "two-dimensional ridge",
+        escarpment: "two-dimensional escarpment, level ground behind its crest",
         hill: "three-dimensional axisymmetrical hill",
       },
     }),

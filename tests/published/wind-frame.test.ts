@@ -8,6 +8,7 @@ import {
   parallelRoofCp,
   windwardRoofCp,
 } from "../../src/core/wind/frame-coefficients.ts";
+import { directionalFrame } from "../../src/core/wind/frame-directional.ts";
 import { envelopeFrame } from "../../src/core/wind/frame-envelope.ts";
 import { velocityPressure } from "../../src/core/wind/velocity-pressure.ts";
 import { rows } from "./rows.ts";
@@ -71,9 +72,29 @@ test.each(rows("wind-frame-roofs.csv").map((r) => [`${r.speed_mph} mph ${r.slope
   },
 );
 
-test("the coursework sheet's interpolated roof coefficient, printed cut in its last digit", () => {
-  // Public coursework sheet, 4-storey building: -0.3505 at 22.4794 degrees between -0.4 (20) and -0.3 (25), h/L 0.5.
-  expect(Math.abs(windwardRoofCp(22.4794, 0.5).suction - -0.3505)).toBeLessThanOrEqual(0.0001);
+// Public coursework sheet, 4-storey building in SI, qh = 2113.9224 N/m2, roof 22.4794 degrees, h/L 0.5. Its Cp of 0.0992 and -0.3505 are
+// interpolated and kept to four digits (the second is -0.35041, cut the wrong way), so its pressures stand to 0.0001 of Cp.
+const SHEET = { q: 2113.9224, toward: -202.2601, away: -1010.2964 };
+
+test("the coursework sheet's roof pressures", () => {
+  const { suction, pressure } = windwardRoofCp(22.4794, 0.5);
+  expect(pressure).toBeCloseTo(0.0992, 4);
+  expect(Math.abs(suction - -0.3505)).toBeLessThanOrEqual(0.0001);
+  const rows = directionalFrame({
+    qPsf: SHEET.q,
+    widthFt: 14.5,
+    lengthFt: 14.5,
+    eaveFt: 7.25 - 1.5,
+    slopeDeg: 22.4794,
+    roof: "gable",
+    enclosure: "enclosed",
+    exposure: undefined,
+    level: "strength",
+    edition: "7-10",
+  }).filter((r) => r.surface === "windward roof");
+  const digit = 0.0001 * 0.85 * SHEET.q;
+  expect(Math.abs((rows[0]?.withPressurePsf ?? 0) - SHEET.away)).toBeLessThanOrEqual(digit);
+  expect(Math.abs((rows[1]?.withPressurePsf ?? 0) - SHEET.toward)).toBeLessThanOrEqual(digit);
 });
 
 const LOW_RISE: FrameInput = {

@@ -133,7 +133,7 @@ function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear
   const roofCp = Math.max(windward.suction, windward.pressure);
   const leeRoofCp = sloped ? leewardRoofCp(slopeDeg, hOverL) : 0;
   const leeWallCp = leewardWallCp(lOverB);
-  const bands = wallBands({ ...input, eaveFt: face.windwardWallFt });
+  const bands = wallBands(input, face.windwardWallFt);
   const mean = bands.reduce((sum, b) => sum + b.share * (b.toFt - b.fromFt), 0) / face.windwardWallFt;
   const top = bands.at(-1)?.share ?? 1;
   const gableShare = input.exposure === undefined ? 1 : Math.max(top, 1);

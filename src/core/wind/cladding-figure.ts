@@ -84,7 +84,7 @@ export function claddingFigure(
 function slopeOfFlat(surface: Surface): number {
   if (surface === "flat" || surface === "flat overhang") return 0;
   throw new BadInput(
-    `The ${surface} roof has no slope`,
+    `The slope of the ${surface} is missing`,
     "its coefficients go by slope",
     "Give the slope, such as 6:12 or degrees",
   );
@@ -92,7 +92,7 @@ function slopeOfFlat(surface: Surface): number {
 
 function noFigure(surface: Surface, slope: number, steepest: number, edition: Edition): OutOfRange {
   return new OutOfRange(
-    `The slope of ${plain(slope)} degrees is too steep for a ${surface} roof`,
+    `The slope of ${plain(slope)} degrees is too steep for a ${surface.endsWith("overhang") ? surface : `${surface} roof`}`,
     `its figures end at ${steepest} degrees (${asce(edition, edition === "7-10" ? "30.4" : "30.3")})`,
     "Choose the roof shape that fits, or leave it to the engineer",
   );

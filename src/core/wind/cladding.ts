@@ -99,6 +99,13 @@ function coefficients(input: CladdingInput, tape: Tape | undefined): Coefficient
   const { surface, slopeDeg, gcpAway, gcpToward, edition } = input;
   const figure = claddingFigure(surface, slopeDeg, edition);
   const clause = asce(edition, figure.figure);
+  if (gcpAway === undefined && gcpToward !== undefined) {
+    throw new BadInput(
+      "GCp away is missing",
+      "GCp toward is given, and the two go together",
+      `Give both from ${clause}`,
+    );
+  }
   if (gcpAway !== undefined) {
     if (gcpToward === undefined && !isOverhang(surface)) {
       throw new BadInput(
@@ -116,11 +123,16 @@ function coefficients(input: CladdingInput, tape: Tape | undefined): Coefficient
   return figureCoefficients(input, figure, clause, tape);
 }
 
+/** A surface in a sentence: "gable roof", "gable overhang", "wall". */
+function partName(surface: Surface): string {
+  return surface === "wall" || isOverhang(surface) ? surface : `${surface} roof`;
+}
+
 /** The refusal for a figure whose coefficients could not be read: the reader can. */
 export function unreadFigure(surface: Surface, figure: UnreadFigure, edition: Edition): OutOfRange {
   const clause = asce(edition, figure.figure);
   return new OutOfRange(
-    `The coefficients for this ${surface} are not held here`,
+    `The coefficients for this ${partName(surface)} are not held here`,
     `no public print of ${clause} was found to take them from`,
     `Read GCp for your slope, zone and effective wind area in ${clause} and give it as gcpAway and gcpToward`,
   );
@@ -137,7 +149,7 @@ function figureCoefficients(
   const curves = Object.hasOwn(figure.zones, zone) ? figure.zones[zone] : undefined;
   if (curves === undefined) {
     throw new BadInput(
-      `There is no zone "${zone}" on this ${surface}`,
+      `There is no zone "${zone}" on this ${partName(surface)}`,
       `${clause} has zones ${Object.keys(figure.zones).join(", ")}`,
       "Give one of these",
     );

@@ -43,13 +43,13 @@ export function windRatios(building: Building, wind: FrameWind): { readonly lOve
   return { lOverB: along / across, hOverL: meanRoofHeightFt(building) / along };
 }
 
-/** Bands of the windward wall up to the eave: the whole wall at q where no exposure is given. */
-export function wallBands(input: FrameInput): readonly WallBand[] {
-  const { exposure, eaveFt, edition } = input;
-  if (exposure === undefined) return [{ fromFt: 0, toFt: eaveFt, share: 1 }];
+/** Bands of a windward wall up to its top: the whole wall at q where no exposure is given. */
+export function wallBands(input: FrameInput, topFt: number): readonly WallBand[] {
+  const { exposure, edition } = input;
+  if (exposure === undefined) return [{ fromFt: 0, toFt: topFt, share: 1 }];
   const kz = (heightFt: number) => exposureCoefficient(heightFt, exposure, "frame", edition);
   const kh = kz(meanRoofHeightFt(input));
-  const tops = [...BAND_TOPS_FT.filter((top) => top < eaveFt), eaveFt];
+  const tops = [...BAND_TOPS_FT.filter((top) => top < topFt), topFt];
   return tops.map((toFt, i) => ({ fromFt: tops[i - 1] ?? 0, toFt, share: kz(toFt) / kh }));
 }
 
@@ -58,7 +58,7 @@ export function externalPressures(input: FrameInput, wind: FrameWind): readonly 
   const { lOverB, hOverL } = windRatios(input, wind);
   const one = (surface: string, part: string, cp: number, share = 1): External => ({ surface, part, cp, share });
   return [
-    ...wallBands(input).map(({ fromFt, toFt, share }) =>
+    ...wallBands(input, input.eaveFt).map(({ fromFt, toFt, share }) =>
       one("windward wall", `${plain(fromFt)} to ${plain(toFt)} ft`, WINDWARD_WALL_CP, share),
     ),
     one("leeward wall", "whole", leewardWallCp(lOverB)),
@@ -111,6 +111,11 @@ export function directionalFrame(input: FrameInput, tape?: Tape): readonly Frame
     asce(edition, edition === "7-10" ? "26.9" : "26.11"),
   );
   if (edition === "7-22") tape?.step("Kd", "directionality factor, not in q", kd, "", asce(edition, "Table 26.6-1"));
+  if (input.roof === "monoslope") {
+    tape?.assume(
+      "Monoslope roof across the ridge: the windward roof is for wind on the low side, the leeward roof for wind on the high side; walls go to the eave.",
+    );
+  }
   const rows = FRAME_WINDS.flatMap((wind) => {
     const { lOverB, hOverL } = windRatios(input, wind);
     tape?.step("L/B", wind, lOverB, "", figure);

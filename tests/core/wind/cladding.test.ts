@@ -161,6 +161,7 @@ describe("refusals", () => {
     expect(refused({ surface: "gable", zone: "1", slopeDeg: undefined })).toThrow(BadInput);
     expect(refused({ surface: "flat", zone: "1" })).toThrow(OutOfRange);
     expect(refused({ gcpAway: -2 })).toThrow(BadInput);
+    expect(refused({ gcpToward: 1 })).toThrow(BadInput);
   });
 
   test("coefficients from the reader stand in for a figure not held here", () => {

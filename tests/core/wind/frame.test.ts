@@ -200,3 +200,13 @@ describe("uplift", () => {
     expect(uplift({ level: "allowable" })?.deadPlf).toBeCloseTo(96, 9);
   });
 });
+
+test("a monoslope's high wall takes velocity pressure by its own height, over that at the mean roof height", () => {
+  const shed: FrameInput = { ...HOUSE, roof: "monoslope", slopeDeg: 30, exposure: "C" };
+  const [low, high] = baseShear(shed);
+  const level = baseShear({ ...shed, exposure: undefined });
+  // Bands above the mean roof height weigh more than 1, those below less.
+  expect((high?.pressureLb ?? 0) / (level[1]?.pressureLb ?? 1)).toBeGreaterThan(
+    (low?.pressureLb ?? 0) / (level[0]?.pressureLb ?? 1),
+  );
+});
