@@ -1,15 +1,13 @@
 import { assemble } from "../core/enclosure/assembly.ts";
 import { fToC } from "../core/enclosure/border.ts";
 import { DEW_METHODS, dewLayer, dewProfile } from "../core/enclosure/dew-profile.ts";
-import { dewPointF, relativeHumidityPct, vaporPressureInHg, vaporPressurePa } from "../core/enclosure/humid-air.ts";
 import { SATURATION_FORMULAS, type SaturationFormula } from "../core/enclosure/saturation.ts";
-import { cellFunction, preliminary, quantityOf, tableOf, textOf } from "./declare.ts";
+import { cellFunction, preliminary, tableOf, textOf } from "./declare.ts";
 import { insideFilm, MATERIAL_DATA, outsideFilm } from "./enclosure-heat.ts";
 import { layerRows, layers } from "./enclosure-layers.ts";
 import { optional } from "./param.ts";
 import { choice, humidity, temperature } from "./params/scalar.ts";
 
-const PSYCHROMETRICS = "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6 (Hyland-Wexler); ISO 13788:2012 Annex E";
 export const ISO_13788 = "ISO 13788:2012 clause 6 (interstitial condensation) and Annex E (saturation pressure)";
 const HUMIDITY_SOURCE = "relative humidity is above 0 and at most 100 %";
 
@@ -17,10 +15,7 @@ export const airTemperature = (says: string) =>
   temperature({ says, min: -58, max: 212, source: "temperatures of buildings, -58 to 212 F" });
 export const airHumidity = (says: string) => humidity({ says, above: 0, source: HUMIDITY_SOURCE });
 
-const anyTemperature = (says: string) =>
-  temperature({ says, min: -148, max: 392, source: "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6" });
-
-const curve = choice(SATURATION_FORMULAS, {
+export const curve = choice(SATURATION_FORMULAS, {
   says: "curve of saturation pressure",
   also: { iso: "ISO 13788", "hyland-wexler": "ASHRAE", "over water": "water" },
   means: {
@@ -29,77 +24,7 @@ const curve = choice(SATURATION_FORMULAS, {
     water: "over liquid water also below freezing, as weather services state dew points",
   },
 });
-const formula = optional(curve, "ASHRAE", "ASHRAE equations, over ice below freezing");
 const profileFormula = optional(curve, "ISO 13788", "saturation pressure by ISO 13788, over ice below freezing");
-
-const dewPoint = cellFunction({
-  name: "DEW_POINT",
-  family: "Enclosure",
-  summary: "Dew point of air from temperature and relative humidity; frost point below freezing.",
-  params: {
-    temperature: anyTemperature("air temperature"),
-    humidity: airHumidity("relative humidity of the air"),
-    formula,
-  },
-  returns: quantityOf("F", "dew point"),
-  sources: [PSYCHROMETRICS],
-  example: {
-    args: { temperature: 70, humidity: 50 },
-    gives: 50.5,
-    within: 0.05,
-    source: "formula example in a green-building mailing list archive: 70 F, 50 % gives 50.5 F",
-  },
-  run: (a, tape) => dewPointF(fToC(a.temperature), a.humidity / 100, a.formula, tape),
-});
-
-const dewHumidity = cellFunction({
-  name: "DEW_HUMIDITY",
-  family: "Enclosure",
-  summary: "Relative humidity of air from temperature and dew point.",
-  params: {
-    temperature: anyTemperature("air temperature"),
-    dewPoint: anyTemperature("dew point, not above the air temperature"),
-    formula,
-  },
-  returns: quantityOf("%", "relative humidity in percent"),
-  sources: [PSYCHROMETRICS],
-  example: {
-    args: { temperature: "21 C", dewPoint: "4.3 C" },
-    gives: 33.5,
-    within: 0.5,
-    source:
-      "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 7: at 21 C a face at 4.3 C allows 34 % (its 2476 Pa for 21 C is a misprint; 831/2488 is 33.4 %)",
-  },
-  run: (a, tape) => relativeHumidityPct(fToC(a.temperature), fToC(a.dewPoint), a.formula, tape),
-});
-
-const dewVapor = cellFunction({
-  name: "DEW_VAPOR",
-  family: "Enclosure",
-  summary: "Vapor pressure of air from temperature and relative humidity.",
-  params: {
-    temperature: anyTemperature("air temperature"),
-    humidity: airHumidity("relative humidity of the air"),
-    unit: optional(
-      choice(["Pa", "inHg"], { says: "unit of the result", also: { "in. hg": "inHg", "in hg": "inHg" } }),
-      "Pa",
-      "the result is in Pa",
-    ),
-    formula,
-  },
-  returns: quantityOf("Pa", "vapor pressure, in Pa unless told"),
-  sources: [PSYCHROMETRICS],
-  example: {
-    args: { temperature: "20 C", humidity: 50, formula: "ISO 13788" },
-    gives: 1168,
-    within: 0.5,
-    source: "DIN 4108-3 Table A.3: 20 C, 50 % is 1168 Pa",
-  },
-  run(a, tape) {
-    const calculate = a.unit === "Pa" ? vaporPressurePa : vaporPressureInHg;
-    return calculate(fToC(a.temperature), a.humidity / 100, a.formula, tape);
-  },
-});
 
 const airParams = {
   layers: layers(),
@@ -216,4 +141,4 @@ const dewLayerFunction = cellFunction({
     dewLayer(assemble(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), bothSides(a), a.method, tape),
 });
 
-export const enclosureDewFunctions = [dewPoint, dewHumidity, dewVapor, dewLayerFunction, dewProfileFunction] as const;
+export const enclosureDewFunctions = [dewLayerFunction, dewProfileFunction] as const;

@@ -83,7 +83,9 @@ export function layerHumidities(path: VaporPath, solution: VaporSolution): reado
   return rh.slice(1).map((r, i) => (r + (rh[i] ?? r)) / 2);
 }
 
-const MOST_ROUNDS = 400;
+/** Humidities that agree this closely (share) are settled: far finer than any vapor figure is known. */
+const SETTLED_RH = 1e-8;
+const MOST_ROUNDS = 2000;
 
 /**
  * Solves a wall whose layers resist vapor by their own humidity: humidity and sd are brought into agreement by repeated solving with damping.
@@ -98,16 +100,20 @@ export function settle<S extends VaporSolution>(
   solve: (path: VaporPath) => S,
 ): { readonly path: VaporPath; readonly solution: S; readonly rhShares: readonly number[] } {
   let rhShares: readonly number[] = wall.layers.map(() => 0.5);
+  let step = 0.5;
+  let lastGap = Number.POSITIVE_INFINITY;
   const moving = wall.layers.map((l) => varies(l.sd));
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const path = vaporPath(wall, temperaturesC, rhShares, curve);
     const solution = solve(path);
     const found = layerHumidities(path, solution);
     const gap = Math.max(0, ...found.map((rh, i) => (moving[i] ? Math.abs(rh - (rhShares[i] ?? rh)) : 0)));
-    if (gap < 1e-10) return { path, solution, rhShares: found };
-    // Full steps overshoot where a steep curve meets a wet plane; shrinking steps always come to rest.
-    const step = round < 50 ? 0.5 : 10 / (round - 30);
-    rhShares = rhShares.map((rh, i) => rh + Math.min(step, 0.5) * ((found[i] ?? rh) - rh));
+    if (gap < SETTLED_RH) return { path, solution, rhShares: found };
+    // Full steps overshoot where a steep curve meets a wet plane: shorter ones then, longer ones again while they lead on.
+    step = gap > lastGap ? Math.max(step / 2, 0.01) : Math.min(step * 1.1, 0.9);
+    lastGap = gap;
+    const share = step;
+    rhShares = rhShares.map((rh, i) => rh + share * ((found[i] ?? rh) - rh));
   }
   throw new OutOfRange(
     "The humidity in the layers does not settle",

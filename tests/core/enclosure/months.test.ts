@@ -6,6 +6,9 @@ import { findStation, stations } from "../../../src/core/enclosure/stations.ts";
 import { tautString } from "../../../src/core/enclosure/taut-string.ts";
 import { type MoistWall, nodeTemperaturesC, vaporPath } from "../../../src/core/enclosure/vapor-path.ts";
 import { type DryOut, type MonthAir, wettingYear } from "../../../src/core/enclosure/wetting-year.ts";
+import { MATERIALS } from "../../../src/core/tables/enclosure-materials.ts";
+import { enclosureFunctions } from "../../../src/functions/enclosure.ts";
+import { invoke } from "../../../src/functions/invoke.ts";
 import { halfLastDigit, rows } from "../../published/rows.ts";
 import { relax, relaxYear, type TestMonth, type TestWall } from "./obstacle.ts";
 
@@ -157,6 +160,25 @@ describe("the year", () => {
         },
       ),
       { numRuns: 200, seed: 3 },
+    );
+  });
+
+  test("settles for walls of the built-in materials, whose resistance depends on the humidity in them", () => {
+    const solid = MATERIALS.filter((m) => m.vapor !== undefined).map((m) => m.name);
+    const months = enclosureFunctions.find((f) => f.name === "DEW_MONTHS");
+    const layer = fc.tuple(fc.constantFrom(...solid), fc.double({ min: 0.2, max: 8, noNaN: true }));
+    fc.assert(
+      fc.property(
+        fc.array(layer, { minLength: 1, maxLength: 7 }),
+        stationArbitrary,
+        fc.constantFrom("class 2", "class 4", "EN 15026 high"),
+        fc.constantFrom("zero", "split"),
+        (layers, station, indoor, dryOut) => {
+          if (months === undefined) throw new Error("not declared");
+          expect(invoke(months, [layers, station.wmo, indoor, null, dryOut])).toMatchObject({ ok: true });
+        },
+      ),
+      { numRuns: 150 },
     );
   });
 
