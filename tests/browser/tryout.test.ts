@@ -20,6 +20,8 @@ let browser: Browser;
 let site: Awaited<ReturnType<typeof serve>>;
 let page: Page;
 const problems: string[] = [];
+/** Patience with a busy machine. */
+const SOON = { timeout: 10_000 };
 
 beforeAll(async () => {
   webpack("--env", "tryout");
@@ -40,6 +42,7 @@ async function open(options: { colorScheme?: "light" | "dark"; width?: number })
     bypassCSP: false,
   });
   const opened = await context.newPage();
+  opened.setDefaultTimeout(15_000);
   opened.on("pageerror", (error) => problems.push(error.message));
   opened.on("console", (message) => {
     if (message.type() === "error") problems.push(message.text());
@@ -51,10 +54,7 @@ async function open(options: { colorScheme?: "light" | "dark"; width?: number })
   });
   await opened.goto(site.url);
   await opened.waitForSelector("canvas");
-  await opened.waitForFunction(
-    async (a) => typeof (await window.tryOutSheet?.valueAt(a)) === "number",
-    parseAddress("Site!B19"),
-  );
+  await opened.waitForFunction(async (a) => typeof (await window.tryOutSheet?.valueAt(a)) === "number", at("Site!B19"));
   return opened;
 }
 
@@ -69,6 +69,8 @@ const value = (where: string) => page.evaluate((a) => window.tryOutSheet.valueAt
 
 /** Selects a cell, types as a person does, and leaves the cell. */
 async function type(where: string, text: string): Promise<void> {
+  // The keys go where the last click went: into the sheet, not the pane.
+  await page.mouse.click(400, 500);
   await select(where);
   await page.keyboard.type(text);
   await page.keyboard.press("Enter");
@@ -80,7 +82,7 @@ async function paneOf(where: string): Promise<string> {
   await page.getByRole("tab", { name: "Working" }).click();
   await page.locator("#pane").getByText(where, { exact: true }).first().waitFor();
   await page.waitForTimeout(300);
-  return page.locator("#pane").innerText();
+  return (await page.locator("#pane").textContent()) ?? "";
 }
 
 describe("the try-out sheet", () => {
@@ -130,17 +132,17 @@ describe("the try-out sheet", () => {
   test("changing the wind speed changes everything downstream", async () => {
     const before = (await value("Site!C24")) as number;
     await type("Site!B5", "130");
-    await expect.poll(() => value("Site!B19")).toBeCloseTo(23.904 * (130 / 115) ** 2, 2);
-    await expect.poll(async () => (await value("Site!C24")) as number).toBeLessThan(before);
+    await expect.poll(() => value("Site!B19"), SOON).toBeCloseTo(23.904 * (130 / 115) ** 2, 2);
+    await expect.poll(async () => (await value("Site!C24")) as number, SOON).toBeLessThan(before);
     await type("Site!B5", "115");
-    await expect.poll(() => value("Site!B19")).toBeCloseTo(23.904, 2);
+    await expect.poll(() => value("Site!B19"), SOON).toBeCloseTo(23.904, 2);
   });
 
   test("tables spill", async () => {
     await type("'Wall build-up'!J4", '=SILL.R_SCHEDULE({"gypsum board",0.5;"mineral wool board",4},,,TRUE)');
-    await expect.poll(() => value("'Wall build-up'!J4")).toBe("layer");
-    await expect.poll(() => value("'Wall build-up'!J6")).toBe("gypsum board");
-    await expect.poll(() => value("'Wall build-up'!M8")).toBeTypeOf("number");
+    await expect.poll(() => value("'Wall build-up'!J4"), SOON).toBe("layer");
+    await expect.poll(() => value("'Wall build-up'!J6"), SOON).toBe("gypsum board");
+    await expect.poll(() => value("'Wall build-up'!M8"), SOON).toBeTypeOf("number");
   });
 
   test.each([
@@ -152,7 +154,7 @@ describe("the try-out sheet", () => {
     ["=SILL.R_STACK(A1:B100000)", /rows/],
   ])("%s says what is wrong", async (formula, sentence) => {
     await type("Site!F8", formula);
-    await expect.poll(() => value("Site!F8")).toBe("#VALUE!");
+    await expect.poll(() => value("Site!F8"), SOON).toBe("#VALUE!");
     expect(await paneOf("Site!F8")).toMatch(sentence);
   });
 
@@ -162,15 +164,15 @@ describe("the try-out sheet", () => {
     await type("Site!H5", "osb");
     await type("Site!I5", "=1/0");
     await type("Site!F8", "=SILL.R_STACK(H4:I5)");
-    await expect.poll(() => value("Site!F8")).toBe("#VALUE!");
+    await expect.poll(() => value("Site!F8"), SOON).toBe("#VALUE!");
     expect(await paneOf("Site!F8")).toMatch(/row 2.*#DIV\/0!/);
     await type("Site!I5", "0.5");
-    await expect.poll(() => value("Site!F8")).toBeTypeOf("number");
+    await expect.poll(() => value("Site!F8"), SOON).toBeTypeOf("number");
   });
 
   test("Review lists errors first and a click goes to the cell", async () => {
     await type("Site!F9", '=SILL.WIND_KZ("tall","C")');
-    await expect.poll(() => value("Site!F9")).toBe("#VALUE!");
+    await expect.poll(() => value("Site!F9"), SOON).toBe("#VALUE!");
     await select("Site!A1");
     await page.getByRole("tab", { name: "Review" }).click();
     await page
@@ -184,7 +186,7 @@ describe("the try-out sheet", () => {
     await select("Site!F9");
     await page.keyboard.press("Delete");
     await page.getByRole("tab", { name: "Review" }).click();
-    await expect.poll(() => page.locator("#pane").innerText()).not.toMatch(/"tall"/);
+    await expect.poll(() => page.locator("#pane").textContent(), SOON).not.toMatch(/"tall"/);
   });
 
   test("Functions finds, fills in and inserts", async () => {
@@ -205,7 +207,7 @@ describe("the try-out sheet", () => {
       .first()
       .fill("50");
     await page.getByRole("button", { name: /^Insert/ }).click();
-    await expect.poll(() => value("Site!F12")).toBeCloseTo(50.5, 1);
+    await expect.poll(() => value("Site!F12"), SOON).toBeCloseTo(50.5, 1);
   });
 
   test("the page asked for nothing outside and reported no error", () => {

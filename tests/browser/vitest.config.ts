@@ -6,7 +6,7 @@ export default defineConfig({
     include: ["tests/browser/**/*.test.ts"],
     // One browser at a time: the machines that run this have two cores.
     fileParallelism: false,
-    testTimeout: 90_000,
+    testTimeout: 40_000,
     hookTimeout: 180_000,
   },
 });
