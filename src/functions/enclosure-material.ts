@@ -36,7 +36,7 @@ const permLayer = cellFunction({
   summary: "Vapor permeance of one layer of a generic material; wood panels depend on the humidity in them.",
   params: {
     material: text({ says: "material, such as veneer panel, plywood, OSB, gypsum board" }),
-    thickness: optional(length("in", { says: "thickness; blank for a membrane", min: 0, max: 120 }), undefined, ""),
+    thickness: optional(length("in", { says: "thickness; blank for a membrane", min: 0.001, max: 120 }), undefined, ""),
     humidity: optional(
       humidity({ says: "relative humidity in the layer: 25 is a dry cup, 75 a wet cup" }),
       25,

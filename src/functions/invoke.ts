@@ -4,6 +4,7 @@ import { type Cell, type Step, type Table, Tape } from "../core/tape.ts";
 import { type CellFunction, HEADERS } from "./declare.ts";
 import { isOptional, type Notes, type RawArgument } from "./param.ts";
 import { capital } from "./params/scalar.ts";
+import { zeroForBlank } from "./params/table.ts";
 import { isBlank, isRange, quote } from "./raw.ts";
 
 /** What a cell gets. */
@@ -94,9 +95,11 @@ function readArguments(
   fn.params.forEach(({ name, param }, i) => {
     const given = raw[i];
     const facts = { name, says: param.says, unit: param.unit };
-    if (isOptional(param) && isOmitted(given)) {
+    const zero = isOptional(param) && !isRange(given) && zeroForBlank(given, param);
+    if (isOptional(param) && (zero || isOmitted(given))) {
       args[name] = param.standIn;
-      if (param.omitted !== "") notes.assume(`${capital(spoken(name))} is left out: ${param.omitted}.`);
+      const how = zero ? "is 0, read as a blank cell" : "is left out";
+      if (param.omitted !== "") notes.assume(`${capital(spoken(name))} ${how}: ${param.omitted}.`);
       shown?.push({ ...facts, shown: param.omitted, omitted: true });
       return;
     }

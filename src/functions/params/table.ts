@@ -81,9 +81,11 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
   }
 }
 
-function zeroForBlank(cell: Raw, param: Param<unknown, unknown>): boolean {
+/** One host hands a blank cell over as 0: a 0 that the parameter cannot be stands for a blank. */
+export function zeroForBlank(cell: Raw, param: Param<unknown, unknown>): boolean {
   const { kind, limits } = param;
   if (cell !== 0) return false;
+  if (kind === "table" || kind === "list" || kind === "flag") return kind !== "flag";
   if (kind === "text" || kind === "choice") return param.choices?.includes("0") !== true;
   return (limits?.min ?? -1) > 0 || (limits?.above ?? -1) >= 0;
 }
