@@ -1,4 +1,5 @@
 import { fileURLToPath } from "node:url";
+import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import webpack from "webpack";
@@ -85,8 +86,8 @@ function tryOut(mode) {
       }),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
     ],
-    // It is loaded from this machine: making it small would take a minute of every start.
-    optimization: { minimize: false },
+    // The usual minimizer would take a minute of every start.
+    optimization: { minimizer: [new EsbuildPlugin({ target: "es2022", css: true })] },
     // The embedded spreadsheet is large; it is for trying out and never part of the add-in.
     performance: { hints: false },
     devServer: {

@@ -5,6 +5,8 @@ export default defineConfig({
     root: new URL("..", import.meta.url).pathname,
     include: ["tests/**/*.test.ts"],
     exclude: ["tests/browser/**", "tests/bench/**", "node_modules/**"],
+    // The tables that hosts load later.
+    setupFiles: ["src/functions/data-now.ts"],
     testTimeout: 30_000,
   },
 });

@@ -1,5 +1,6 @@
 import type { Picture } from "../core/picture.ts";
-import { BadInput, Refusal } from "../core/refusal.ts";
+import { BadInput, OutOfRange, Refusal } from "../core/refusal.ts";
+import { type LateTable, NeedsTable } from "../core/tables/late.ts";
 import { type Cell, type Step, type Table, Tape } from "../core/tape.ts";
 import { type CellFunction, HEADERS } from "./declare.ts";
 import { isOptional, type Notes, type RawArgument } from "./param.ts";
@@ -10,7 +11,13 @@ import { isBlank, isRange, quote } from "./raw.ts";
 /** What a cell gets. */
 export type Outcome =
   | { readonly ok: true; readonly value: Cell | Table }
-  | { readonly ok: false; readonly code: "#VALUE!" | "#N/A"; readonly says: string };
+  | {
+      readonly ok: false;
+      readonly code: "#VALUE!" | "#N/A";
+      readonly says: string;
+      /** a table that must be loaded first; the same call may then succeed (see data.ts) */
+      readonly needs?: LateTable;
+    };
 
 /** An argument as the pane shows it. */
 export interface ShownArgument {
@@ -74,6 +81,7 @@ function calculate(
     if (error instanceof Refusal) {
       return { ok: false, code: error instanceof BadInput ? "#VALUE!" : "#N/A", says: error.message };
     }
+    if (error instanceof NeedsTable) return notLoaded(error.table);
     return fault(fn, error instanceof Error ? error.message : String(error));
   }
 }
@@ -132,6 +140,16 @@ function isSound(value: Cell | Table): boolean {
     );
   }
   return typeof value === "number" ? Number.isFinite(value) : value !== undefined && value !== null;
+}
+
+/** What stands where a table stays away, as when the connection breaks between opening the workbook and the first use of the table. */
+function notLoaded(table: LateTable): Outcome {
+  const { message } = new OutOfRange(
+    `The table of ${table} could not be loaded`,
+    "it is fetched from where the add-in came from when a cell first asks for it",
+    "Check the connection, then calculate the cell again",
+  );
+  return { ok: false, code: "#N/A", says: message, needs: table };
 }
 
 /** A result that cannot be is a fault of the program, and says so. */

@@ -31,11 +31,14 @@ export function learn(fn: CellFunction, raw: readonly RawArgument[], outcome: Ou
 }
 
 function keep(key: string, outcome: Outcome): void {
+  // Without a table that could not be loaded it is no answer.
+  if (!outcome.ok && outcome.needs !== undefined) return;
   answers.delete(key);
   answers.set(key, outcome);
   if (answers.size > KEPT) answers.delete(answers.keys().next().value as string);
 }
 
-function keyOf(fn: CellFunction, raw: readonly RawArgument[]): string {
+/** Function and arguments as one text. */
+export function keyOf(fn: CellFunction, raw: readonly RawArgument[]): string {
   return `${fn.id}${JSON.stringify(raw, (_, value) => (Number.isFinite(value) || typeof value !== "number" ? value : String(value)))}`;
 }

@@ -33,7 +33,9 @@ export class Ledger {
   readonly capacity: number;
   /** in the order of the latest calculation, oldest first */
   readonly #cells = new Map<string, { address: CellAddress; calls: LedgerCall[] }>();
+  readonly #turns = new WeakMap<LedgerCall, number>();
   readonly #listeners = new Set<() => void>();
+  #turn = 0;
 
   constructor(capacity = 50_000) {
     this.capacity = capacity;
@@ -43,12 +45,20 @@ export class Ledger {
     return this.#cells.size;
   }
 
-  record(address: CellAddress, call: LedgerCall): void {
+  /** The place of a call that begins now, for one whose answer comes later than that of calls which began after it. */
+  turn(): number {
+    return ++this.#turn;
+  }
+
+  /** @param turn when the call began, from `turn()`; now unless told */
+  record(address: CellAddress, call: LedgerCall, turn = this.turn()): void {
     const key = keyOf(address);
     const calls = this.#cells.get(key)?.calls ?? [];
     const same = calls.findIndex((c) => c.id === call.id && sameArguments(c.args, call.args));
     if (same >= 0) calls.splice(same, 1);
-    calls.push(call);
+    this.#turns.set(call, turn);
+    const later = calls.findIndex((c) => (this.#turns.get(c) ?? 0) > turn);
+    calls.splice(later < 0 ? calls.length : later, 0, call);
     if (calls.length > CALLS_A_CELL) calls.shift();
     this.#cells.delete(key);
     this.#cells.set(key, { address, calls });

@@ -2,7 +2,8 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import { live } from "lit-html/directives/live.js";
 import { type CellFunction, HEADERS } from "../functions/declare.ts";
-import { explain, type Working } from "../functions/invoke.ts";
+import type { Working } from "../functions/invoke.ts";
+import type { RawArgument } from "../functions/param.ts";
 import { addressText } from "../hosts/host.ts";
 import { byFamily, find } from "./find.ts";
 import { exampleTexts, fieldValues, formulaFrom, missing, rawArguments } from "./form.ts";
@@ -20,9 +21,8 @@ export class FunctionsView implements View {
   readonly #forms = new Map<string, FormState>();
   #query = "";
   #open: CellFunction | undefined;
-  #said = "";
-  /** a search is tried only when asked for; the answer holds until an input changes */
-  #tried: { readonly formula: string; readonly working: Working } | undefined;
+  /** the formula that the preview is of; its working is undefined while it is being made */
+  #tried: { readonly formula: string; readonly working: Working | undefined } | undefined;
 
   constructor(pane: PaneContext) {
     this.#pane = pane;
@@ -35,7 +35,6 @@ export class FunctionsView implements View {
   /** Shows a function; undefined goes back to the list. */
   open(fn: CellFunction | undefined): void {
     this.#open = fn;
-    this.#said = "";
     this.#pane.redraw();
   }
 
@@ -102,7 +101,6 @@ export class FunctionsView implements View {
     const values = fieldValues(fn, form.texts, form.cells);
     const formula = formulaFrom(fn, values);
     const changed = () => {
-      this.#said = "";
       this.#pane.redraw();
     };
     const submit = (event: Event) => {
@@ -127,7 +125,6 @@ export class FunctionsView implements View {
         </div>
         <p class="sw-actions">
           <button type="submit" class="sw-main" ?disabled=${host === undefined}>Insert${selection === undefined ? "" : ` in ${addressText(selection)}`}</button>
-          <span class="sw-said">${this.#said}</span>
         </p>
       </form>
       ${functionHelp(fn)}
@@ -141,18 +138,37 @@ export class FunctionsView implements View {
     if (raw === undefined) {
       return html`<p class="sw-quiet">Reads cells of the workbook: the result appears in the cell when it is inserted.</p>`;
     }
-    if (!fn.heavy) return previewOf(fn, explain(fn, raw));
-    if (this.#tried?.formula === formula) return previewOf(fn, this.#tried.working);
-    const tryIt = () => {
-      this.#tried = { formula, working: explain(fn, raw) };
+    if (this.#tried?.formula !== formula) {
+      // A search is tried only when asked for.
+      if (fn.heavy) {
+        const tryIt = () => {
+          this.#try(fn, formula, raw);
+          this.#pane.redraw();
+        };
+        return html`<p><button type="button" @click=${tryIt}>Calculate the preview</button> <span class="sw-quiet">may take a while</span></p>`;
+      }
+      this.#try(fn, formula, raw);
+    }
+    const working = this.#tried?.working;
+    return working === undefined
+      ? html`<p class="sw-quiet" role="status">Working it out …</p>`
+      : previewOf(fn, working);
+  }
+
+  #try(fn: CellFunction, formula: string, raw: readonly RawArgument[]): void {
+    const found = this.#pane.explain(fn, raw);
+    const tried = { formula, working: found instanceof Promise ? undefined : found };
+    this.#tried = tried;
+    if (!(found instanceof Promise)) return;
+    found.then((working) => {
+      if (this.#tried !== tried) return;
+      this.#tried = { formula, working };
       this.#pane.redraw();
-    };
-    return html`<p><button type="button" @click=${tryIt}>Calculate the preview</button> <span class="sw-quiet">may take a while</span></p>`;
+    });
   }
 
   #fill(fn: CellFunction, texts: Readonly<Record<string, string>>): void {
     this.#forms.set(fn.id, newForm(fn, texts));
-    this.#said = "";
     this.#pane.redraw();
   }
 
@@ -161,22 +177,16 @@ export class FunctionsView implements View {
     const blank = missing(fn, values);
     for (const name of blank) form.blank.add(name);
     if (blank[0] !== undefined) {
-      this.#say(`Not inserted: fill in ${blank.map(words).join(", ")}`);
+      this.#pane.announce(`Not inserted: fill in ${blank.map(words).join(", ")}`);
       this.#focus(fieldId(fn, blank[0]));
       return;
     }
     try {
       const address = await this.#pane.host?.insertFormula(formulaFrom(fn, values));
-      if (address !== undefined) this.#say(`Inserted in ${addressText(address)}`);
+      if (address !== undefined) this.#pane.announce(`Inserted in ${addressText(address)}`);
     } catch (error) {
-      this.#say(`Not inserted: ${error instanceof Error ? error.message : error}`);
+      this.#pane.announce(`Not inserted: ${error instanceof Error ? error.message : error}`);
     }
-  }
-
-  #say(sentence: string): void {
-    this.#said = sentence;
-    this.#pane.announce(sentence);
-    this.#pane.redraw();
   }
 }
 

@@ -1,4 +1,5 @@
 import { html, render } from "lit-html";
+import { type Explainer, explained } from "../functions/data.ts";
 import type { CellFunction } from "../functions/declare.ts";
 import { registry } from "../functions/registry.ts";
 import type { Host } from "../hosts/host.ts";
@@ -14,6 +15,8 @@ export interface PaneOptions {
   readonly functions?: readonly CellFunction[];
   /** id of the view to start with: "working", "review" or "functions" */
   readonly view?: string;
+  /** works out calls; in the page unless told, where a search makes it stand still */
+  readonly explainer?: Explainer;
 }
 
 /** A pane that stands in a page. */
@@ -44,6 +47,7 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
 
   const pane: PaneContext = {
     functions: options.functions ?? registry,
+    explain: options.explainer ?? explained,
     get host() {
       return current;
     },

@@ -1,4 +1,5 @@
 import type { TemplateResult } from "lit-html";
+import type { Explainer } from "../functions/data.ts";
 import type { CellFunction } from "../functions/declare.ts";
 import type { Host } from "../hosts/host.ts";
 import type { CellAddress } from "../hosts/ledger.ts";
@@ -20,6 +21,8 @@ export interface PaneContext {
   readonly functions: readonly CellFunction[];
   readonly host: Host | undefined;
   readonly selection: CellAddress | undefined;
+  /** Works out a call; by a promise where that takes a while. */
+  readonly explain: Explainer;
   /** Draws the view in sight again. */
   redraw(): void;
   /** Says a sentence to a screen reader and shows it for a while. */

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import type { Cell } from "../core/tape.ts";
-import { explain, type Working } from "../functions/invoke.ts";
+import type { Working } from "../functions/invoke.ts";
 import { addressText, type Host } from "../hosts/host.ts";
 import type { CellAddress, LedgerCall } from "../hosts/ledger.ts";
 import { type Call, callsOf, namesIn, spillsOver } from "./calls.ts";
@@ -27,7 +27,8 @@ export class WorkingView implements View {
   readonly id = "working";
   readonly label = "Working";
   readonly #pane: PaneContext;
-  readonly #workings = new WeakMap<LedgerCall, Working>();
+  /** undefined while a working is being made */
+  readonly #workings = new WeakMap<LedgerCall, Working | undefined>();
   #state: State = { kind: "none" };
   #turn = 0;
 
@@ -115,24 +116,24 @@ export class WorkingView implements View {
       </p>
       ${
         working === undefined
-          ? html`<p>This is a search that may take a while. <button type="button" @click=${() => this.#workOut({ fn, call })}>Show the working</button></p>`
+          ? html`<p class="sw-quiet" role="status">Working it out …</p>`
           : workingBody(fn, working, call.args)
       }
     `;
     return html`<article class="sw-call ${first ? "" : "sw-inner"}">${head}${body}</article>`;
   }
 
+  /** The working of a call; undefined while it is being made, and the view is drawn again when it is there. */
   #working({ fn, call }: Call): Working | undefined {
-    const known = this.#workings.get(call);
-    if (known !== undefined || fn.heavy) return known;
-    const working = explain(fn, call.args);
-    this.#workings.set(call, working);
-    return working;
-  }
-
-  #workOut({ fn, call }: Call): void {
-    this.#workings.set(call, explain(fn, call.args));
-    this.#pane.redraw();
+    if (this.#workings.has(call)) return this.#workings.get(call);
+    const found = this.#pane.explain(fn, call.args);
+    this.#workings.set(call, found instanceof Promise ? undefined : found);
+    if (!(found instanceof Promise)) return found;
+    found.then((working) => {
+      this.#workings.set(call, working);
+      this.#pane.redraw();
+    });
+    return undefined;
   }
 
   async #copy(text: string): Promise<void> {

@@ -1,5 +1,5 @@
 import { BadInput } from "../refusal.ts";
-import { STATIONS } from "../tables/enclosure-stations.ts";
+import { lateTable } from "../tables/late.ts";
 
 /** A weather station with its monthly means. */
 export interface Station {
@@ -24,27 +24,29 @@ export const STATION_SOURCE = "NREL TMY3 (2008, US Department of Energy), monthl
 
 let parsed: readonly Station[] | undefined;
 
-/** The stations, read on first use. */
+/** The stations, read on first use. Throws NeedsTable while their table is not loaded. */
 export function stations(): readonly Station[] {
-  parsed ??= STATIONS.split("\n").map((line) => {
-    const f = line.split("|");
-    const number = (i: number) => Number(f[i]);
-    const numbers = (i: number) => (f[i] ?? "").split(" ").map(Number);
-    return {
-      state: f[0] ?? "",
-      name: (f[1] ?? "").replace(/\s+/g, " ").trim(),
-      wmo: f[2] ?? "",
-      zone: f[3] ?? "",
-      elevationM: number(4),
-      hdd65F: number(5),
-      cdd65F: number(6),
-      cold996C: number(7) / 10,
-      cold99C: number(8) / 10,
-      hot1C: number(9) / 10,
-      tempC: numbers(10).map((t) => t / 10),
-      vaporPa: numbers(11),
-    };
-  });
+  parsed ??= lateTable("climate stations")
+    .split("\n")
+    .map((line) => {
+      const f = line.split("|");
+      const number = (i: number) => Number(f[i]);
+      const numbers = (i: number) => (f[i] ?? "").split(" ").map(Number);
+      return {
+        state: f[0] ?? "",
+        name: (f[1] ?? "").replace(/\s+/g, " ").trim(),
+        wmo: f[2] ?? "",
+        zone: f[3] ?? "",
+        elevationM: number(4),
+        hdd65F: number(5),
+        cdd65F: number(6),
+        cold996C: number(7) / 10,
+        cold99C: number(8) / 10,
+        hot1C: number(9) / 10,
+        tempC: numbers(10).map((t) => t / 10),
+        vaporPa: numbers(11),
+      };
+    });
   return parsed;
 }
 

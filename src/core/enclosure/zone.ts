@@ -1,5 +1,5 @@
 import { BadInput } from "../refusal.ts";
-import { COUNTY_ZONES } from "../tables/enclosure-counties.ts";
+import { lateTable } from "../tables/late.ts";
 import type { Tape } from "../tape.ts";
 
 /** A climate zone of the energy code: number, and moisture regime where it is stated. */
@@ -56,7 +56,9 @@ const MAP = "county list of the US Department of Energy, 2010: the map of the IE
  */
 export function countyZone(county: string, state: string, tape?: Tape): string {
   const wantedState = state.trim().toUpperCase();
-  const line = COUNTY_ZONES.split("\n").find((l) => l.startsWith(`${wantedState}:`));
+  const line = lateTable("county zones")
+    .split("\n")
+    .find((l) => l.startsWith(`${wantedState}:`));
   if (line === undefined) {
     throw new BadInput(
       `"${state}" is not a state in the list`,

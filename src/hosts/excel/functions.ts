@@ -1,6 +1,7 @@
 import type { Cell } from "../../core/tape.ts";
+import { type Answer, answered } from "../../functions/data.ts";
 import type { CellFunction } from "../../functions/declare.ts";
-import { invoke, type Outcome } from "../../functions/invoke.ts";
+import type { Outcome } from "../../functions/invoke.ts";
 import { registry } from "../../functions/registry.ts";
 import { parseAddress } from "../host.ts";
 import type { CellAddress, Ledger } from "../ledger.ts";
@@ -9,9 +10,12 @@ import { numberAgain, splitArguments } from "./arguments.ts";
 /** What Excel gets of a function: a value, or rows that spill. */
 export type ExcelResult = Cell | Cell[][];
 
+/** A function as Excel calls it, with the invocation object behind the arguments. */
+export type ExcelFunction = (...given: unknown[]) => ExcelResult | Promise<ExcelResult>;
+
 /** The part of `CustomFunctions` that is there as soon as office.js is loaded, in Excel or out of it. */
 export interface Association {
-  associate(id: string, fn: (...given: unknown[]) => ExcelResult): void;
+  associate(id: string, fn: ExcelFunction): void;
 }
 
 /**
@@ -21,25 +25,33 @@ export interface Association {
 export function associateFunctions(
   to: Association,
   ledger: Ledger,
+  answer: Answer = answered,
   functions: readonly CellFunction[] = registry,
 ): number {
-  for (const fn of functions) to.associate(fn.id, excelFunction(fn, ledger));
+  for (const fn of functions) to.associate(fn.id, excelFunction(fn, ledger, answer));
   return functions.length;
 }
 
 /**
- * A declared function as Excel calls it. It answers at once, never by a promise: a promise that stays open leaves the cell busy.
- * @throws the host's own error object with the sentence, since only that reaches the cell
+ * A declared function as Excel calls it. It answers at once; by a promise, for which the cell shows that it is busy, only where a search is to be made or
+ * a table to be loaded. Such a promise never stays open.
+ * @throws the host's own error object with the sentence, since only that reaches the cell; a promise is refused with it
  */
-export function excelFunction(fn: CellFunction, ledger: Ledger): (...given: unknown[]) => ExcelResult {
+export function excelFunction(fn: CellFunction, ledger: Ledger, answer: Answer = answered): ExcelFunction {
   return (...given) => {
     const { args: all, invocation } = splitArguments(given);
     const args = all.map((raw, i) => (fn.params[i]?.param.kind === "choice" ? numberAgain(raw) : raw));
-    const outcome = invoke(fn, args);
+    // Read now: Excel need not keep the object for an answer that comes later.
     const address = invocation?.address === undefined ? undefined : addressOfCall(invocation.address);
     // While the user looks at a part of a formula the cell has calculated nothing yet.
-    if (address !== undefined && !invocation?.isInValuePreview) ledger.record(address, { id: fn.id, args, outcome });
-    return resultOf(outcome);
+    const records = address !== undefined && !invocation?.isInValuePreview;
+    const turn = ledger.turn();
+    const finish = (outcome: Outcome): ExcelResult => {
+      if (records) ledger.record(address, { id: fn.id, args, outcome }, turn);
+      return resultOf(outcome);
+    };
+    const found = answer(fn, args);
+    return found instanceof Promise ? found.then(finish) : finish(found);
   };
 }
 

@@ -3,6 +3,8 @@ import "../../pane/styles.css";
 import "./taskpane.css";
 import { mountPane } from "../../pane/main.ts";
 import { Ledger } from "../ledger.ts";
+import { Searches } from "../searches.ts";
+import { startSearchWorker } from "../start-search-worker.ts";
 import { associateCommands } from "./commands.ts";
 import { associateFunctions } from "./functions.ts";
 import { excelHost } from "./host.ts";
@@ -10,13 +12,14 @@ import { watchWorkbook } from "./watch.ts";
 
 const page = document.documentElement;
 const ledger = new Ledger();
+const searches = new Searches(startSearchWorker);
 
 // Before anything else and without waiting: Excel calls the functions of an opened workbook as soon as they are associated.
 // A page whose office.js did not load (no network, a blocked address) still shows the help of the pane.
 const officeLoaded = typeof CustomFunctions !== "undefined" && typeof Office !== "undefined";
-if (officeLoaded) page.dataset.functions = String(associateFunctions(CustomFunctions, ledger));
+if (officeLoaded) page.dataset.functions = String(associateFunctions(CustomFunctions, ledger, searches.answer));
 
-const pane = mountPane(element("pane"));
+const pane = mountPane(element("pane"), undefined, { explainer: searches.explain });
 
 if (officeLoaded) Office.onReady(({ host }) => start(host));
 

@@ -10,6 +10,7 @@ import "@univerjs/preset-sheets-core/lib/index.css";
 import engineTexts from "@univerjs/preset-sheets-core/locales/en-US";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../core/tape.ts";
+import { type Answer, answered } from "../../functions/data.ts";
 import type { CellFunction } from "../../functions/declare.ts";
 import { registry } from "../../functions/registry.ts";
 import type { WorkbookTemplate } from "../../templates/template.ts";
@@ -31,10 +32,18 @@ export class TryOutSheet implements Host {
   readonly ledger = new Ledger();
   readonly #univer: Univer;
   readonly #api: FUniver;
+  readonly #recorder: Recorder;
   readonly #endKeeping: () => void;
 
-  constructor(element: HTMLElement, template: WorkbookTemplate, functions: readonly CellFunction[] = registry) {
+  /** @param answer makes the answers of the functions; what comes later is shown when it is there */
+  constructor(
+    element: HTMLElement,
+    template: WorkbookTemplate,
+    answer: Answer = answered,
+    functions: readonly CellFunction[] = registry,
+  ) {
     const recorder = new Recorder(this.ledger);
+    this.#recorder = recorder;
     this.#univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: engineTexts },
@@ -49,7 +58,7 @@ export class TryOutSheet implements Host {
       menu: { "sheet.contextMenu.permission": { hidden: true } },
       footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: true },
       formula: {
-        function: engineFunctions(functions, recorder),
+        function: engineFunctions(functions, recorder, answer),
         description: functions.map(functionInfo),
         initialFormulaComputing: CalculationMode.FORCED,
       },
@@ -141,6 +150,7 @@ export class TryOutSheet implements Host {
   }
 
   dispose(): void {
+    this.#recorder.stop();
     this.#endKeeping();
     darkPreference().removeEventListener("change", this.#followTheme);
     this.#univer.dispose();

@@ -1,5 +1,6 @@
 import {
   ICommandService,
+  type IUnitRange,
   IUniverInstanceService,
   type Univer,
   UniverInstanceType,
@@ -8,15 +9,20 @@ import {
 import {
   BaseFunction,
   type BaseValueObject,
+  ErrorType,
+  ErrorValueObject,
   FormulaExecuteStageType,
   ICalculateFormulaService,
   IFunctionService,
   RemoveDefinedNameMutation,
   SetDefinedNameMutation,
+  SetTriggerFormulaCalculationStartMutation,
   ValueObjectFactory,
 } from "@univerjs/engine-formula";
+import type { Answer } from "../../functions/data.ts";
 import { type CellFunction, NAMESPACE } from "../../functions/declare.ts";
-import { invoke } from "../../functions/invoke.ts";
+import type { Outcome } from "../../functions/invoke.ts";
+import { remembered } from "../../functions/remember.ts";
 import type { CellAddress, Ledger, LedgerCall } from "../ledger.ts";
 import { engineValue, rawArgument } from "./values.ts";
 
@@ -27,17 +33,36 @@ export type EngineFunction = [new (name: string) => BaseFunction, string];
 export interface CallListener {
   /** @param sheetId the engine's id of the worksheet, not its name */
   called(unitId: string, sheetId: string, row: number, column: number, call: LedgerCall): void;
+  /** The cell has asked for something that will be known later; it should then calculate again. */
+  waits?(unitId: string, sheetId: string, row: number, column: number, arrival: Promise<Outcome>): void;
 }
 
-/** Every function of the list as a class of the engine, so that a call knows the cell that makes it. */
-export function engineFunctions(functions: readonly CellFunction[], listener: CallListener): EngineFunction[] {
+/** What a cell holds while its answer is awaited. */
+export const WAITING = ErrorType.CONNECT;
+
+/**
+ * Every function of the list as a class of the engine, so that a call knows the cell that makes it.
+ *
+ * The engine has functions that answer by a promise, but they are not used: it calculates nothing else meanwhile, and an edit in that time leaves #VALUE! in
+ * the cells that were still to come and is itself never calculated. So a call whose answer comes later gives `WAITING` at once.
+ */
+export function engineFunctions(
+  functions: readonly CellFunction[],
+  listener: CallListener,
+  answer: Answer = remembered,
+): EngineFunction[] {
   keepQuotedTextAsText();
   return functions.map((fn) => [
     class extends BaseFunction {
       override calculate(...values: BaseValueObject[]): BaseValueObject {
         const args = values.map(rawArgument);
-        const outcome = invoke(fn, args);
-        listener.called(this.unitId ?? "", this.subUnitId ?? "", this.row, this.column, { id: fn.id, args, outcome });
+        const [unitId, sheetId] = [this.unitId ?? "", this.subUnitId ?? ""];
+        const outcome = answer(fn, args);
+        if (outcome instanceof Promise) {
+          listener.waits?.(unitId, sheetId, this.row, this.column, outcome);
+          return ErrorValueObject.create(WAITING);
+        }
+        listener.called(unitId, sheetId, this.row, this.column, { id: fn.id, args, outcome });
         return engineValue(outcome);
       }
 
@@ -88,10 +113,15 @@ export function followNames(univer: Univer): void {
   });
 }
 
-/** Writes the calls into the ledger. What a cell called in an earlier calculation leaves when it calculates again. */
+/**
+ * Writes the calls into the ledger. What a cell called in an earlier calculation leaves when it calculates again.
+ * Has the cells that wait for an answer calculated again when it is there.
+ */
 export class Recorder implements CallListener {
   readonly #ledger: Ledger;
   readonly #calculated = new Set<string>();
+  readonly #arrivals = new Set<Promise<void>>();
+  #calculate: ((cell: IUnitRange) => void) | undefined;
   #names: SheetNames = (_, sheetId) => sheetId;
 
   constructor(ledger: Ledger) {
@@ -101,6 +131,11 @@ export class Recorder implements CallListener {
   /** Follows the calculations of an engine; call it once the workbook is made. */
   follow(univer: Univer, names: SheetNames): void {
     this.#names = names;
+    const commands = univer.__getInjector().get(ICommandService);
+    this.#calculate = (cell) => {
+      const params = { commands: [], forceCalculation: false, dirtyRanges: [cell] };
+      commands.executeCommand(SetTriggerFormulaCalculationStartMutation.id, params, { onlyLocal: true });
+    };
     const service = univer.__getInjector().get(ICalculateFormulaService);
     service.executionInProgressListener$.subscribe(({ stage }) => {
       const begins =
@@ -110,13 +145,38 @@ export class Recorder implements CallListener {
     });
   }
 
+  /** Ends the calculations that would follow when answers arrive. */
+  stop(): void {
+    this.#calculate = undefined;
+  }
+
+  /** Resolves when everything that cells wait for now has arrived; the cells then are about to be calculated. */
+  async arrived(): Promise<void> {
+    await Promise.all(this.#arrivals);
+  }
+
   called(unitId: string, sheetId: string, row: number, column: number, call: LedgerCall): void {
+    this.#ledger.record(this.#begin(unitId, sheetId, row, column), call);
+  }
+
+  waits(unitId: string, sheetId: string, row: number, column: number, arrival: Promise<Outcome>): void {
+    this.#begin(unitId, sheetId, row, column);
+    const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+    const arrived = arrival.then(() => {
+      this.#arrivals.delete(arrived);
+      this.#calculate?.({ unitId, sheetId, range });
+    });
+    this.#arrivals.add(arrived);
+  }
+
+  /** Forgets what the cell called before, at its first call in a calculation. */
+  #begin(unitId: string, sheetId: string, row: number, column: number): CellAddress {
     const address: CellAddress = { sheet: this.#names(unitId, sheetId), row, column };
     const key = `${row} ${column} ${sheetId}`;
     if (!this.#calculated.has(key)) {
       this.#calculated.add(key);
       this.#ledger.forget(address);
     }
-    this.#ledger.record(address, call);
+    return address;
   }
 }

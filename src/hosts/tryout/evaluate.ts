@@ -8,6 +8,7 @@ import {
   UniverFormulaEnginePlugin,
 } from "@univerjs/engine-formula";
 import type { CellFunction } from "../../functions/declare.ts";
+import "../../functions/data-now.ts";
 import type { RawArgument } from "../../functions/raw.ts";
 import type { LedgerCall } from "../ledger.ts";
 import { type CallListener, engineFunctions } from "./engine.ts";

@@ -8,7 +8,9 @@ import "@univerjs/sheets-formula/facade";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import type { Cell, Table } from "../../core/tape.ts";
+import type { Answer } from "../../functions/data.ts";
 import type { CellFunction } from "../../functions/declare.ts";
+import "../../functions/data-now.ts";
 import { registry } from "../../functions/registry.ts";
 import type { WorkbookTemplate } from "../../templates/template.ts";
 import { parseAddress } from "../host.ts";
@@ -28,15 +30,18 @@ export class HeadlessWorkbook {
   readonly api: FUniver;
   readonly #endKeeping: () => void;
 
-  private constructor(template: WorkbookTemplate, functions: readonly CellFunction[]) {
+  readonly #recorder: Recorder;
+
+  private constructor(template: WorkbookTemplate, functions: readonly CellFunction[], answer: Answer | undefined) {
     const recorder = new Recorder(this.ledger);
+    this.#recorder = recorder;
     this.#univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: {} },
       logLevel: LogLevel.SILENT,
     });
     this.#univer.registerPlugin(UniverSheetsPlugin);
-    this.#univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions(functions, recorder) });
+    this.#univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions(functions, recorder, answer) });
     this.#univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
     this.api = FUniver.newAPI(this.#univer);
     this.api.createWorkbook(workbookSnapshot(template, UNIT));
@@ -45,12 +50,16 @@ export class HeadlessWorkbook {
     this.#endKeeping = keepInStep(this.api, this.ledger);
   }
 
-  /** Makes the workbook and calculates it. */
+  /**
+   * Makes the workbook and calculates it.
+   * @param answer makes the answers; in line unless told
+   */
   static async open(
     template: WorkbookTemplate,
     functions: readonly CellFunction[] = registry,
+    answer?: Answer,
   ): Promise<HeadlessWorkbook> {
-    const workbook = new HeadlessWorkbook(template, functions);
+    const workbook = new HeadlessWorkbook(template, functions, answer);
     workbook.api.getFormula().executeCalculation();
     await workbook.#calculated();
     return workbook;
@@ -81,7 +90,14 @@ export class HeadlessWorkbook {
     );
   }
 
+  /** Waits for the answers that cells wait for, and until they stand in the cells. */
+  async arrived(): Promise<void> {
+    await this.#recorder.arrived();
+    await this.#calculated();
+  }
+
   dispose(): void {
+    this.#recorder.stop();
     this.#endKeeping();
     this.#univer.dispose();
   }

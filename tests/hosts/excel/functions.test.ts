@@ -1,6 +1,8 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
+import type { Answer } from "../../../src/functions/data.ts";
 import type { CellFunction } from "../../../src/functions/declare.ts";
 import { cellFunction, quantityOf, tableOf } from "../../../src/functions/declare.ts";
+import { invoke } from "../../../src/functions/invoke.ts";
 import { optional } from "../../../src/functions/param.ts";
 import { choice, number } from "../../../src/functions/params/scalar.ts";
 import { list } from "../../../src/functions/params/table.ts";
@@ -187,4 +189,42 @@ test("every function of the registry is associated under its id and answers its 
       expect(Math.abs((got as number) - fn.example.gives), fn.name).toBeLessThanOrEqual(fn.example.within + 1e-12);
     } else expect(typeof got, fn.name).toBe(typeof fn.example.gives);
   }
+});
+
+describe("an answer that comes later", () => {
+  const later =
+    (ms: number): Answer =>
+    (fn, raw) =>
+      new Promise((done) => setTimeout(() => done(invoke(fn, raw)), ms));
+
+  test("is a promise that keeps the value, and the ledger has the call when it is there", async () => {
+    const ledger = new Ledger();
+    const given = excelFunction(sum, ledger, later(5))(1, 2, new InvocationContext("Wall!A1"));
+    expect(given).toBeInstanceOf(Promise);
+    expect(ledger.size).toBe(0);
+    expect(await given).toBe(3);
+    expect(ledger.at({ sheet: "Wall", row: 0, column: 0 })?.calls).toHaveLength(1);
+  });
+
+  test("a refusal rejects it with the host's own error", async () => {
+    vi.stubGlobal("CustomFunctions", {
+      Error: HostError,
+      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
+    });
+    const given = excelFunction(sum, new Ledger(), later(1))(101, new InvocationContext("Wall!A1"));
+    await expect(given).rejects.toMatchObject({ code: "#N/A", message: expect.stringContaining("101") });
+    await expect(given).rejects.toBeInstanceOf(HostError);
+  });
+
+  test("the ledger keeps the order in which calls began, not that in which answers came", async () => {
+    const ledger = new Ledger();
+    const slow = excelFunction(sum, ledger, later(20))(1, 2, new InvocationContext("Wall!A1"));
+    const quick = excelFunction(sum, ledger, later(1))(3, 4, new InvocationContext("Wall!A1"));
+    await Promise.all([slow, quick]);
+    const calls = ledger.at({ sheet: "Wall", row: 0, column: 0 })?.calls.map(({ args }) => args);
+    expect(calls).toEqual([
+      [1, 2],
+      [3, 4],
+    ]);
+  });
 });
