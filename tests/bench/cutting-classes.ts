@@ -15,7 +15,12 @@ export function classes(file: unknown, turns: boolean): void {
   const { instances } = file as { instances: Instance[] };
   const rows: Row[] = [];
   instances.forEach((inst, i) => {
-    if (i % flags.every !== flags.offset || !inst.id.startsWith(flags.only)) return;
+    if (
+      i % flags.every !== flags.offset ||
+      (flags.only !== "" &&
+        !flags.only.split(",").some((o) => inst.id === o || (o.length < 4 && inst.id.startsWith(o))))
+    )
+      return;
     const parts = inst.items.map(([lengthIn, widthIn, quantity], k) => ({
       id: `p${k}`,
       lengthIn,

@@ -4,9 +4,11 @@
  * node tests/bench/run.mjs cutting [sets] [--every n] [--limit ms] [--effort x] [--each]
  */
 import { readFileSync } from "node:fs";
+import { acceptance } from "./cutting-acceptance.ts";
 import { classes } from "./cutting-classes.ts";
 import { lengths } from "./cutting-lengths.ts";
 import { setFlags } from "./cutting-report.ts";
+import { stock2d } from "./cutting-stock.ts";
 
 export const data = (name: string): unknown =>
   JSON.parse(readFileSync(new URL(`file://${process.cwd()}/tests/bench/data/${name}.json`), "utf8"));
@@ -14,6 +16,39 @@ export const data = (name: string): unknown =>
 const sets: Record<string, () => void> = {
   fixed: () => classes(data("bpp2d_classes"), false),
   turning: () => classes(data("bpp2d_classes"), true),
+  acceptance: () => acceptance(data("acceptance")),
+  gcut: () =>
+    stock2d(data("csp2d_gcutd"), {
+      title: "guillotine stock, fixed: best known 3-stage",
+      best: (i) => (i.bins ? undefined : Math.min(...Object.values(i.best))),
+      group: (i) => i.id,
+      turns: false,
+      goal: "sheets",
+    }),
+  sizes: () =>
+    stock2d(data("csp2d_gcutd"), {
+      title: "guillotine stock, three sheet sizes at cost = area, fixed: best known 2-stage",
+      best: (i) => (i.bins ? i.best.cost_2stage_oriented : undefined),
+      group: (i) => i.id,
+      turns: false,
+      goal: "cost",
+    }),
+  classical: () =>
+    stock2d(data("csp2d_misc"), {
+      title: "classical small guillotine instances as stock, fixed: best known 3-stage",
+      best: (i) => i.best.og3,
+      group: () => "all",
+      turns: false,
+      goal: "sheets",
+    }),
+  variable: () =>
+    stock2d(data("vsbpp2d_pisinger"), {
+      title: "variable sheet sizes, fixed: best known free (not guillotine)",
+      best: (i) => i.best.cost_of,
+      group: (i) => i.id.slice(0, 5),
+      turns: false,
+      goal: "cost",
+    }),
   lengths: () => lengths(data("bpp1d")),
 };
 

@@ -126,21 +126,19 @@ export class ColumnGeneration {
     let cost = 0;
     for (;;) {
       if (needs.every((n) => n === 0)) return taken;
+      const before = taken.length;
       master.setNeeds(needs, limits);
       this.run(needs, limits, false, 0, effort);
       if (effort.over || cost + this.stepUp(master.objective) > target) return undefined;
-      const rest = finish(needs, limits, target - cost, effort);
-      if (rest) return [...taken, ...rest];
       const used = master.solution();
-      let some = false;
       for (const { column, value } of used) {
-        for (let k = Math.floor(value + 1e-6); k > 0; k--) {
-          some = this.take(master.columns[column]!, needs, limits) || some;
-          taken.push(master.columns[column]!);
-          cost += master.columns[column]!.cost;
-        }
+        for (let k = Math.floor(value + 1e-6); k > 0; k--) cost += this.take(column, needs, limits, taken);
       }
-      if (some) continue;
+      if (taken.length > before) {
+        const rest = finish(needs, limits, target - cost, effort);
+        if (rest) return [...taken, ...rest];
+        continue;
+      }
       let best = -1;
       let bestScore = 0;
       for (const { column, value } of used) {
@@ -151,18 +149,20 @@ export class ColumnGeneration {
         }
       }
       if (best < 0) return undefined;
-      this.take(master.columns[best]!, needs, limits);
-      taken.push(master.columns[best]!);
-      cost += master.columns[best]!.cost;
+      cost += this.take(best, needs, limits, taken);
+      const rest = finish(needs, limits, target - cost, effort);
+      if (rest) return [...taken, ...rest];
     }
   }
 
-  private take(column: Column, needs: number[], limits: number[]): boolean {
+  private take(j: number, needs: number[], limits: number[], taken: Column[]): number {
+    const column = this.master.columns[j]!;
     column.types.forEach((t, k) => {
       needs[t] = Math.max(0, needs[t]! - column.counts[k]!);
     });
     limits[column.stock] = Math.max(0, limits[column.stock]! - 1);
-    return true;
+    taken.push(column);
+    return column.cost;
   }
 }
 

@@ -3,9 +3,16 @@ import type { Layout, Packing } from "./layout.ts";
 import type { Random } from "./random.ts";
 import { FIT_RULES, SheetFill, SPLIT_RULES } from "./sheet-fill.ts";
 import type { SheetModel } from "./sheet-model.ts";
+import { MOST_PARTS } from "./stairs.ts";
 
-/** Units of work between the start of an annealing and its end; then it is warmed up again. */
+/** Units of work from the start of an annealing to its end; then it is warmed up again. */
 const COOLING = 1_500_000;
+/** Weight by which the pool may grow at the start of an annealing, in areas of the largest part. */
+const HEAT = 0.01;
+/** Growth of the weight of a part, in its areas, each time it stays in the pool. */
+const GROWTH = 0.002;
+/** How often the looser one of two sheets is rebuilt, not just any. */
+const LOOSER = 0.8;
 const NOISE: readonly number[] = [0.05, 0.15, 0.3, 0.6];
 
 /**
@@ -19,11 +26,14 @@ export class GoalSearch {
   private readonly fill: SheetFill;
   private readonly weight: Float64Array;
   private sheets: Layout[] = [];
+  private waste: number[] = [];
   private pool: number[] = [];
   private cost = 0;
   private readonly used: Int32Array;
   private items = new Int32Array(64);
   private keys = new Float64Array(64);
+  /** well filled sheets met on the way, each set of parts once */
+  readonly harvest = new Map<string, Layout>();
 
   constructor(model: SheetModel, random: Random) {
     this.model = model;
@@ -46,11 +56,17 @@ export class GoalSearch {
 
   private load(start: Packing): void {
     this.sheets = start.layouts.filter((l) => l.placed.length > 0);
+    this.waste = this.sheets.map((l) => this.freeArea(l));
     this.pool = [];
     this.used.fill(0);
     for (const l of this.sheets) this.used[l.stock]!++;
     this.cost = this.sheets.reduce((sum, l) => sum + this.model.stocks[l.stock]!.cost, 0);
     for (let t = 0; t < this.weight.length; t++) this.weight[t] = this.model.types[t]!.area;
+  }
+
+  private freeArea(l: Layout): number {
+    const s = this.model.stocks[l.stock]!;
+    return s.w * s.h - this.filledArea(l);
   }
 
   private filledArea(l: Layout): number {
@@ -79,6 +95,8 @@ export class GoalSearch {
     const l = this.sheets[i]!;
     this.sheets[i] = this.sheets[this.sheets.length - 1]!;
     this.sheets.pop();
+    this.waste[i] = this.waste[this.waste.length - 1]!;
+    this.waste.pop();
     this.used[l.stock]!--;
     this.cost -= this.model.stocks[l.stock]!.cost;
     for (const p of l.placed) this.pool.push(p.type);
@@ -91,18 +109,26 @@ export class GoalSearch {
     let clock = 0;
     let current = this.poolWeight();
     while (this.pool.length > 0) {
-      const heat = 0.3 * scale * (1 - clock / COOLING) ** 2 + 1e-9;
+      const heat = HEAT * scale * (1 - clock / COOLING) ** 2 + 1e-9;
       const allowed = current - heat * Math.log(1 - this.random.unit());
       const left = this.rebuild(target, allowed);
       clock = (clock + this.fill.looked) % COOLING;
       if (left >= 0) {
         current = left;
-        for (const t of this.pool) this.weight[t]! += 0.01 * this.model.types[t]!.area;
+        for (const t of this.pool) this.weight[t]! += GROWTH * this.model.types[t]!.area;
         current = this.poolWeight();
       }
       if (!effort.spend(this.fill.looked + 40)) break;
     }
     return this.pool.length === 0 ? { layouts: [...this.sheets], cost: this.cost } : undefined;
+  }
+
+  private keep(l: Layout): void {
+    if (this.harvest.size >= MOST_KEPT || l.placed.length > MOST_PARTS) return;
+    const s = this.model.stocks[l.stock]!;
+    if (this.filledArea(l) < 0.8 * s.w * s.h) return;
+    const key = `${l.stock}:${l.placed.map((p) => p.type).sort((a, b) => a - b)}`;
+    if (!this.harvest.has(key)) this.harvest.set(key, l);
   }
 
   private poolWeight(): number {
@@ -115,10 +141,14 @@ export class GoalSearch {
   private rebuild(target: number, allowed: number): number {
     const { random, fill } = this;
     const u = random.unit();
-    const want = Math.min(this.sheets.length, u < 0.35 ? 1 : u < 0.85 ? 2 : 3);
+    const want = Math.min(this.sheets.length, u < 0.2 ? 1 : u < 0.85 ? 2 : 3);
     const chosen: number[] = [];
     while (chosen.length < want) {
-      const i = random.below(this.sheets.length);
+      let i = random.below(this.sheets.length);
+      if (random.unit() < LOOSER) {
+        const j = random.below(this.sheets.length);
+        if (this.waste[j]! > this.waste[i]!) i = j;
+      }
       if (!chosen.includes(i)) chosen.push(i);
     }
     const n = this.gather(chosen);
@@ -127,7 +157,7 @@ export class GoalSearch {
     fill.reset();
     const fit = random.below(FIT_RULES);
     const split = random.below(SPLIT_RULES);
-    const together = plan.length > 1 && random.unit() < 0.5;
+    const together = plan.length > 1 && random.unit() < 0.2;
     const { items, weight } = this;
     let rest = n;
     for (let s = 0; s < plan.length; s++) {
@@ -135,11 +165,14 @@ export class GoalSearch {
       if (together && s + 1 < plan.length) continue;
       let kept = 0;
       let failed = -1;
+      let lost = s + 1 < plan.length ? Number.NEGATIVE_INFINITY : 0;
       for (let i = 0; i < rest; i++) {
         const t = items[i]!;
         if (t === failed || !fill.place(t, fit, split, random)) {
           items[kept++] = t;
           failed = t;
+          lost += weight[t]!;
+          if (lost > allowed) return -1;
         }
       }
       rest = kept;
@@ -230,11 +263,16 @@ export class GoalSearch {
     for (const l of this.fill.layouts()) {
       if (l.placed.length === 0) continue;
       this.sheets.push(l);
+      this.waste.push(this.freeArea(l));
+      this.keep(l);
       this.used[l.stock]!++;
       this.cost += this.model.stocks[l.stock]!.cost;
     }
   }
 }
+
+/** Most sheets kept for the column generation. */
+const MOST_KEPT = 3000;
 
 /** Sorts by key, largest first; small arrays, no allocation. */
 function shellSort(keys: Float64Array, items: Int32Array, n: number): void {

@@ -1,15 +1,10 @@
 import type { Tape } from "../tape.ts";
-import { ColumnGeneration, type Finish } from "./column-generation.ts";
 import { cutLines } from "./cuts.ts";
 import { Effort } from "./effort.ts";
-import { GoalSearch } from "./goal-search.ts";
-import type { SheetColumn } from "./guillotine-pricing.ts";
-import type { Layout, Packing, Placed } from "./layout.ts";
+import type { Layout, Placed } from "./layout.ts";
 import { Random } from "./random.ts";
-import { areaBound, dualFeasibleBound } from "./sheet-area-bound.ts";
 import { type SheetModel, sheetModel } from "./sheet-model.ts";
-import { cuttingProblem, sheetPricer } from "./sheet-pricers.ts";
-import { startSheets } from "./sheet-start.ts";
+import { type SheetSearch, searchSheets } from "./sheet-search.ts";
 import type {
   NestedSheet,
   NestOptions,
@@ -24,87 +19,7 @@ import { COST_SCALE, inches, sizeUp } from "./sixty-fourths.ts";
 
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */
-const USUAL_EFFORT = 40_000_000;
-
-interface Search {
-  readonly packing: Packing;
-  readonly bound: number;
-  readonly method: SheetBound["method"];
-}
-
-function search(model: SheetModel, effort: Effort, random: Random, boundOnly: boolean): Search {
-  let bound = areaBound(model);
-  let method: SheetBound["method"] = "area";
-  const raise = (b: number, by: SheetBound["method"]): void => {
-    if (b <= bound) return;
-    bound = b;
-    method = by;
-  };
-  raise(dualFeasibleBound(model), "dual-feasible functions");
-  const startEffort = effort.part(3_000_000);
-  let packing = startSheets(model, startEffort, random);
-  effort.back(startEffort, 3_000_000);
-  const goal = new GoalSearch(model, random);
-  const share = (units: number, run: (e: Effort) => void): void => {
-    const part = effort.part(units);
-    run(part);
-    effort.back(part, units);
-  };
-  if (packing.cost > bound && !boundOnly) {
-    share(effort.remaining * 0.1, (e) => {
-      packing = goal.improve(packing, bound, e);
-    });
-  }
-  const pricer = packing.cost > bound ? sheetPricer(model) : undefined;
-  if (pricer) {
-    const generation = new ColumnGeneration(cuttingProblem(model), pricer);
-    for (const l of packing.layouts) generation.master.add(toColumn(model, l));
-    share(effort.remaining * (boundOnly ? 1 : 0.5), (e) => {
-      generation.run(
-        model.types.map((t) => t.need),
-        model.stocks.map((s) => s.limit),
-        true,
-        bound,
-        e,
-      );
-    });
-    raise(generation.leastCost, "column generation");
-    for (let n = 0; n < 6 && packing.cost > bound && !boundOnly; n++) {
-      share(effort.remaining * 0.3, (e) => {
-        const columns = generation.dive(packing.cost - model.costStep, random, n * 0.2, finish(model, random), e);
-        if (columns) packing = fromColumns(model, columns as SheetColumn[]);
-      });
-    }
-  }
-  if (packing.cost > bound && !boundOnly) packing = goal.improve(packing, bound, effort);
-  return { packing, bound, method };
-}
-
-function toColumn(model: SheetModel, l: Layout): SheetColumn {
-  const counts = new Map<number, number>();
-  for (const p of l.placed) counts.set(p.type, (counts.get(p.type) ?? 0) + 1);
-  const types = [...counts.keys()].sort((a, b) => a - b);
-  return {
-    stock: l.stock,
-    cost: model.stocks[l.stock]!.cost,
-    types,
-    counts: types.map((t) => counts.get(t)!),
-    placed: l.placed,
-  };
-}
-
-/** Cuts the rest of a dive by the goal-driven search, once the rest is small. */
-function finish(_model: SheetModel, _random: Random): Finish {
-  return () => undefined;
-}
-
-/** Layouts of the columns without the parts that are more than needed. */
-function fromColumns(model: SheetModel, columns: readonly SheetColumn[]): Packing {
-  const left = model.types.map((t) => t.need);
-  const layouts = columns.map((c) => ({ stock: c.stock, placed: c.placed.filter((p) => left[p.type]!-- > 0) }));
-  const used = layouts.filter((l) => l.placed.length > 0);
-  return { layouts: used, cost: used.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
-}
+const USUAL_EFFORT = 10_000_000;
 
 /**
  * Cuts parts from sheets by edge-to-edge (guillotine) cuts in any number of stages, with the fewest sheets or at the
@@ -122,10 +37,10 @@ export function nestSheets(
 ): SheetNesting {
   const model = sheetModel(parts, stocks, options);
   const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
-  const found: Search =
+  const found: SheetSearch =
     model.total === 0
       ? { packing: { layouts: [], cost: 0 }, bound: 0, method: "no parts" }
-      : search(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
+      : searchSheets(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
   const nesting = describe(parts, stocks, options, model, found, effort.cut);
   record(nesting, options, tape);
   return nesting;
@@ -144,7 +59,7 @@ export function boundSheets(
   const model = sheetModel(parts, stocks, options);
   if (model.total === 0) return { bound: 0, method: "no parts" };
   const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
-  const { bound, method } = search(model, effort, new Random(options.seed ?? DEFAULT_SEED), true);
+  const { bound, method } = searchSheets(model, effort, new Random(options.seed ?? DEFAULT_SEED), true);
   const value = goalValue(model, stocks, options, bound);
   tape?.step("LB", `lower bound by ${method}`, value, options.goal === "sheets" ? "sheets" : "cost", "");
   return { bound: value, method };
@@ -159,7 +74,7 @@ function describe(
   stocks: readonly SheetStock[],
   options: NestOptions,
   model: SheetModel,
-  found: Search,
+  found: SheetSearch,
   cutShort: boolean,
 ): SheetNesting {
   const ids = new Names(parts, model);

@@ -26,6 +26,8 @@ export class Stairs {
   private readonly model: SheetModel;
   private readonly boxes: readonly { w: number; h: number }[];
   private readonly maxArea: number;
+  private readonly widest: number;
+  private readonly tallest: number;
   private readonly nodes: PartSet[] = [];
   /** divisions tried, for the count of work */
   work = 0;
@@ -36,10 +38,14 @@ export class Stairs {
     this.model = model;
     this.boxes = model.stocks.filter((s) => s.index >= 0);
     this.maxArea = Math.max(...this.boxes.map((b) => b.w * b.h));
+    this.widest = Math.max(...this.boxes.map((b) => b.w));
+    this.tallest = Math.max(...this.boxes.map((b) => b.h));
     this.root = { type: -1, size: 0, parent: undefined, children: undefined, w: [0], h: [0] };
   }
 
   private holds(w: number, h: number): boolean {
+    if (w > this.widest || h > this.tallest) return false;
+    if (this.boxes.length === 1) return true;
     for (const b of this.boxes) if (w <= b.w && h <= b.h) return true;
     return false;
   }

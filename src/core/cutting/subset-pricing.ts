@@ -5,6 +5,9 @@ import type { Placed } from "./layout.ts";
 import type { SheetModel } from "./sheet-model.ts";
 import { MOST_PARTS, type PartSet, type Stairs } from "./stairs.ts";
 
+/** The first look at a pricing ends after so many steps; it is repeated without end only where it found nothing. */
+const QUICK_STEPS = 20_000;
+
 /** Weights of the parts that no sheet of a stock can exceed: sum of weight x count <= 1. */
 export type Weights = Float64Array;
 
@@ -21,6 +24,7 @@ export class SubsetPricer implements Pricer {
   private found: number[][] = [];
   /** limit on the value of what was left unsearched */
   private skipped = 0;
+  private quick = 0;
 
   /** @param weights for each stock the weight systems; the first orders the search */
   constructor(model: SheetModel, stairs: Stairs, weights: readonly (readonly Weights[])[]) {
@@ -47,18 +51,15 @@ export class SubsetPricer implements Pricer {
     this.skipped = 0;
     const items: number[] = [];
     for (const t of order) for (let k = 0; k < Math.min(needs[t]!, MOST_PARTS); k++) items.push(t);
-    this.search(
-      this.stairs.root,
-      [],
-      0,
-      items,
-      values,
-      systems,
-      systems.map(() => 1),
-      s.w,
-      s.h,
-      effort,
-    );
+    this.quick = QUICK_STEPS;
+    const full = systems.map(() => 1);
+    const sheet = { w: s.w, h: s.h, values, systems, effort };
+    this.search(this.stairs.root, [], 0, items, sheet, full);
+    if (this.skipped > 0 && this.found.length === 0 && !effort.over) {
+      this.quick = Number.POSITIVE_INFINITY;
+      this.skipped = 0;
+      this.search(this.stairs.root, [], 0, items, sheet, full);
+    }
     const columns: SheetColumn[] = [];
     const seen = new Set<number>();
     for (let i = this.found.length - 1; i >= 0 && columns.length < 8; i--) {
@@ -77,28 +78,38 @@ export class SubsetPricer implements Pricer {
     return sheetColumn(stock, s.cost, placed);
   }
 
-  /** Limit on what the items can add within the room that each weight system leaves. */
-  private limit(
-    items: readonly number[],
-    from: number,
-    values: Float64Array,
-    systems: readonly Weights[],
-    room: number[],
-  ): number {
+  /** Limit on what the items from `from` on can add: as many as the weights allow, and the fractional knapsack. */
+  private limit(items: readonly number[], from: number, search: Sheet, room: readonly number[]): number {
+    const { values, systems } = search;
     const main = systems[0]!;
     let left = room[0]!;
     let sum = 0;
     for (let i = from; i < items.length; i++) {
       const t = items[i]!;
       const w = main[t]!;
-      if (w <= left) {
-        left -= w;
-        sum += values[t]!;
-      } else {
-        return sum + (values[t]! * left) / w;
+      if (w > left) {
+        sum += (values[t]! * left) / w;
+        break;
       }
+      left -= w;
+      sum += values[t]!;
     }
-    return sum;
+    let first = 0;
+    let second = 0;
+    let least = Number.POSITIVE_INFINITY;
+    const last = systems[systems.length - 1]!;
+    for (let i = from; i < items.length; i++) {
+      const t = items[i]!;
+      const v = values[t]!;
+      if (v > first) {
+        second = first;
+        first = v;
+      } else if (v > second) second = v;
+      if (last[t]! < least) least = last[t]!;
+    }
+    const space = room[systems.length - 1]! + 1e-9;
+    if (2 * least > space) return Math.min(sum, first);
+    return 3 * least > space ? Math.min(sum, first + second) : sum;
   }
 
   private search(
@@ -106,18 +117,15 @@ export class SubsetPricer implements Pricer {
     chosen: number[],
     value: number,
     items: readonly number[],
-    values: Float64Array,
-    systems: readonly Weights[],
-    room: number[],
-    w: number,
-    h: number,
-    effort: Effort,
+    sheet: Sheet,
+    room: readonly number[],
   ): void {
     const { stairs } = this;
+    const { values, systems, effort } = sheet;
     for (let i = 0; i < items.length; i++) {
-      const limit = value + this.limit(items, i, values, systems, room);
+      const limit = value + this.limit(items, i, sheet, room);
       if (limit <= this.best * (1 + 1e-12)) return;
-      if (effort.over) {
+      if (effort.over || this.quick <= 0) {
         this.skipped = Math.max(this.skipped, limit);
         return;
       }
@@ -132,17 +140,34 @@ export class SubsetPricer implements Pricer {
         this.found.push([...chosen]);
       }
       const nextRoom = systems.map((ws, k) => room[k]! - ws[t]!);
-      const rest: number[] = [];
-      const before = stairs.work;
+      const light: number[] = [];
       for (let j = i + 1; j < items.length; j++) {
         const u = items[j]!;
-        if (systems.some((ws, k) => ws[u]! > nextRoom[k]! + 1e-9)) continue;
-        if (next.size === MOST_PARTS) this.skipped = Math.max(this.skipped, limit);
-        else if (stairs.fits(stairs.with(next, u), w, h)) rest.push(u);
+        if (!systems.some((ws, k) => ws[u]! > nextRoom[k]! + 1e-9)) light.push(u);
       }
-      effort.spend((stairs.work - before) * 20 + items.length - i);
-      if (rest.length > 0) this.search(next, chosen, worth, rest, values, systems, nextRoom, w, h, effort);
+      let steps = items.length - i;
+      if (light.length > 0 && worth + this.limit(light, 0, sheet, nextRoom) > this.best * (1 + 1e-12)) {
+        const before = stairs.work;
+        const rest: number[] = [];
+        for (const u of light) {
+          if (next.size === MOST_PARTS) this.skipped = Math.max(this.skipped, limit);
+          else if (stairs.fits(stairs.with(next, u), sheet.w, sheet.h)) rest.push(u);
+        }
+        steps += (stairs.work - before) * 20 + light.length;
+        if (rest.length > 0) this.search(next, chosen, worth, rest, sheet, nextRoom);
+      }
+      this.quick -= steps;
+      effort.spend(steps);
       chosen.pop();
     }
   }
+}
+
+/** What stays the same during one pricing. */
+interface Sheet {
+  readonly w: number;
+  readonly h: number;
+  readonly values: Float64Array;
+  readonly systems: readonly Weights[];
+  readonly effort: Effort;
 }

@@ -1,0 +1,43 @@
+import type { Effort } from "./effort.ts";
+import { GoalSearch } from "./goal-search.ts";
+import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
+import type { Layout, Packing } from "./layout.ts";
+import type { Random } from "./random.ts";
+import type { SheetModel } from "./sheet-model.ts";
+import { startSheets } from "./sheet-start.ts";
+
+export const toColumn = (model: SheetModel, l: Layout): SheetColumn =>
+  sheetColumn(l.stock, model.stocks[l.stock]!.cost, l.placed);
+
+/** Layouts of the columns without the parts that are more than needed. */
+export function fromColumns(model: SheetModel, columns: readonly SheetColumn[]): Packing {
+  const left = model.types.map((t) => t.need);
+  const layouts = columns.map((c) => ({ stock: c.stock, placed: c.placed.filter((p) => left[p.type]!-- > 0) }));
+  const used = layouts.filter((l) => l.placed.length > 0);
+  return { layouts: used, cost: used.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
+}
+
+/** The same problem for fewer parts and less stock. */
+export function remainder(model: SheetModel, needs: readonly number[], limits: readonly number[]): SheetModel {
+  return {
+    ...model,
+    types: model.types.map((t, i) => ({ ...t, need: needs[i]! })),
+    stocks: model.stocks.map((s, i) => ({ ...s, limit: limits[i]! })),
+    total: needs.reduce((sum, n) => sum + n, 0),
+  };
+}
+
+/** Cuts what a dive has left over by the constructive start and the goal-driven search, within a cost. */
+export function cutRemainder(
+  model: SheetModel,
+  needs: readonly number[],
+  limits: readonly number[],
+  cost: number,
+  random: Random,
+  effort: Effort,
+): SheetColumn[] | undefined {
+  const rest = remainder(model, needs, limits);
+  const start = startSheets(rest, effort.part(effort.remaining * 0.2), random);
+  const found = new GoalSearch(rest, random).improve(start, cost, effort);
+  return found.cost <= cost ? found.layouts.map((l) => toColumn(model, l)) : undefined;
+}

@@ -1,0 +1,83 @@
+import { ColumnGeneration, type Finish } from "./column-generation.ts";
+import type { Effort } from "./effort.ts";
+import { GoalSearch } from "./goal-search.ts";
+import type { SheetColumn } from "./guillotine-pricing.ts";
+import type { Packing } from "./layout.ts";
+import type { Random } from "./random.ts";
+import { areaBound, dualFeasibleBound } from "./sheet-area-bound.ts";
+import { cutRemainder, fromColumns, toColumn } from "./sheet-columns.ts";
+import type { SheetModel } from "./sheet-model.ts";
+import { cuttingProblem, sheetPricer } from "./sheet-pricers.ts";
+import { startSheets } from "./sheet-start.ts";
+import type { SheetBound } from "./sheet-types.ts";
+
+/** Shares of the whole effort. */
+const START = 0.15;
+const FIRST_SEARCH = 0.25;
+const LINEAR = 0.25;
+const DIVE = 0.06;
+
+export interface SheetSearch {
+  readonly packing: Packing;
+  /** proven lower bound in the units of the goal */
+  readonly bound: number;
+  readonly method: SheetBound["method"];
+}
+
+/** Bounds and searches in turn, cheap ones first, until the packing meets the bound or the effort is spent. */
+export function searchSheets(model: SheetModel, effort: Effort, random: Random, boundOnly: boolean): SheetSearch {
+  let bound = areaBound(model);
+  let method: SheetBound["method"] = "area";
+  const raise = (b: number, by: SheetBound["method"]): void => {
+    if (b <= bound) return;
+    bound = b;
+    method = by;
+  };
+  raise(dualFeasibleBound(model), "dual-feasible functions");
+  const whole = effort.remaining;
+  const stage = <T>(share: number, run: (e: Effort) => T): T => {
+    const part = effort.part(whole * share);
+    const result = run(part);
+    effort.back(part, whole * share);
+    return result;
+  };
+  let packing = stage(START, (e) => startSheets(model, e, random));
+  const done = (): boolean => packing.cost <= bound || effort.over;
+  if (done()) return { packing, bound, method };
+  const goal = new GoalSearch(model, random);
+  packing = stage(FIRST_SEARCH, (e) => goal.improve(packing, bound, e));
+  const pricer = done() ? undefined : sheetPricer(model);
+  if (pricer) {
+    const generation = new ColumnGeneration(cuttingProblem(model), pricer);
+    for (const l of packing.layouts) generation.master.add(toColumn(model, l));
+    for (const l of goal.harvest.values()) generation.master.add(toColumn(model, l));
+    const needs = model.types.map((t) => t.need);
+    const limits = model.stocks.map((s) => s.limit);
+    stage(boundOnly ? 1 : LINEAR, (e) => generation.run(needs, limits, true, bound, e));
+    raise(generation.leastCost, "column generation");
+    for (let n = 0; !boundOnly && !done(); n++) {
+      const columns = stage(DIVE, (e) =>
+        generation.dive(packing.cost - model.costStep, random, n === 0 ? 0 : 0.3, finisher(model, random, n), e),
+      );
+      if (columns) packing = fromColumns(model, columns as SheetColumn[]);
+      if (!done()) packing = stage(DIVE, (e) => goal.improve(packing, bound, e));
+    }
+  }
+  if (!boundOnly && !done()) packing = goal.improve(packing, bound, effort);
+  return { packing, bound, method };
+}
+
+/** Tries the remainder of a dive where a good share is taken, and again each time a third of it has gone. */
+function finisher(model: SheetModel, random: Random, n: number): Finish {
+  let next = Math.floor(model.total * (n % 2 === 0 ? 0.8 : 0.5));
+  return (needs, limits, cost, effort) => {
+    const left = needs.reduce((sum, k) => sum + k, 0);
+    if (left > next || left === 0) return undefined;
+    next = Math.floor((left * 2) / 3);
+    const units = effort.remaining * 0.4;
+    const part = effort.part(units);
+    const columns = cutRemainder(model, needs, limits, cost, random, part);
+    effort.back(part, units);
+    return columns;
+  };
+}
