@@ -1,5 +1,6 @@
 import type { WallSectionPicture, WettingYearPicture } from "./enclosure/pictures.ts";
 import type { LoadCombinationsPicture } from "./loads/pictures.ts";
+import type { WallElevationPicture } from "./takeoff/pictures.ts";
 import type { WindZonesPicture } from "./wind/pictures.ts";
 
 /**
@@ -17,4 +18,5 @@ export type Picture =
   | WallSectionPicture
   | WettingYearPicture
   | WindZonesPicture
-  | LoadCombinationsPicture;
+  | LoadCombinationsPicture
+  | WallElevationPicture;

@@ -1,0 +1,87 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { BadInput, Refusal } from "../../../src/core/refusal.ts";
+import { type ColumnRules, wallColumns } from "../../../src/core/takeoff/columns.ts";
+import type { Opening } from "../../../src/core/takeoff/opening.ts";
+
+const RULES: ColumnRules = { spacingFt: 8, layout: "module", columnFt: 4.5 / 12, reachFt: 2 };
+
+function opening(name: string, leftFt: number, widthFt: number, sillFt = 3): Opening {
+  return { name, widthFt, heightFt: 4, count: 1, sillFt, leftFt };
+}
+
+const positions = (lengthFt: number, openings: readonly Opening[], over: Partial<ColumnRules> = {}) =>
+  wallColumns(lengthFt, openings, { ...RULES, ...over }).map((c) => c.xFt);
+
+describe("columns", () => {
+  test("a blank wall has its module", () => {
+    expect(positions(48, [])).toEqual([0, 8, 16, 24, 32, 40, 48]);
+    expect(positions(50, [])).toEqual([0, 8, 16, 24, 32, 40, 48, 50]);
+    expect(positions(50, [], { layout: "even" })).toHaveLength(8);
+  });
+
+  test("columns of the module within reach stand for those beside an opening", () => {
+    expect(positions(48, [opening("W1", 9, 5), opening("W2", 25, 5)])).toEqual([0, 8, 16, 24, 32, 40, 48]);
+  });
+
+  test("none within reach: one at each edge, and the needless one of the module goes", () => {
+    const at = positions(48, [opening("D1", 35, 38 / 12, 0)]);
+    expect(at).toContain(35 - 4.5 / 24);
+    expect(at).not.toContain(32 + 4.5 / 24);
+  });
+
+  test("a column in an opening moves to its edges", () => {
+    const at = positions(24, [opening("W1", 7, 3)], { reachFt: 0 });
+    expect(at).toEqual([0, 7 - 4.5 / 24, 10 + 4.5 / 24, 16, 24]);
+  });
+
+  test("no room for a column is refused", () => {
+    expect(() => positions(24, [opening("A", 4, 3), opening("B", 7.2, 3)])).toThrow(/A and B/);
+    expect(() => positions(24, [opening("A", 0.1, 3)])).toThrow(BadInput);
+    expect(() => wallColumns(24, [{ ...opening("A", 1, 3), leftFt: undefined }], RULES)).toThrow(/left edge/);
+  });
+
+  test("ends, none in an opening, one each side within reach, bays no wider than the spacing but over openings", () => {
+    const at = fc.double({ min: 0.1, max: 90, noNaN: true });
+    const size = fc.double({ min: 0.5, max: 14, noNaN: true });
+    const openings = fc.array(fc.tuple(at, size), { maxLength: 5 });
+    fc.assert(
+      fc.property(
+        fc.double({ min: 8, max: 100, noNaN: true }),
+        openings,
+        fc.double({ min: 2, max: 16, noNaN: true }),
+        fc.constantFrom("module" as const, "even" as const),
+        fc.double({ min: 0, max: 4, noNaN: true }),
+        (lengthFt, list, spacingFt, layout, reachFt) => {
+          const rules = { ...RULES, spacingFt, layout, reachFt };
+          const os = list.map(([leftFt, widthFt], i) => opening(`W${i}`, leftFt, widthFt));
+          let columns: readonly { readonly xFt: number }[];
+          try {
+            columns = wallColumns(lengthFt, os, rules);
+          } catch (error) {
+            expect(error).toBeInstanceOf(Refusal);
+            return;
+          }
+          const x = columns.map((c) => c.xFt);
+          const half = rules.columnFt / 2;
+          expect(x[0]).toBe(0);
+          expect(x.at(-1)).toBeCloseTo(lengthFt, 9);
+          for (const o of os) {
+            const [left, right] = [o.leftFt ?? 0, (o.leftFt ?? 0) + o.widthFt];
+            expect(x.some((c) => c + half > left + 1e-5 && c - half < right - 1e-5)).toBe(false);
+            const reach = Math.max(reachFt, rules.columnFt) + 1e-5;
+            expect(x.some((c) => c + half <= left + 1e-5 && left - c - half <= reach)).toBe(true);
+            expect(x.some((c) => c - half >= right - 1e-5 && c - half - right <= reach)).toBe(true);
+          }
+          x.slice(1).forEach((c, i) => {
+            const before = x[i] ?? 0;
+            expect(c).toBeGreaterThan(before);
+            const open = os.some((o) => (o.leftFt ?? 0) > before - 1e-5 && (o.leftFt ?? 0) + o.widthFt < c + 1e-5);
+            if (!open) expect(c - before).toBeLessThanOrEqual(spacingFt + 1e-5);
+          });
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+});

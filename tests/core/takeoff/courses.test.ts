@@ -1,0 +1,172 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { OutOfRange, Refusal } from "../../../src/core/refusal.ts";
+import { wallColumns } from "../../../src/core/takeoff/columns.ts";
+import type { CoursedWall, CoursePlan, CourseRules, Offcut } from "../../../src/core/takeoff/course-types.ts";
+import { planCourses } from "../../../src/core/takeoff/courses.ts";
+import type { PlacedOpening } from "../../../src/core/takeoff/opening.ts";
+import { heightAtFt, spanAtFt } from "../../../src/core/takeoff/wall.ts";
+import { Tape } from "../../../src/core/tape.ts";
+import { checkPlan } from "./check-courses.ts";
+
+const RULES: CourseRules = { panelLengthFt: 32, panelWidthFt: 4, jointGapIn: 0.125, kerfIn: 0.125 };
+
+function opening(name: string, xIn: number, yIn: number, wIn: number, hIn: number): PlacedOpening {
+  return { name, leftFt: xIn / 12, sillFt: yIn / 12, widthFt: wIn / 12, heightFt: hIn / 12, count: 1 };
+}
+
+function wallOf(
+  name: string,
+  columnsIn: readonly number[],
+  courses: number,
+  openings: readonly PlacedOpening[],
+): CoursedWall {
+  return {
+    name,
+    wall: { lengthFt: (columnsIn.at(-1) ?? 0) / 12, heightFt: courses * 4, gableRiseFt: 0 },
+    columnsFt: columnsIn.map((x) => x / 12),
+    openings,
+  };
+}
+
+const LONG = [0, 96, 192, 288, 384, 480, 576];
+const SHORT = [0, 96, 192, 288, 384];
+const UNEVEN = [0, 90, 186, 282, 378, 474, 570, 672];
+const EVEN = [0, 96, 192, 288, 384, 480];
+const SOUTH = [opening("W1", 108, 36, 60, 48), opening("W2", 300, 36, 60, 48), opening("D1", 420, 0, 38, 82)];
+
+/** Invented walls; the least numbers of panels are proven by run of course over panel length. */
+const WALLS = {
+  "one long wall, 7 columns at 8 ft": { walls: [wallOf("long", LONG, 3, SOUTH)], rules: RULES, panels: 5 },
+  "house 32 x 48 ft": {
+    walls: [
+      wallOf("south", LONG, 3, SOUTH),
+      wallOf("north", LONG, 3, [opening("W3", 204, 36, 36, 48), opening("W4", 396, 36, 36, 48)]),
+      wallOf("east", SHORT, 3, [opening("G1", 120, 12, 144, 84)]),
+      wallOf("west", SHORT, 3, [opening("W5", 210, 36, 60, 48)]),
+    ],
+    rules: RULES,
+    panels: 15,
+  },
+  "shed 40 x 56 ft with uneven bays": {
+    walls: [
+      wallOf("a", UNEVEN, 4, []),
+      wallOf("b", UNEVEN, 4, [opening("G1", 290, 0, 80, 96)]),
+      wallOf("c", EVEN, 4, []),
+      wallOf("d", EVEN, 4, [opening("W1", 200, 36, 72, 48)]),
+    ],
+    rules: { ...RULES, kerfIn: 0.1875 },
+    panels: 24,
+  },
+} as const;
+
+describe("courses on invented walls reach their proven bounds", () => {
+  test.each(Object.entries(WALLS))("%s", (_name, { walls, rules, panels }) => {
+    const tape = new Tape();
+    const plan = planCourses(walls, [], rules, tape);
+    checkPlan(walls, [], rules, plan);
+    expect(plan.exceptions).toEqual([]);
+    expect([plan.panels, plan.bound]).toEqual([panels, panels]);
+    expect(planCourses(walls, [], rules), "the same again").toEqual(plan);
+    expect(tape.pictures).toHaveLength(walls.length);
+  });
+
+  test("cut-outs that the panels leave are offered back", () => {
+    const { walls, rules } = WALLS["one long wall, 7 columns at 8 ft"];
+    const names = planCourses(walls, [], rules).offcuts.map((o) => o.name);
+    // W1 stands from 36 to 84 in: 12 in of course 1 and 36 in of course 2.
+    expect(names.filter((n) => n.startsWith("W1 cut-out"))).toEqual(["W1 cut-out, course 2", "W1 cut-out, course 1"]);
+    expect(
+      names.some((n) => n.startsWith("D1 cut-out, course 1")),
+      "course 1 leaves the door out whole",
+    ).toBe(false);
+  });
+});
+
+test("two 16 ft pieces come out of a 32 ft panel only because each is short by the joint gap", () => {
+  const wall = wallOf("w", [0, 192, 384, 576], 1, []);
+  expect(planCourses([wall], [], RULES).panels).toBe(2);
+  const two = [wallOf("a", [0, 192], 1, []), wallOf("b", [0, 192], 1, [])];
+  expect(planCourses(two, [], RULES).panels).toBe(1);
+  expect(planCourses(two, [], { ...RULES, jointGapIn: 0 }).panels).toBe(2);
+});
+
+test("a stagger that cannot be is said, with the course and the place", () => {
+  const plan = planCourses([wallOf("w", [0, 300, 600], 2, [])], [], RULES);
+  expect(plan.exceptions).toHaveLength(1);
+  expect(plan.exceptions[0]).toMatch(/25 ft in course 2 .*course 1/);
+});
+
+test("a bay longer than a panel is refused by its place", () => {
+  expect(() => planCourses([wallOf("w", [0, 400, 600], 2, [])], [], RULES)).toThrow(OutOfRange);
+  expect(() => planCourses([wallOf("w", [0, 400, 600], 2, [])], [], RULES)).toThrow(/from 0 to 33.3333 ft/);
+});
+
+test("an opening that takes a whole course saves its panel; offcuts on hand serve ripped courses", () => {
+  const wide = wallOf("w", [0, 96, 192, 288, 384, 480, 576, 672, 768], 2, [opening("G1", 200, 0, 280, 96)]);
+  expect(planCourses([wide], [], RULES).panels).toBeLessThan(
+    planCourses([{ ...wide, openings: [] }], [], RULES).panels,
+  );
+  const low: CoursedWall = { ...wallOf("w", [0, 96, 192], 1, []), wall: { lengthFt: 16, heightFt: 6, gableRiseFt: 0 } };
+  const onHand: Offcut[] = [{ name: "offcut", lengthIn: 200, widthIn: 30 }];
+  const plan = planCourses([low], onHand, RULES);
+  checkPlan([low], onHand, RULES, plan);
+  expect(plan.panels).toBe(1);
+  expect(plan.pieces.at(-1)).toMatchObject({ panel: 0, from: "offcut" });
+});
+
+describe("any wall", () => {
+  const inches = (min: number, max: number) => fc.integer({ min: min * 8, max: max * 8 }).map((n) => n / 8);
+  const wall = fc.record({
+    lengthFt: inches(96, 1000).map((x) => x / 12),
+    heightFt: inches(48, 240).map((x) => x / 12),
+    gableRiseFt: fc.oneof(
+      fc.constant(0),
+      inches(24, 160).map((x) => x / 12),
+    ),
+  });
+  const opens = fc.array(fc.tuple(inches(10, 900), inches(0, 60), inches(12, 150), inches(12, 110)), { maxLength: 3 });
+
+  test("a refusal, or a plan that covers it: joints on columns, stagger kept or reported, cuts that fit", () => {
+    let plans = 0;
+    fc.assert(
+      fc.property(wall, opens, inches(40, 120), fc.constantFrom(0, 0.125, 0.1875), (w, list, spacingIn, kerfIn) => {
+        const openings = list.map(([x, y, wide, high], i) => opening(`W${i + 1}`, x, i === 0 ? 0 : y, wide, high));
+        const rules = { ...RULES, kerfIn };
+        let plan: CoursePlan;
+        let walls: readonly CoursedWall[];
+        try {
+          const columns = wallColumns(w.lengthFt, openings, {
+            spacingFt: spacingIn / 12,
+            layout: "module",
+            columnFt: 0.375,
+            reachFt: 2,
+          });
+          walls = [{ name: "w", wall: w, columnsFt: columns.map((c) => c.xFt), openings }];
+          plan = planCourses(walls, [], rules);
+        } catch (error) {
+          expect(error).toBeInstanceOf(Refusal);
+          return;
+        }
+        plans++;
+        checkPlan(walls, [], rules, plan);
+      }),
+      { numRuns: 40, seed: 7 },
+    );
+    expect(plans).toBeGreaterThan(12);
+  });
+});
+
+test("a gable is covered to the rake", () => {
+  const wall: CoursedWall = {
+    name: "gable",
+    wall: { lengthFt: 32, heightFt: 10, gableRiseFt: 8 },
+    columnsFt: [0, 8, 16, 24, 32],
+    openings: [opening("W1", 110, 36, 60, 48)],
+  };
+  const plan = planCourses([wall], [], RULES);
+  checkPlan([wall], [], RULES, plan);
+  expect(plan.pieces.at(-1)?.cuts).toBe("rake left and right");
+  expect(heightAtFt(wall.wall, 16)).toBe(18);
+  expect(spanAtFt(wall.wall, 14)).toEqual([8, 24]);
+});
