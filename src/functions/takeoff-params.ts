@@ -9,7 +9,8 @@ import { table } from "./params/table.ts";
 
 /** Parameters that the takeoff functions share. */
 
-const OPENING_COLUMNS = {
+/** The columns of every range of openings. */
+export const OPENING_COLUMNS = {
   name: text({ says: "name of the opening", heads: ["opening", "mark", "tag", "window", "door"] }),
   width: length("ft", { says: "width of the rough opening", min: 0.25, max: 100 }),
   height: length("ft", { says: "height of the rough opening", min: 0.25, max: 100 }),
@@ -60,19 +61,28 @@ export const openings: Param<readonly Opening[], readonly (readonly (string | nu
         "Check the counts, or split the range",
       );
     }
-    return {
-      value: value.map((r) => ({
-        name: r.name,
-        widthFt: r.width,
-        heightFt: r.height,
-        count: r.count,
-        sillFt: r.sill,
-        leftFt: r.left,
-      })),
-      shown,
-    };
+    return { value: value.map(openingOf), shown };
   },
 };
+
+/** A row of openings in the words of the core. */
+export function openingOf(row: {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  readonly count: number;
+  readonly sill: number;
+  readonly left: number | undefined;
+}): Opening {
+  return {
+    name: row.name,
+    widthFt: row.width,
+    heightFt: row.height,
+    count: row.count,
+    sillFt: row.sill,
+    leftFt: row.left,
+  };
+}
 
 export const noOpenings = (says = "no openings") => optional<readonly Opening[], OpeningRows>(openings, [], says);
 type OpeningRows = readonly (readonly (string | number | boolean | null)[])[];
