@@ -128,7 +128,7 @@ export class ColumnGeneration {
       if (needs.every((n) => n === 0)) return taken;
       const before = taken.length;
       master.setNeeds(needs, limits);
-      this.run(needs, limits, false, 0, effort);
+      this.run(needs, limits, false, target - cost, effort);
       if (effort.over || cost + this.stepUp(master.objective) > target) return undefined;
       const used = master.solution();
       for (const { column, value } of used) {

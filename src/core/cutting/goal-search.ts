@@ -13,6 +13,9 @@ const HEAT = 0.01;
 const GROWTH = 0.002;
 /** How often the looser one of two sheets is rebuilt, not just any. */
 const LOOSER = 0.8;
+/** How often the free rectangles are served in turn, not the parts; and of how many parts that fit the best is taken. */
+const SERVED = 0.5;
+const MOST_REACH = 6;
 const NOISE: readonly number[] = [0.05, 0.15, 0.3, 0.6];
 
 /**
@@ -52,6 +55,13 @@ export class GoalSearch {
       best = found;
     }
     return best;
+  }
+
+  /** The stocks that are left of a packing when its least useful sheets are taken away until the cost is at most `target`. */
+  plan(start: Packing, target: number): number[] {
+    this.load(start);
+    this.cutDown(target);
+    return this.sheets.map((l) => l.stock).sort((a, b) => a - b);
   }
 
   private load(start: Packing): void {
@@ -153,16 +163,22 @@ export class GoalSearch {
     }
     const n = this.gather(chosen);
     this.order(n);
-    const plan = this.plan(chosen, target);
+    const plan = this.restock(chosen, target);
     fill.reset();
     const fit = random.below(FIT_RULES);
     const split = random.below(SPLIT_RULES);
     const together = plan.length > 1 && random.unit() < 0.2;
+    const serve = random.unit() < SERVED;
+    const reach = 1 + random.below(MOST_REACH);
     const { items, weight } = this;
     let rest = n;
     for (let s = 0; s < plan.length; s++) {
       fill.open(plan[s]!);
       if (together && s + 1 < plan.length) continue;
+      if (serve) {
+        rest = fill.serve(items, rest, reach, split, random);
+        continue;
+      }
       let kept = 0;
       let failed = -1;
       let lost = s + 1 < plan.length ? Number.NEGATIVE_INFINITY : 0;
@@ -181,7 +197,7 @@ export class GoalSearch {
     let left = 0;
     for (let i = 0; i < rest; i++) left += weight[items[i]!]!;
     if (left > allowed) return -1;
-    this.replace(chosen, rest);
+    this.replace(chosen, fill.layouts(), rest);
     return left;
   }
 
@@ -219,7 +235,7 @@ export class GoalSearch {
   }
 
   /** The stocks to rebuild on: those of the chosen sheets, or others within the cost that is left. */
-  private plan(chosen: readonly number[], target: number): number[] {
+  private restock(chosen: readonly number[], target: number): number[] {
     const { model, random } = this;
     const same = chosen.map((i) => this.sheets[i]!.stock);
     if (model.stocks.length === 1) return same;
@@ -251,7 +267,7 @@ export class GoalSearch {
     return plan;
   }
 
-  private replace(chosen: readonly number[], rest: number): void {
+  private replace(chosen: readonly number[], layouts: readonly Layout[], rest: number): void {
     chosen
       .slice()
       .sort((a, b) => b - a)
@@ -260,7 +276,7 @@ export class GoalSearch {
       });
     this.pool = [];
     for (let i = 0; i < rest; i++) this.pool.push(this.items[i]!);
-    for (const l of this.fill.layouts()) {
+    for (const l of layouts) {
       if (l.placed.length === 0) continue;
       this.sheets.push(l);
       this.waste.push(this.freeArea(l));

@@ -3,6 +3,7 @@ import { GoalSearch } from "./goal-search.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
 import type { Layout, Packing } from "./layout.ts";
 import type { Random } from "./random.ts";
+import { remainder } from "./remainder.ts";
 import type { SheetModel } from "./sheet-model.ts";
 import { startSheets } from "./sheet-start.ts";
 
@@ -15,16 +16,6 @@ export function fromColumns(model: SheetModel, columns: readonly SheetColumn[]):
   const layouts = columns.map((c) => ({ stock: c.stock, placed: c.placed.filter((p) => left[p.type]!-- > 0) }));
   const used = layouts.filter((l) => l.placed.length > 0);
   return { layouts: used, cost: used.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
-}
-
-/** The same problem for fewer parts and less stock. */
-export function remainder(model: SheetModel, needs: readonly number[], limits: readonly number[]): SheetModel {
-  return {
-    ...model,
-    types: model.types.map((t, i) => ({ ...t, need: needs[i]! })),
-    stocks: model.stocks.map((s, i) => ({ ...s, limit: limits[i]! })),
-    total: needs.reduce((sum, n) => sum + n, 0),
-  };
 }
 
 /** Cuts what a dive has left over by the constructive start and the goal-driven search, within a cost. */

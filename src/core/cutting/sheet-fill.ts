@@ -116,6 +116,73 @@ export class SheetFill {
     return true;
   }
 
+  /**
+   * Serves the free rectangles, the smallest first: each takes the part that leaves the least beside or above it, of
+   * those not far behind the first that fits in the given order; a rectangle that takes none is given up.
+   * @returns how many parts are left, moved to the front of `items`
+   */
+  serve(items: Int32Array, n: number, reach: number, split: number, random: Random): number {
+    const { fw, fh, tw, th, tt } = this;
+    let left = n;
+    while (left > 0 && this.free > 0) {
+      let f = 0;
+      let least = Number.POSITIVE_INFINITY;
+      for (let k = 0; k < this.free; k++) {
+        const area = fw[k]! * fh[k]!;
+        if (area < least) {
+          least = area;
+          f = k;
+        }
+      }
+      const rw = fw[f]!;
+      const rh = fh[f]!;
+      let best = -1;
+      let bestRest = Number.POSITIVE_INFINITY;
+      let turned = false;
+      let seen = 0;
+      let last = -1;
+      for (let i = 0; i < left && seen < reach; i++) {
+        const t = items[i]!;
+        if (t === last) continue;
+        last = t;
+        let fitted = false;
+        for (let turn = 0; turn <= tt[t]!; turn++) {
+          const dw = rw - (turn ? th[t]! : tw[t]!);
+          const dh = rh - (turn ? tw[t]! : th[t]!);
+          if (dw < 0 || dh < 0) continue;
+          fitted = true;
+          const rest = dw < dh ? dw : dh;
+          if (rest < bestRest) {
+            bestRest = rest;
+            best = i;
+            turned = turn === 1;
+          }
+        }
+        if (fitted) seen++;
+        if (bestRest === 0) break;
+      }
+      this.looked += left + this.free;
+      if (best < 0) {
+        this.remove(f);
+        continue;
+      }
+      const type = items[best]!;
+      left--;
+      for (let i = best; i < left; i++) items[i] = items[i + 1]!;
+      this.put(type, f, turned, split, random);
+    }
+    return left;
+  }
+
+  private remove(f: number): void {
+    const last = --this.free;
+    this.fx[f] = this.fx[last]!;
+    this.fy[f] = this.fy[last]!;
+    this.fw[f] = this.fw[last]!;
+    this.fh[f] = this.fh[last]!;
+    this.fs[f] = this.fs[last]!;
+  }
+
   private put(type: number, f: number, turned: boolean, split: number, random: Random): void {
     const w = turned ? this.th[type]! : this.tw[type]!;
     const h = turned ? this.tw[type]! : this.th[type]!;
@@ -130,12 +197,7 @@ export class SheetFill {
     this.py[p] = y;
     this.pr[p] = turned ? 1 : 0;
     this.ps[p] = sheet;
-    const last = --this.free;
-    this.fx[f] = this.fx[last]!;
-    this.fy[f] = this.fy[last]!;
-    this.fw[f] = this.fw[last]!;
-    this.fh[f] = this.fh[last]!;
-    this.fs[f] = this.fs[last]!;
+    this.remove(f);
     const dw = rw - w;
     const dh = rh - h;
     let whole: boolean;

@@ -22,7 +22,7 @@ export function cuttingProblem(model: SheetModel): CuttingProblem {
 }
 
 /** Parts that the largest sheet gives by area. */
-function partsPerSheet(model: SheetModel): number {
+export function partsPerSheet(model: SheetModel): number {
   const area = model.types.reduce((sum, t) => sum + t.need * t.area, 0);
   const sheet = Math.max(...model.stocks.filter((s) => s.index >= 0).map((s) => s.w * s.h));
   return (sheet * model.total) / area;

@@ -1,3 +1,4 @@
+import { BeamSearch } from "./beam-search.ts";
 import { ColumnGeneration, type Finish } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import { GoalSearch } from "./goal-search.ts";
@@ -7,15 +8,19 @@ import type { Random } from "./random.ts";
 import { areaBound, dualFeasibleBound } from "./sheet-area-bound.ts";
 import { cutRemainder, fromColumns, toColumn } from "./sheet-columns.ts";
 import type { SheetModel } from "./sheet-model.ts";
-import { cuttingProblem, sheetPricer } from "./sheet-pricers.ts";
+import { cuttingProblem, partsPerSheet, sheetPricer } from "./sheet-pricers.ts";
 import { startSheets } from "./sheet-start.ts";
 import type { SheetBound } from "./sheet-types.ts";
 
 /** Shares of the whole effort. */
 const START = 0.15;
-const FIRST_SEARCH = 0.25;
+const FIRST_SEARCH = 0.2;
 const LINEAR = 0.25;
 const DIVE = 0.06;
+
+/** Parts per sheet from which the beam search gets half, and a quarter, of the effort. */
+const MANY_PER_SHEET = 9;
+const SOME_PER_SHEET = 5;
 
 export interface SheetSearch {
   readonly packing: Packing;
@@ -46,6 +51,20 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   if (done()) return { packing, bound, method };
   const goal = new GoalSearch(model, random);
   packing = stage(FIRST_SEARCH, (e) => goal.improve(packing, bound, e));
+  const beamShare = boundOnly ? 0 : beamWork(model);
+  const beam = (share: number): void => {
+    if (share === 0 || done()) return;
+    let search = new BeamSearch(model);
+    stage(share, (e) => {
+      while (!e.over && packing.cost > bound) {
+        const layouts = search.reach(goal.plan(packing, packing.cost - model.costStep), random, e);
+        if (!layouts) return;
+        packing = { layouts, cost: layouts.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
+        search = new BeamSearch(model);
+      }
+    });
+  };
+  beam(beamShare);
   const pricer = done() ? undefined : sheetPricer(model);
   if (pricer) {
     const generation = new ColumnGeneration(cuttingProblem(model), pricer);
@@ -65,6 +84,12 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   }
   if (!boundOnly && !done()) packing = goal.improve(packing, bound, effort);
   return { packing, bound, method };
+}
+
+/** Share of the effort for the beam search: the more parts a sheet gives, the more it gains. */
+function beamWork(model: SheetModel): number {
+  const per = partsPerSheet(model);
+  return per >= MANY_PER_SHEET ? 0.5 : per >= SOME_PER_SHEET ? 0.25 : 0;
 }
 
 /** Tries the remainder of a dive where a good share is taken, and again each time a third of it has gone. */

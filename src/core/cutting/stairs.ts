@@ -14,7 +14,7 @@ export interface PartSet {
 }
 
 /** Largest set that is looked at exactly: its two-part divisions are all tried. */
-export const MOST_PARTS = 12;
+export const MOST_PARTS = 8;
 
 /**
  * Exact answer to "can these few parts be cut from one sheet by edge-to-edge cuts": for every set of parts the
@@ -29,7 +29,7 @@ export class Stairs {
   private readonly widest: number;
   private readonly tallest: number;
   private readonly nodes: PartSet[] = [];
-  /** divisions tried, for the count of work */
+  /** pairs of rectangles joined, for the count of work */
   work = 0;
   /** sets known */
   known = 0;
@@ -109,9 +109,9 @@ export class Stairs {
       this.nodes[start + mask] = this.child(this.nodes[start + (mask & ~(1 << high))]!, types[high]!);
     }
     for (let mask = 1; mask < all - 1; mask += 2) {
-      this.work++;
       const a = this.nodes[start + mask]!;
       const b = this.nodes[start + (all - 1 - mask)]!;
+      this.work += 4 + a.w.length * b.w.length;
       for (let i = 0; i < a.w.length; i++) {
         for (let j = 0; j < b.w.length; j++) {
           const w = a.w[i]! + b.w[j]!;

@@ -153,7 +153,7 @@ export class SubsetPricer implements Pricer {
           if (next.size === MOST_PARTS) this.skipped = Math.max(this.skipped, limit);
           else if (stairs.fits(stairs.with(next, u), sheet.w, sheet.h)) rest.push(u);
         }
-        steps += (stairs.work - before) * 20 + light.length;
+        steps += stairs.work - before + light.length;
         if (rest.length > 0) this.search(next, chosen, worth, rest, sheet, nextRoom);
       }
       this.quick -= steps;
