@@ -1,3 +1,4 @@
+import type { CuttingLayoutPicture, CuttingLengthsPicture } from "./cutting/pictures.ts";
 import type { WallSectionPicture, WettingYearPicture } from "./enclosure/pictures.ts";
 import type { LoadCombinationsPicture } from "./loads/pictures.ts";
 import type { WallElevationPicture } from "./takeoff/pictures.ts";
@@ -19,4 +20,6 @@ export type Picture =
   | WettingYearPicture
   | WindZonesPicture
   | LoadCombinationsPicture
-  | WallElevationPicture;
+  | WallElevationPicture
+  | CuttingLayoutPicture
+  | CuttingLengthsPicture;

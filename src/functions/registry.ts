@@ -1,3 +1,4 @@
+import { cuttingFunctions } from "./cutting.ts";
 import type { CellFunction } from "./declare.ts";
 import { enclosureFunctions } from "./enclosure.ts";
 import { loadsFunctions } from "./loads.ts";
@@ -12,6 +13,7 @@ export const registry: readonly CellFunction[] = [
   ...loadsFunctions,
   ...enclosureFunctions,
   ...takeoffFunctions,
+  ...cuttingFunctions,
 ];
 
 const byName = new Map(registry.map((fn) => [fn.name, fn]));
