@@ -1,7 +1,7 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { Picture } from "../../core/picture.ts";
 import { at } from "./scale.ts";
-import { textWidth } from "./text.ts";
+import { textWidth, wrapText } from "./text.ts";
 
 /** Sizes of letters, in units of a drawing: at the width it is made for, pixels. */
 export const TEXT = 12;
@@ -9,7 +9,8 @@ export const SMALL = 11;
 /** From one line of text to the next. */
 export const LINE = 16;
 
-export type Part = SVGTemplateResult | typeof import("lit-html").nothing;
+/** A piece of a drawing. */
+export type Part = SVGTemplateResult;
 
 /** The whole of a drawing: as wide as its place, with its name and its words for readers who cannot see it. */
 export function frame(
@@ -36,6 +37,21 @@ export function writeOver(text: string, x: number, y: number, look = "dw-text", 
   const wide = textWidth(text, TEXT) + 4;
   const left = { start: x - 2, middle: x - wide / 2, end: x + 2 - wide }[anchor];
   return svg`<rect class="dw-ground" x=${at(left)} y=${at(y - TEXT + 1)} width=${at(wide)} height=${LINE - 2}></rect>${write(text, x, y, look, anchor)}`;
+}
+
+/** A text in as many lines as it takes, the first one with its foot at y; and the foot of the last. */
+export function paragraph(
+  text: string,
+  x: number,
+  y: number,
+  width: number,
+  look = "dw-text",
+): { parts: readonly Part[]; foot: number } {
+  const rows = wrapText(text, TEXT, width, 6);
+  return {
+    parts: rows.map((row, i) => write(row, x, y + i * LINE, look)),
+    foot: y + Math.max(0, rows.length - 1) * LINE,
+  };
 }
 
 export function line(x1: number, y1: number, x2: number, y2: number, look: string): Part {

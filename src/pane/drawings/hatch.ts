@@ -32,7 +32,8 @@ export function hatch(corners: readonly Point[], gap: number, hatching: Hatching
     const meets = crossings(corners, level, k * step);
     for (let i = 0; i + 1 < meets.length; i += 2) {
       const [a, b] = [meets[i], meets[i + 1]];
-      if (a !== undefined && b !== undefined && b[0] - a[0] > 0.5) path += `M${at(a[0])} ${at(a[1])}L${at(b[0])} ${at(b[1])}`;
+      if (a !== undefined && b !== undefined && b[0] - a[0] > 0.5)
+        path += `M${at(a[0])} ${at(a[1])}L${at(b[0])} ${at(b[1])}`;
     }
   }
   return path;

@@ -1,10 +1,10 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { CombinationBar, LoadCombinationsPicture } from "../../core/loads/pictures.ts";
 import { rough } from "./figures.ts";
-import { box, frame, LINE, line, type Part, path, SMALL, TEXT, write } from "./frame.ts";
+import { box, frame, line, type Part, paragraph, path, SMALL, TEXT, write } from "./frame.ts";
 import { boxCorners, hatch } from "./hatch.ts";
 import { linear, type Scale } from "./scale.ts";
-import { textWidth, wrapText } from "./text.ts";
+import { textWidth } from "./text.ts";
 
 const BAR = 12;
 const GAP = 10;
@@ -21,12 +21,11 @@ export function loadCombinations(picture: LoadCombinationsPicture, width: number
   const parts: Part[] = [];
   for (const b of bars) {
     const look = b.governs ? "dw-strong" : "dw-text";
-    const name = wrapText(b.governs ? `${b.name} (${ruling(b, values)})` : b.name, TEXT, width, 2);
-    for (const text of name) parts.push(write(text, 0, (y += LINE) - 3, look));
-    parts.push(bar(b, x, y, unit, look));
+    const name = paragraph(b.governs ? `${b.name} (${ruling(b, values)})` : b.name, 0, y + TEXT, width, look);
+    y = name.foot + 4;
+    parts.push(...name.parts, bar(b, x, y, unit, look), line(x(0), y - 2, x(0), y + BAR + 2, "dw-axis"));
     y += BAR + GAP;
   }
-  parts.push(line(x(0), 0, x(0), y - GAP + 2, "dw-axis"));
   return frame(picture, "Load combinations", width, y - GAP + SMALL / 2, parts);
 }
 

@@ -35,7 +35,10 @@ function widths(thickness: readonly number[], room: number, least: number): read
     thickness.forEach((t, i) => {
       if (t * scale < floor) thin.add(i);
     });
-    if (thin.size === before) return thickness.map((t, i) => (thin.has(i) ? { width: floor, widened: true } : { width: t * scale, widened: false }));
+    if (thin.size === before)
+      return thickness.map((t, i) =>
+        thin.has(i) ? { width: floor, widened: true } : { width: t * scale, widened: false },
+      );
   }
 }
 

@@ -7,7 +7,7 @@ function em(character: string): number {
   if (NARROW.has(character)) return 0.36;
   if (WIDE.has(character)) return 0.95;
   if (/[A-Z&=+−<>]/.test(character)) return 0.7;
-  return 0.57;
+  return 0.61;
 }
 
 /** Width of a text in the unit of its size. */

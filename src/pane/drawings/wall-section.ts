@@ -1,11 +1,10 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { WallSectionPicture } from "../../core/enclosure/pictures.ts";
 import { inches, rough, short } from "./figures.ts";
-import { box, frame, LINE, line, type Part, path, SMALL, TEXT, write, writeOver } from "./frame.ts";
+import { box, frame, LINE, line, type Part, paragraph, path, SMALL, write, writeOver } from "./frame.ts";
 import { boxCorners, type Hatching, hatch } from "./hatch.ts";
 import { at, linear, type Scale, spread, ticks } from "./scale.ts";
 import { bands, type LayerBand, wetRuns } from "./section-places.ts";
-import { wrapText } from "./text.ts";
 
 /** Height of the plot, room for its figures at the left, for the air at both sides, and for numbers above. */
 const PLOT = 190;
@@ -40,14 +39,16 @@ export function wallSection(picture: WallSectionPicture, width: number): SVGTemp
       write(short(f), AXIS - 4, y(f) + 4, "dw-text", "end"),
     ]),
     write("F", AXIS - 4, HEAD - 10, "dw-soft", "end"),
-    ...wet.map((run) =>
-      path(hatch(boxCorners(run.from, HEAD, run.to - run.from, PLOT), 5, "x"), "dw-wet-hatch"),
-    ),
+    ...wet.map((run) => path(hatch(boxCorners(run.from, HEAD, run.to - run.from, PLOT), 5, "x"), "dw-wet-hatch")),
     ...wet.map((run) => svg`${[run.from, run.to].map((x) => line(x, HEAD, x, foot, "dw-wet-line"))}`),
-    ...layers.map((l, i) => airBarrier(l, picture.layers[i]?.role === "air barrier", foot)),
+    ...layers
+      .filter((_, i) => picture.layers[i]?.role === "air barrier")
+      .flatMap((l) => airMark((l.from + l.to) / 2, HEAD - 4, foot + 4)),
     ...numbers(layers),
     lines(picture, faces, y, AXIS, width),
-    ...faces.map((f) => svg`<circle class="dw-temperature-dot" cx=${at(f.x)} cy=${at(y(f.temperatureF))} r="2.5"></circle>`),
+    ...faces.map(
+      (f) => svg`<circle class="dw-temperature-dot" cx=${at(f.x)} cy=${at(y(f.temperatureF))} r="2.5"></circle>`,
+    ),
     ...wet.map((run) => {
       const middle = Math.min(Math.max((run.from + run.to) / 2, AXIS + 20), width - 20);
       return writeOver(run.state, middle, foot - 8, "dw-wet-text", "middle");
@@ -66,11 +67,9 @@ function layerBox(l: LayerBand, i: number, foot: number): Part {
   }`;
 }
 
-/** Bars across the layer that keeps the air out: a mark that is seen without colour. */
-function airBarrier(l: LayerBand, is: boolean, foot: number): Part {
-  if (!is) return svg``;
-  const x = (l.from + l.to) / 2;
-  return svg`${line(x, HEAD - 4, x, foot + 4, "dw-air")}${[HEAD - 4, foot + 4].map((end) => line(x - 5, end, x + 5, end, "dw-air"))}`;
+/** A bar with feet along the layer that keeps the air out: a mark that is seen without colour. */
+function airMark(x: number, top: number, foot: number): readonly Part[] {
+  return [line(x, top, x, foot, "dw-air"), ...[top, foot].map((end) => line(x - 5, end, x + 5, end, "dw-air"))];
 }
 
 /** The number of each layer above it, moved aside where layers are too thin for theirs. */
@@ -100,25 +99,41 @@ function lines(p: WallSectionPicture, faces: readonly Face[], y: Scale, left: nu
 }
 
 /** What the lines and numbers mean, in one column or two. */
-function keyOf(p: WallSectionPicture, layers: readonly LayerBand[], top: number, width: number): { parts: Part[]; foot: number } {
+function keyOf(
+  p: WallSectionPicture,
+  layers: readonly LayerBand[],
+  top: number,
+  width: number,
+): { parts: Part[]; foot: number } {
   const parts: Part[] = [];
   let y = top + LINE;
   const sample = (x: number, look: string, text: string) =>
     parts.push(line(x, y - 4, x + 26, y - 4, look), write(text, x + 32, y));
   sample(0, "dw-temperature", "temperature");
   sample(width / 2, "dw-dew", "dew point");
+  if (p.layers.some((l) => l.role === "air barrier")) {
+    y += LINE;
+    parts.push(...airMark(13, y - 9, y + 1), write("air barrier", 32, y));
+  }
   if (p.faces.some((f) => f.wet !== "dry")) {
     y += LINE;
-    parts.push(path(hatch(boxCorners(0, y - 10, 26, 11), 5, "x"), "dw-wet-hatch"), box(0, y - 10, 26, 11, "dw-wet-box"));
+    parts.push(
+      path(hatch(boxCorners(0, y - 10, 26, 11), 5, "x"), "dw-wet-hatch"),
+      box(0, y - 10, 26, 11, "dw-wet-box"),
+    );
     parts.push(write("below the dew point: wet", 32, y));
   }
   y += 8;
   const columns = width >= 520 ? 2 : 1;
   const wide = width / columns - 22;
   const blocks = p.layers.map((l, i) => {
-    const facts = [l.thicknessIn > 0 ? `${inches(l.thicknessIn)} in` : "", l.rIp > 0 ? `R ${rough(l.rIp)}` : "", l.role];
+    const facts = [
+      l.thicknessIn > 0 ? `${inches(l.thicknessIn)} in` : "",
+      l.rIp > 0 ? `R ${rough(l.rIp)}` : "",
+      l.role,
+    ];
     const text = [l.name, ...facts.filter((s) => s !== "")].join(", ");
-    return { number: String(i + 1), lines: wrapText(text, TEXT, wide, 2) };
+    return { number: String(i + 1), text };
   });
   const half = Math.ceil(blocks.length / columns);
   let foot = y;
@@ -127,12 +142,22 @@ function keyOf(p: WallSectionPicture, layers: readonly LayerBand[], top: number,
     for (const b of blocks.slice(c * half, (c + 1) * half)) {
       const x = (c * width) / columns;
       parts.push(write(b.number, x + 16, down + LINE, "dw-strong", "end"));
-      for (const text of b.lines) parts.push(write(text, x + 22, (down += LINE)));
+      const text = paragraph(b.text, x + 22, down + LINE, wide);
+      parts.push(...text.parts);
+      down = text.foot;
     }
     foot = Math.max(foot, down);
   }
   if (layers.some((l) => l.widened)) {
-    parts.push(write("Thin layers are drawn wider than they are, to be seen.", 0, (foot += LINE + 4), "dw-soft"));
+    const said = paragraph(
+      "Thin layers are drawn wider than they are, to be seen.",
+      0,
+      foot + LINE + 4,
+      width,
+      "dw-soft",
+    );
+    parts.push(...said.parts);
+    foot = said.foot;
   }
   return { parts, foot: foot + SMALL / 2 };
 }

@@ -30,12 +30,21 @@ export function wettingYear(picture: WettingYearPicture, width: number): SVGTemp
     ]),
     ...months.map((m, i) => bar(middle(i), column * 0.6, y(0), y(m.changeOzFt2), m.changeOzFt2 > 0)),
     line(AXIS, y(limitOzFt2), width, y(limitOzFt2), "dw-limit"),
-    writeOver(`limit ${short(limitOzFt2, 2)}`, width - 4, y(limitOzFt2) + (y(limitOzFt2) < TOP + 14 ? 15 : -6), "dw-strong", "end"),
+    writeOver(
+      `limit ${short(limitOzFt2, 2)}`,
+      width - 4,
+      y(limitOzFt2) + (y(limitOzFt2) < TOP + 14 ? 15 : -6),
+      "dw-strong",
+      "end",
+    ),
     path(standing, "dw-standing"),
     ...months.map(
-      (m, i) => svg`<rect class="dw-standing-dot" x=${at(middle(i) - 3)} y=${at(y(m.standingOzFt2) - 3)} width="6" height="6"></rect>`,
+      (m, i) =>
+        svg`<rect class="dw-standing-dot" x=${at(middle(i) - 3)} y=${at(y(m.standingOzFt2) - 3)} width="6" height="6"></rect>`,
     ),
-    ...months.map((m, i) => write(letters ? m.name.slice(0, 1) : m.name.slice(0, 3), middle(i), foot + LINE, "dw-text", "middle")),
+    ...months.map((m, i) =>
+      write(letters ? m.name.slice(0, 1) : m.name.slice(0, 3), middle(i), foot + LINE, "dw-text", "middle"),
+    ),
     ...key(foot + 2 * LINE + 8),
   ]);
 }
@@ -57,6 +66,6 @@ function key(top: number): readonly Part[] {
     write("drying in the month", 34, row(1)),
     line(0, row(2) - 4, 26, row(2) - 4, "dw-standing"),
     svg`<rect class="dw-standing-dot" x="10" y=${row(2) - 7} width="6" height="6"></rect>`,
-    write("water that stands at the end of the month", 34, row(2)),
+    write("water standing at the month's end", 34, row(2)),
   ];
 }
