@@ -27,7 +27,7 @@ export function basisRows(found: Findings): Table {
     ...sentences("Caution for these cells", found.inputCautions),
     ...sentences("Caution for every use", found.standingCautions),
     ...sentences("Assumption", found.assumptions),
-    ...found.sources.map((s) => ["Source", s.source, s.functions.join(", "), cellList(s.cells)]),
+    ...sentences("Source", found.sources),
   ];
   const width = 4;
   return rows.map((row) => [...row, ...Array<string>(width - row.length).fill("")]);

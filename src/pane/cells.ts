@@ -11,23 +11,27 @@ export interface CellRun {
 
 /** Gathers cells into runs down a column: sheet by sheet, column by column. Sheets keep the order in which they come. */
 export function runs(cells: readonly CellAddress[]): CellRun[] {
-  const sheets = [...new Set(cells.map((c) => c.sheet))];
-  const order = new Map(sheets.map((sheet, i) => [sheet, i]));
-  const sorted = [...cells].sort(
-    (a, b) => (order.get(a.sheet) ?? 0) - (order.get(b.sheet) ?? 0) || a.column - b.column || a.row - b.row,
+  // Thousands of cells come in the order of the ledger, so that the rows of a column are in order already.
+  const sheets = new Map<string, Map<number, CellAddress[]>>();
+  for (const cell of cells) {
+    const columns = sheets.get(cell.sheet) ?? new Map<number, CellAddress[]>();
+    sheets.set(cell.sheet, columns);
+    const column = columns.get(cell.column);
+    if (column === undefined) columns.set(cell.column, [cell]);
+    else column.push(cell);
+  }
+  return [...sheets.values()].flatMap((columns) =>
+    [...columns].sort(([a], [b]) => a - b).flatMap(([, column]) => downColumn(column.sort((a, b) => a.row - b.row))),
   );
+}
+
+function downColumn(column: readonly CellAddress[]): CellRun[] {
   const out: { first: CellAddress; count: number }[] = [];
-  for (const cell of sorted) {
+  for (const cell of column) {
     const last = out.at(-1);
-    if (last !== undefined && last.first.sheet === cell.sheet && last.first.column === cell.column) {
-      const gap = cell.row - last.first.row - last.count;
-      if (gap === -1) continue;
-      if (gap === 0) {
-        last.count++;
-        continue;
-      }
-    }
-    out.push({ first: cell, count: 1 });
+    const gap = last === undefined ? 1 : cell.row - last.first.row - last.count;
+    if (last === undefined || gap > 0) out.push({ first: cell, count: 1 });
+    else if (gap === 0) last.count++;
   }
   return out.map(({ first, count }) => ({ first, count, text: runText(first, count) }));
 }

@@ -16,12 +16,6 @@ export interface FoundSentence {
   readonly cells: readonly CellAddress[];
 }
 
-export interface FoundSource {
-  readonly source: string;
-  readonly functions: readonly string[];
-  readonly cells: readonly CellAddress[];
-}
-
 /** All that a review says, in the order in which it says it. */
 export interface Findings {
   readonly cells: number;
@@ -31,51 +25,67 @@ export interface Findings {
   /** cautions that hold for every use of a function */
   readonly standingCautions: readonly FoundSentence[];
   readonly assumptions: readonly FoundSentence[];
-  readonly sources: readonly FoundSource[];
+  readonly sources: readonly FoundSentence[];
 }
 
+/** Sentences with the functions and cells that carry them. Cells are added one after the other, so a cell that comes again comes at once. */
 class Gathered {
-  readonly #groups = new Map<string, { functions: Set<string>; cells: Set<CellAddress> }>();
+  readonly #groups = new Map<string, { functions: Set<string>; cells: CellAddress[] }>();
 
   add(sentence: string, fn: CellFunction, address: CellAddress): void {
-    const group = this.#groups.get(sentence) ?? { functions: new Set(), cells: new Set() };
+    const group = this.#groups.get(sentence);
+    if (group === undefined) {
+      this.#groups.set(sentence, { functions: new Set([fn.name]), cells: [address] });
+      return;
+    }
     group.functions.add(fn.name);
-    group.cells.add(address);
-    this.#groups.set(sentence, group);
+    if (group.cells.at(-1) !== address) group.cells.push(address);
   }
 
   /** Those that most cells carry first; ties in the order in which they came up. */
   list(): FoundSentence[] {
     return [...this.#groups]
-      .map(([sentence, g]) => ({ sentence, functions: [...g.functions], cells: [...g.cells] }))
+      .map(([sentence, g]) => ({ sentence, functions: [...g.functions], cells: g.cells }))
       .sort((a, b) => b.cells.length - a.cells.length);
   }
 }
 
 /**
- * Gathers what the cells carry. Weight: an error before a caution that the inputs brought up, that before a caution that
+ * Gathers what the cells carry, cell by cell. Weight: an error before a caution that the inputs brought up, that before a caution that
  * stands for the function whatever its inputs, that before an assumption.
  */
-export function gather(cells: readonly SurveyedCell[]): Findings {
-  const errors: FoundError[] = [];
-  const inputCautions = new Gathered();
-  const standingCautions = new Gathered();
-  const assumptions = new Gathered();
-  const sources = new Gathered();
-  for (const { address, calls } of cells) {
+export class Gathering {
+  readonly #errors: FoundError[] = [];
+  readonly #inputCautions = new Gathered();
+  readonly #standingCautions = new Gathered();
+  readonly #assumptions = new Gathered();
+  readonly #sources = new Gathered();
+  #cells = 0;
+
+  get cells(): number {
+    return this.#cells;
+  }
+
+  add({ address, calls }: SurveyedCell): void {
+    this.#cells++;
     for (const { fn, outcome, ...found } of calls) {
-      if (!outcome.ok) errors.push({ address, fn, code: outcome.code, says: outcome.says });
-      for (const s of found.cautions) (fn.cautions.includes(s) ? standingCautions : inputCautions).add(s, fn, address);
-      for (const s of found.assumptions) assumptions.add(s, fn, address);
-      for (const s of fn.sources) sources.add(s, fn, address);
+      if (!outcome.ok) this.#errors.push({ address, fn, code: outcome.code, says: outcome.says });
+      for (const s of found.cautions) {
+        (fn.cautions.includes(s) ? this.#standingCautions : this.#inputCautions).add(s, fn, address);
+      }
+      for (const s of found.assumptions) this.#assumptions.add(s, fn, address);
+      for (const s of fn.sources) this.#sources.add(s, fn, address);
     }
   }
-  return {
-    cells: cells.length,
-    errors,
-    inputCautions: inputCautions.list(),
-    standingCautions: standingCautions.list(),
-    assumptions: assumptions.list(),
-    sources: sources.list().map(({ sentence, ...rest }) => ({ source: sentence, ...rest })),
-  };
+
+  findings(): Findings {
+    return {
+      cells: this.#cells,
+      errors: this.#errors,
+      inputCautions: this.#inputCautions.list(),
+      standingCautions: this.#standingCautions.list(),
+      assumptions: this.#assumptions.list(),
+      sources: this.#sources.list(),
+    };
+  }
 }

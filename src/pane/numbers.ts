@@ -76,7 +76,7 @@ export function isTable(value: Cell | Table): value is Table {
   return Array.isArray(value);
 }
 
-const UNITS_ALONE: Readonly<Record<string, string>> = { F: "°F", C: "°C", deg: "°" };
+const UNITS_ALONE: Readonly<Record<string, string>> = { F: "°F", C: "°C" };
 
 /** A unit with raised digits and degree signs: "ft2" as ft², "F" as °F. */
 export function shownUnit(unit: string): string {

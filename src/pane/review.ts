@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { addressText } from "../hosts/host.ts";
 import type { CellAddress, LedgerEntry } from "../hosts/ledger.ts";
 import { BASIS_SHEET, basisRows, count } from "./basis-sheet.ts";
-import { runs } from "./cells.ts";
-import { type Findings, type FoundSentence, gather } from "./findings.ts";
+import { type CellRun, runs } from "./cells.ts";
+import { type Findings, type FoundSentence, Gathering } from "./findings.ts";
 import { inIdleSlices } from "./idle.ts";
 import { sayError } from "./sentence.ts";
 import { asksFormula, Survey } from "./survey.ts";
@@ -21,6 +21,7 @@ export class ReviewView implements View {
   readonly #survey: Survey;
   /** how many are drawn, by list */
   readonly #drawn = new Map<string, number>();
+  readonly #runs = new WeakMap<FoundSentence, readonly CellRun[]>();
   #stop: (() => void) | undefined;
   #turn = 0;
   #found: Findings | undefined;
@@ -48,10 +49,12 @@ export class ReviewView implements View {
     const formulas = await formulasOf(entries, (address) => host.formulaAt(address));
     if (turn !== this.#turn) return;
     this.#survey.start(entries, formulas);
+    const gathering = new Gathering();
     this.#stop = inIdleSlices((mayGoOn) => {
       this.#survey.work(mayGoOn);
+      for (const cell of this.#survey.cells.slice(gathering.cells)) gathering.add(cell);
       // What stood there before stays until the new review is whole, so that the lists do not jump.
-      if (this.#survey.done) this.#found = gather(this.#survey.cells);
+      if (this.#survey.done) this.#found = gathering.findings();
       this.#pane.redraw();
       return this.#survey.done ? "done" : "more";
     });
@@ -102,7 +105,7 @@ export class ReviewView implements View {
 
   #sentences(id: string, title: string, list: readonly FoundSentence[], look: string) {
     return this.#section(id, title, list, (f) => {
-      const places = runs(f.cells);
+      const places = this.#places(f);
       const key = `${id}\u0000${f.sentence}`;
       const drawn = this.#drawn.get(key) ?? PLACES;
       return html`<li class="sw-found ${look}">
@@ -124,6 +127,13 @@ export class ReviewView implements View {
       <ul class="sw-list">${list.slice(0, drawn).map(item)}</ul>
       ${list.length > drawn ? this.#more(id, drawn, list.length, 100) : nothing}
     </section>`;
+  }
+
+  /** A list is drawn again after every message; its places are gathered once. */
+  #places(found: FoundSentence): readonly CellRun[] {
+    const known = this.#runs.get(found) ?? runs(found.cells);
+    this.#runs.set(found, known);
+    return known;
   }
 
   #place(address: CellAddress, text: string): TemplateResult {

@@ -1,6 +1,6 @@
 import { nestSheets } from "../../src/core/cutting/nest-sheets.ts";
 import { faults } from "../core/cutting/verify.ts";
-import { flags, type Row, report, search } from "./cutting-report.ts";
+import { flags, now, type Row, report, search } from "./cutting-report.ts";
 
 interface Instance {
   id: string;
@@ -30,9 +30,9 @@ export function classes(file: unknown, turns: boolean): void {
     }));
     const stocks = [{ id: "s", lengthIn: inst.W, widthIn: inst.H, cost: 1, quantity: null }];
     const options = { kerfIn: 0, trimIn: 0, goal: "sheets" as const, ...search() };
-    const start = performance.now();
+    const start = now();
     const nesting = nestSheets(parts, stocks, options);
-    const ms = performance.now() - start;
+    const ms = now() - start;
     rows.push({
       group: inst.id.slice(0, 3),
       id: inst.id,

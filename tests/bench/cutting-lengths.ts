@@ -1,6 +1,6 @@
 import { nestLengths } from "../../src/core/cutting/nest-lengths.ts";
 import { lengthFaults } from "../core/cutting/verify-lengths.ts";
-import { flags, type Row, report, search } from "./cutting-report.ts";
+import { flags, now, type Row, report, search } from "./cutting-report.ts";
 
 interface Instance {
   id: string;
@@ -19,7 +19,7 @@ export function lengths(file: unknown): void {
     const parts = inst.items.map(([size, quantity], k) => ({ id: `p${k}`, lengthIn: size / 64, quantity }));
     const stocks = [{ id: "s", lengthIn: inst.C / 64, cost: 1, quantity: null }];
     const options = { kerfIn: 0, trimIn: 0, goal: "sheets" as const, ...search() };
-    const start = performance.now();
+    const start = now();
     const nesting = nestLengths(parts, stocks, options);
     rows.push({
       group: inst.id.replace(/_?[\dA-Z]*_?\d+$/, "") || inst.id,
@@ -28,7 +28,7 @@ export function lengths(file: unknown): void {
       ours: nesting.count,
       bound: nesting.bound,
       proven: nesting.proven,
-      ms: performance.now() - start,
+      ms: now() - start,
       cutShort: nesting.cutShort,
       wrong: lengthFaults(nesting, parts, stocks, options),
     });

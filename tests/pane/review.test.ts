@@ -5,7 +5,7 @@ import { type CellAddress, Ledger } from "../../src/hosts/ledger.ts";
 import { BASIS_SHEET, basisRows } from "../../src/pane/basis-sheet.ts";
 import { runs } from "../../src/pane/cells.ts";
 import { find } from "../../src/pane/find.ts";
-import { gather } from "../../src/pane/findings.ts";
+import { Gathering } from "../../src/pane/findings.ts";
 import { asksFormula, Survey } from "../../src/pane/survey.ts";
 import { count, push, samples } from "./samples.ts";
 
@@ -21,7 +21,9 @@ function reviewed(ledger: Ledger, formulas = new Map()) {
   const survey = new Survey(samples);
   survey.start(ledger.entries(), formulas);
   survey.work(() => true);
-  return gather(survey.cells);
+  const gathering = new Gathering();
+  for (const found of survey.cells) gathering.add(found);
+  return gathering.findings();
 }
 
 test("errors, cautions by weight, and assumptions, each with its cells", () => {
@@ -44,7 +46,7 @@ test("errors, cautions by weight, and assumptions, each with its cells", () => {
   expect(found.standingCautions.map((s) => s.sentence)).toEqual([...push.cautions]);
   expect(found.assumptions).toHaveLength(1);
   expect(found.assumptions[0]?.cells.map((c) => c.row)).toEqual([3, 4]);
-  expect(found.sources).toEqual([expect.objectContaining({ source: "A table of pushes", functions: ["WIND_PUSH"] })]);
+  expect(found.sources).toEqual([expect.objectContaining({ sentence: "A table of pushes", functions: ["WIND_PUSH"] })]);
 });
 
 test("earlier arguments of a cell do not count", () => {

@@ -109,8 +109,8 @@ export function settle<S extends VaporSolution>(
     const found = layerHumidities(path, solution);
     const gap = Math.max(0, ...found.map((rh, i) => (moving[i] ? Math.abs(rh - (rhShares[i] ?? rh)) : 0)));
     if (gap < SETTLED_RH) return { path, solution, rhShares: found };
-    // Full steps overshoot where a steep curve meets a wet plane: shorter ones then, longer ones again while they lead on.
-    step = gap > lastGap ? Math.max(step / 2, 0.01) : Math.min(step * 1.1, 0.9);
+    // A step too long overshoots where a steep curve meets a wet plane: halve it then, and lengthen it while it leads on.
+    step = gap > lastGap ? Math.max(step / 2, 0.01) : Math.min(step * 1.1, 20);
     lastGap = gap;
     const share = step;
     rhShares = rhShares.map((rh, i) => rh + share * ((found[i] ?? rh) - rh));

@@ -178,7 +178,7 @@ describe("the year", () => {
           expect(invoke(months, [layers, station.wmo, indoor, null, dryOut])).toMatchObject({ ok: true });
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 150, seed: 7 },
     );
   });
 
