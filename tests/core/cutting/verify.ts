@@ -32,7 +32,10 @@ export function faults(
   const used = new Map<string, number>();
   nesting.sheets.forEach((sheet, n) => {
     const stock = stocks.find((s) => s.id === sheet.stock);
-    if (!stock) return wrong.push(`sheet ${n}: no stock ${sheet.stock}`);
+    if (!stock) {
+      wrong.push(`sheet ${n}: no stock ${sheet.stock}`);
+      return;
+    }
     used.set(sheet.stock, (used.get(sheet.stock) ?? 0) + 1);
     if (sheet.placements.length === 0) wrong.push(`sheet ${n} is empty`);
     for (const p of sheet.placements) {
@@ -45,7 +48,6 @@ export function faults(
       if (p.turned ? !turned : !upright) wrong.push(`sheet ${n}: ${p.part} has a wrong size or may not turn`);
     }
     wrong.push(...sheetFaults(sheet, stock, options).map((w) => `sheet ${n}: ${w}`));
-    return 0;
   });
   for (const u of nesting.unplaced) placed.set(u.part, (placed.get(u.part) ?? 0) + u.quantity);
   for (const [id, list] of byId) {

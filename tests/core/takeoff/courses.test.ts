@@ -97,6 +97,15 @@ test("a stagger that cannot be is said, with the course and the place", () => {
   expect(plan.exceptions[0]).toMatch(/25 ft in course 2 .*course 1/);
 });
 
+test("a column inside an opening takes no joint in the courses that it crosses", () => {
+  const wall = wallOf("w", [0, 192, 288, 384, 576], 2, [opening("G1", 150, 24, 84, 48)]);
+  const tape = new Tape();
+  const plan = planCourses([wall], [], RULES, tape);
+  checkPlan([wall], [], RULES, plan);
+  expect(plan.joints.map((j) => j.xFt)).not.toContain(16);
+  expect(tape.cautions.join()).toMatch(/inside an opening.*16 ft/);
+});
+
 test("a bay longer than a panel is refused by its place", () => {
   expect(() => planCourses([wallOf("w", [0, 400, 600], 2, [])], [], RULES)).toThrow(OutOfRange);
   expect(() => planCourses([wallOf("w", [0, 400, 600], 2, [])], [], RULES)).toThrow(/from 0 to 33.3333 ft/);
