@@ -2,3 +2,4 @@
 export { registry } from "../functions/registry.ts";
 export { buildAssets } from "./assets.ts";
 export { describe } from "./describe.ts";
+export { withFunctionTable } from "./readme.ts";
