@@ -119,7 +119,7 @@ function stretchOf(
   const [from, to] = [ofFt(part.fromFt), ofFt(part.toFt)];
   const half = (rules.jointGapIn * PER_IN) / 2;
   const free = w.columnsFt
-    .filter((x) => !crossing.some((o) => x < -1 && x > o.leftFt + CLOSE_FT && x < o.leftFt + o.widthFt - CLOSE_FT))
+    .filter((x) => !crossing.some((o) => x > o.leftFt + CLOSE_FT && x < o.leftFt + o.widthFt - CLOSE_FT))
     .map(ofFt)
     .filter((x) => x > from && x < to);
   const roomy = free.filter((x) => x - from >= SHORTEST_IN * PER_IN && to - x >= SHORTEST_IN * PER_IN);
