@@ -5,6 +5,9 @@ import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { CellFunction } from "../../src/functions/declare.ts";
+import { invoke, positional } from "../../src/functions/invoke.ts";
+import { functionNamed } from "../../src/functions/registry.ts";
 import { addIn, launch, top } from "./launch.ts";
 import { serve } from "./serve.ts";
 
@@ -74,6 +77,7 @@ describe("a page with a real worker", () => {
 describe("the built add-in", () => {
   const scripts = () => readdirSync(addIn()).filter((name) => name.endsWith(".js"));
   const source = (name: string) => readFileSync(join(addIn(), name), "utf8");
+  const nest = functionNamed("SHEETS_NEST") as CellFunction;
   /** A county and a station that stand in no declaration. */
   const MARKS = ["Tuscaloosa", "Sacramento Metropolitan"];
 
@@ -113,6 +117,18 @@ describe("the built add-in", () => {
     expect(await page.evaluate(`Promise.all(${given})`)).toEqual(["3A", "3A"]);
     expect(await page.evaluate(given)).toEqual(["3A", "3A"]);
     expect(asked).toEqual([expect.stringMatching(/^\/county-zones\.[0-9a-f]{10}\.js$/)]);
+    await page.close();
+  });
+
+  test("searches beside the page, and answers at once what it has searched before", async () => {
+    const page = await addInPage();
+    const given = `functions.SHEETSNEST(${JSON.stringify(positional(nest, nest.example.args)).slice(1, -1)})`;
+    expect(await page.evaluate(`${given} instanceof Promise`)).toBe(true);
+    const found = await page.evaluate(given);
+    expect(found).toEqual(await page.evaluate(`[${given}][0]`));
+    expect(await page.evaluate(`${given} instanceof Promise`)).toBe(false);
+    expect(invoke(nest, positional(nest, nest.example.args))).toEqual({ ok: true, value: found });
+    expect(page.workers()).toHaveLength(1);
     await page.close();
   });
 
