@@ -1,10 +1,12 @@
 import { heading, input, label, note, result, type SheetTemplate, title } from "./template.ts";
 
-const opening = (name: string, width: string, height: string, count: number) => [
+const opening = (name: string, width: string, height: string, sill: string, left: string) => [
   input(name),
   input(width),
   input(height),
-  input(count),
+  input(1),
+  input(sill),
+  input(left),
 ];
 
 /** One wall elevation: areas, sheets for the lining, sealant at the sill. */

@@ -1,4 +1,5 @@
 import { demoAssembly } from "./demo-assembly.ts";
+import { demoTakeoff } from "./demo-takeoff.ts";
 import { demoSite } from "./demo-site.ts";
 import { demoWall } from "./demo-wall.ts";
 import { demoWind } from "./demo-wind.ts";
@@ -7,6 +8,6 @@ import type { WorkbookTemplate } from "./template.ts";
 /** The workbook that the try-out sheet opens with: an invented small building. */
 export const demo: WorkbookTemplate = {
   name: "Workshop shell",
-  sheets: [demoSite, demoWind, demoAssembly, demoWall],
+  sheets: [demoSite, demoWind, demoAssembly, demoWall, demoTakeoff],
   names: [],
 };
