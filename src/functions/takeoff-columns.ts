@@ -1,8 +1,36 @@
+import { BadInput, plain } from "../core/refusal.ts";
 import { columnTable, wallColumns } from "../core/takeoff/columns.ts";
 import { cellFunction, tableOf } from "./declare.ts";
 import { optional } from "./param.ts";
-import { choice, length } from "./params/scalar.ts";
+import { capital, choice, length, oneCell } from "./params/scalar.ts";
 import { noOpenings, wallLength } from "./takeoff-params.ts";
+
+/** Columns closer than this are no columns: the number was meant in feet. */
+const CLOSEST_IN = 12;
+
+const inches = length("in", {
+  says: "greatest spacing of the columns in inches, or text such as 8 ft",
+  min: CLOSEST_IN,
+  max: 480,
+  usual: { min: 16, max: 192, ask: "is it in inches?" },
+});
+
+/** A spacing; a bare number that can only be feet is refused with both ways to write it. */
+const spacing: typeof inches = {
+  ...inches,
+  read(raw, at, notes) {
+    const cell = oneCell(raw, at, inches.says);
+    const value = typeof cell === "boolean" || String(cell).trim() === "" ? Number.NaN : Number(cell);
+    if (value >= 2 && value < CLOSEST_IN) {
+      throw new BadInput(
+        `${capital(at)} is ${plain(value)} in`,
+        `a bare number is inches, and columns stand ${CLOSEST_IN} in apart at least`,
+        `For feet type "${plain(value)} ft" or ${plain(value * 12)}`,
+      );
+    }
+    return inches.read(raw, at, notes);
+  },
+};
 
 const columns = cellFunction({
   name: "WALL_COLUMNS",
@@ -10,12 +38,7 @@ const columns = cellFunction({
   summary: "Column lines of a wall: near the spacing, none inside an opening, one on each side of every opening.",
   params: {
     length: wallLength,
-    spacing: length("in", {
-      says: "greatest spacing of the columns, or text such as 8 ft",
-      min: 12,
-      max: 480,
-      usual: { min: 16, max: 192, ask: "is it in inches?" },
-    }),
+    spacing,
     openings: noOpenings(),
     layout: optional(
       choice(["module", "even"], {

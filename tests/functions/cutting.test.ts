@@ -180,6 +180,11 @@ describe("from columns to courses to what is left over", () => {
     expect(next[0]?.[5]).toBe(0);
   });
 
+  test("a spacing in feet without its unit is refused with both ways to write it", () => {
+    expect(says("WALL_COLUMNS", 48, 8)).toMatch(/"8 ft" or 96/);
+    expect(tableOfCell("WALL_COLUMNS", 48, "8 ft")).toEqual(tableOfCell("WALL_COLUMNS", 48, 96));
+  });
+
   test("a wall that is not in the list, or twice, is named", () => {
     const walls = [["a", 16, 4]];
     expect(
