@@ -120,7 +120,7 @@ function note(input: ScheduleInput, tape: Tape | undefined): void {
   if (input.roof === "none") return;
   const first = input.given[0];
   const figure = claddingFigure(input.roof, input.slopeDeg, input.edition);
-  const zone = first?.zone ?? Object.keys(figure.zones ?? {}).at(-1) ?? "3";
+  const zone = first?.zone ?? (Object.hasOwn(figure.zones ?? {}, "3") ? "3" : "2");
   pressure(input, input.roof, zone, first?.areaFt2 ?? areaFt2, first, tape);
 }
 

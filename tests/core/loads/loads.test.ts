@@ -80,6 +80,12 @@ describe("live load", () => {
     expect(roofLive(20, 200, 0, "7-16")).toBe(20);
     expect(roofLive(20, 400, 0, "7-16")).toBeCloseTo(16, 9);
     expect(roofLive(20, 200, 45, "7-16")).toBeCloseTo(12, 9);
+    expect(roofLive(20, 200, (Math.atan(0.5) * 180) / Math.PI, "7-16")).toBeCloseTo(18, 9);
+  });
+
+  test("of an influence area of 1600 ft2 by hand: 0.25 + 15/40", () => {
+    expect(floorLive(40, 4, 400, 1, "7-16")).toBeCloseTo(25, 9);
+    expect(floorLive(40, 1, 1600, 2, "7-16")).toBeCloseTo(25, 9);
   });
 
   test("heavy loads are not reduced, and uses are read by name", () => {
@@ -130,6 +136,13 @@ describe("combinations", () => {
     const only = combine({ D: 10, L: 0, Lr: 0, S: 0, W: 0, E: 0 }, "strength", 0.5, "7-16");
     expect(only.all.map((c) => c.text)).toEqual(["1.4 D", "1.2 D", "0.9 D"]);
     expect(only.largest.value).toBeCloseTo(14, 9);
+  });
+
+  test("seismic combinations take their share of snow: 0.2 to 7-16, 0.15 in 7-22", () => {
+    const shaken: Loads = { D: 10, L: 20, Lr: 0, S: 100, W: 0, E: 50 };
+    const values = (edition: "7-16" | "7-22") => combine(shaken, "strength", 0.5, edition).all.map((c) => c.value);
+    expect(values("7-16")).toContain(12 + 50 + 10 + 20);
+    expect(values("7-22")).toContain(12 + 50 + 10 + 15);
   });
 
   test("7-22 brings its strength-level snow down for allowable stress", () => {
