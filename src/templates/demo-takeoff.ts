@@ -1,7 +1,7 @@
 import { heading, input, label, note, result, type SheetTemplate, spillBlock, title } from "./template.ts";
 
 const WALL = "'Long wall'!B4,'Long wall'!B5";
-const OPENINGS = "'Long wall'!A7:F9";
+const OPENINGS = "'Long wall'!A7:F12";
 
 const lining = (name: string, lengthIn: number, widthIn: number, quantity: number, grain: string) => [
   input(name),
@@ -30,12 +30,12 @@ export const demoTakeoff: SheetTemplate = {
     ...spillBlock(`=SILL.WALL_COLUMNS('Long wall'!B4,B5,${OPENINGS},,,,TRUE)`, ["0.00", "0.00", ""], 24),
     [heading("Courses of panels, cut to the openings")],
     ...spillBlock(
-      `=SILL.WALL_COURSES(${WALL},A12:C33,B6,${OPENINGS},,,,B7,TRUE)`,
+      `=SILL.WALL_COURSES(${WALL},A11:C34,B6,${OPENINGS},,,,B7,TRUE)`,
       ["", "0", "0.00", "0.00", "0.00", "0", "0.0", "0.0", "", ""],
       16,
     ),
     [heading("What the panels leave, to cut from first")],
-    ...spillBlock(`=SILL.WALL_OFFCUTS(${WALL},A12:C33,B6,${OPENINGS},,,,B7,TRUE)`, ["", "0.00", "0.00", "0", "0"], 16),
+    ...spillBlock(`=SILL.WALL_OFFCUTS(${WALL},A11:C34,B6,${OPENINGS},,,,B7,TRUE)`, ["", "0.00", "0.00", "0", "0"], 16),
     [heading("Lining parts"), heading("Length, in"), heading("Width, in"), heading("Quantity"), heading("Grain")],
     lining("full height", 96, 48, 7, "along"),
     lining("over window", 36, 24, 4, "along"),
@@ -43,20 +43,24 @@ export const demoTakeoff: SheetTemplate = {
     lining("strip at head", 48, 18, 10, "free"),
     [heading("Lining sheet"), heading("Length, in"), heading("Width, in"), heading("Cost")],
     [input("4 x 8 sheet"), input(96), input(48), input(38, "0.00")],
-    [label("Sheets to order"), result("=SILL.SHEETS_NEST(A69:E72,A74:D74,B7)", "0")],
-    [label("Proven least"), result("=SILL.SHEETS_BOUND(A69:E72,A74:D74,B7)", "0")],
+    [label("Sheets to order"), result("=SILL.SHEETS_NEST(A70:E73,A75:D75,B7)", "0")],
+    [label("Proven least"), result("=SILL.SHEETS_BOUND(A70:E73,A75:D75,B7)", "0")],
     [],
     [heading("Cutting list of the lining")],
-    ...spillBlock("=SILL.SHEETS_LAYOUT(A69:E72,A74:D74,B7,,,TRUE)", ["0", "", "0.00", "0.00", "0.00", "0.00", "", ""], 28),
+    ...spillBlock(
+      "=SILL.SHEETS_LAYOUT(A70:E73,A75:D75,B7,,,TRUE)",
+      ["0", "", "0.00", "0.00", "0.00", "0.00", "", ""],
+      28,
+    ),
     [heading("Window and door bucks, in")],
-    ...spillBlock(`=SILL.BUCKS(${OPENINGS})`, ["", "0.00", "0"], 6),
+    ...spillBlock(`=SILL.BUCKS(${OPENINGS})`, ["", "0.00", "0"], 14),
     [heading("To order"), heading("Quantity"), heading("Unit"), heading("Packs"), heading("Pack")],
     ...order(`=SILL.ROLLS(${WALL},5,100,${OPENINGS},,,,,,B8)`),
     ...order(`=SILL.TAPE(${OPENINGS},75,,,B8)`),
     ...order(`=SILL.BOARDS(${WALL},"4x8",{3,3},${OPENINGS},,B8)`),
     ...order(`=SILL.FURRING(${WALL},24,10,${OPENINGS},,,,B8)`),
     ...order(`=SILL.SCREEN('Long wall'!B4,10,${OPENINGS},,B8)`),
-    [label("Sealant cartridges under the sill"), result("='Long wall'!B15", "0")],
+    [label("Sealant cartridges under the sill"), result("='Long wall'!B18", "0")],
   ],
 };
 

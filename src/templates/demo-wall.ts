@@ -1,4 +1,4 @@
-import { heading, input, label, note, result, type SheetTemplate, title } from "./template.ts";
+import { heading, input, label, note, result, type SheetTemplate, spilled, title } from "./template.ts";
 
 const opening = (name: string, width: string, height: string, sill: string, left: string) => [
   input(name),
@@ -13,7 +13,7 @@ const opening = (name: string, width: string, height: string, sill: string, left
 export const demoWall: SheetTemplate = {
   name: "Long wall",
   says: "One wall elevation from size and openings to areas, sheets and sealant.",
-  widths: [34, 14, 14, 12, 46],
+  widths: [34, 14, 14, 12, 12, 12],
   rows: [
     [title("Long wall, one elevation")],
     [],
@@ -21,20 +21,23 @@ export const demoWall: SheetTemplate = {
     [label("Length"), input("40'-0\""), label("ft")],
     [label("Height"), input("9'-6\""), label("ft")],
     [],
-    [heading("Opening"), heading("Width"), heading("Height"), heading("Count")],
-    opening("window", "3'-0\"", "4'-0\"", 4),
-    opening("door", "3'-4\"", "6'-10\"", 1),
+    [heading("Opening"), heading("Width"), heading("Height"), heading("Count"), heading("Sill"), heading("Left edge")],
+    opening("window 1", "3'-0\"", "4'-0\"", "2'-8\"", "4'-0\""),
+    opening("window 2", "3'-0\"", "4'-0\"", "2'-8\"", "12'-0\""),
+    opening("door", "3'-4\"", "6'-10\"", "0'-0\"", "18'-6\""),
+    opening("window 3", "3'-0\"", "4'-0\"", "2'-8\"", "26'-0\""),
+    opening("window 4", "3'-0\"", "4'-0\"", "2'-8\"", "34'-0\""),
     [],
     [heading("Takeoff"), heading("Value"), heading("Unit")],
     [
       label("Gross area, net area, openings"),
-      result("=SILL.WALL_AREA(B4,B5,,A7:D9)", "0.0"),
-      undefined,
-      undefined,
+      result("=SILL.WALL_AREA(B4,B5,,A7:F12)", "0.0"),
+      spilled("0.0"),
+      spilled("0.0"),
       label("ft2"),
     ],
     [label("Waste on sheets"), input(0.08, "0%")],
-    [label("Lining sheets 4 ft x 8 ft"), result('=SILL.SHEETS_COUNT(C12,"4x8",B13)', "0"), label("sheets")],
+    [label("Lining sheets 4 ft x 8 ft"), result('=SILL.SHEETS_COUNT(C15,"4x8",B16)', "0"), label("sheets")],
     [
       label("Sealant under the sill plate"),
       result("=SILL.BEAD(2*SILL.LENGTH(B4),3/8,,,10%)", "0"),

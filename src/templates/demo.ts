@@ -1,6 +1,6 @@
 import { demoAssembly } from "./demo-assembly.ts";
-import { demoTakeoff } from "./demo-takeoff.ts";
 import { demoSite } from "./demo-site.ts";
+import { demoTakeoff } from "./demo-takeoff.ts";
 import { demoWall } from "./demo-wall.ts";
 import { demoWind } from "./demo-wind.ts";
 import type { WorkbookTemplate } from "./template.ts";
