@@ -1,6 +1,9 @@
 import type { SVGTemplateResult } from "lit-html";
 import type { Picture } from "../../core/picture.ts";
+import { cuttingLayout } from "./cutting-layout.ts";
+import { cuttingLengths } from "./cutting-lengths.ts";
 import { loadCombinations } from "./load-combinations.ts";
+import { wallElevation } from "./wall-elevation.ts";
 import { wallSection } from "./wall-section.ts";
 import { wettingYear } from "./wetting-year.ts";
 import { windZones } from "./wind-zones.ts";
@@ -17,6 +20,9 @@ const DRAWINGS: Readonly<Record<string, Draw>> = {
   "wetting-year": wettingYear,
   "wind-zones": windZones,
   "load-combinations": loadCombinations,
+  "wall-elevation": wallElevation,
+  "cutting-layout": cuttingLayout,
+  "cutting-lengths": cuttingLengths,
 };
 
 /** Narrowest place that drawings are laid out for; in a narrower one they shrink. */
