@@ -47,7 +47,8 @@ export function paragraph(
   width: number,
   look = "dw-text",
 ): { parts: readonly Part[]; foot: number } {
-  const rows = wrapText(text, TEXT, width, 6);
+  // Heavy letters run wider.
+  const rows = wrapText(text, TEXT, look === "dw-strong" ? width * 0.92 : width, 6);
   return {
     parts: rows.map((row, i) => write(row, x, y + i * LINE, look)),
     foot: y + Math.max(0, rows.length - 1) * LINE,

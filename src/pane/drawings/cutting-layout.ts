@@ -1,0 +1,93 @@
+import { type SVGTemplateResult, svg } from "lit-html";
+import type { CuttingLayoutPicture, SheetDrawing } from "../../core/cutting/pictures.ts";
+import { inches, short } from "./figures.ts";
+import { box, frame, LINE, type Part, paragraph, path, SMALL, TEXT, write } from "./frame.ts";
+import { boxCorners, hatch } from "./hatch.ts";
+import { numbered, repeats } from "./repeats.ts";
+import { at } from "./scale.ts";
+import { textWidth } from "./text.ts";
+
+const GAP = 18;
+
+type SheetPart = SheetDrawing["parts"][number];
+
+/** Sheet by sheet what is cut where, sheets that are alike once; what is left over is hatched. */
+export function cuttingLayout(picture: CuttingLayoutPicture, width: number): SVGTemplateResult {
+  const longest = Math.max(...picture.sheets.map((s) => s.lengthIn));
+  const scale = (width - 2) / longest;
+  const parts: Part[] = [];
+  let y = 0;
+  for (const sheet of picture.sheets) {
+    const drawn = sheetAt(sheet, scale, y, width);
+    parts.push(...drawn.parts);
+    y = drawn.foot + GAP;
+  }
+  if (picture.sheets.length > 0) {
+    parts.push(path(hatch(boxCorners(1, y - 2, 26, 12), 6, "/"), "dw-hatch"), box(1, y - 2, 26, 12, "dw-edge"));
+    parts.push(write("left over; sizes in inches", 34, y + 8));
+  }
+  return frame(picture, "Cutting layouts", width, y + 8 + SMALL / 2, parts);
+}
+
+function sheetAt(sheet: SheetDrawing, scale: number, top: number, width: number): { parts: Part[]; foot: number } {
+  const used = sheet.parts.reduce((sum, p) => sum + p.lengthIn * p.widthIn, 0) / (sheet.lengthIn * sheet.widthIn);
+  const head = paragraph(numbered("Sheet", "Sheets", sheet.numbers), 0, top + TEXT, width, "dw-strong");
+  const size = `${sheet.stock}, ${inches(sheet.lengthIn)} × ${inches(sheet.widthIn)}, ${short(100 * used, 0)} % used`;
+  const facts = paragraph(size, 0, head.foot + LINE, width);
+  const y = facts.foot + 7;
+  const [long, wide] = [sheet.lengthIn * scale, sheet.widthIn * scale];
+  const parts: Part[] = [...head.parts, ...facts.parts];
+  parts.push(box(1, y, long, wide, "dw-ground"), path(hatch(boxCorners(1, y, long, wide), 6, "/"), "dw-hatch"));
+
+  const kinds = repeats(sheet.parts, kindOf);
+  for (const part of sheet.parts) {
+    const number = kinds.findIndex((k) => kindOf(k.item) === kindOf(part)) + 1;
+    const left = 1 + part.xIn * scale;
+    // y of a layout runs up from the lower edge.
+    const over = y + (sheet.widthIn - part.yIn - part.widthIn) * scale;
+    parts.push(box(left, over, part.lengthIn * scale, part.widthIn * scale, "dw-part"));
+    parts.push(label(part, number, left, over, part.lengthIn * scale, part.widthIn * scale));
+  }
+  parts.push(box(1, y, long, wide, "dw-outline"));
+
+  let foot = y + wide + 4;
+  kinds.forEach(({ item, count }, i) => {
+    const text = `${item.name}, ${sizeOf(item)}${item.turned ? ", turned" : ""}, ${count} ${count === 1 ? "piece" : "pieces"}`;
+    parts.push(write(String(i + 1), 16, foot + LINE, "dw-strong", "end"));
+    const row = paragraph(text, 22, foot + LINE, width - 22);
+    parts.push(...row.parts);
+    foot = row.foot;
+  });
+  return { parts, foot };
+}
+
+/** Length and width as the part list gives them, not as laid. */
+function sizeOf(part: SheetPart): string {
+  const [length, width] = part.turned ? [part.widthIn, part.lengthIn] : [part.lengthIn, part.widthIn];
+  return `${inches(length)} × ${inches(width)}`;
+}
+
+function kindOf(part: SheetPart): string {
+  return `${part.name}|${sizeOf(part)}|${part.turned}`;
+}
+
+/** Name and size where they fit, upright where only that does; else the number of the list below. */
+function label(part: SheetPart, number: number, x: number, y: number, long: number, wide: number): Part {
+  const [middleX, middleY] = [x + long / 2, y + wide / 2];
+  const named = [part.name, sizeOf(part)];
+  const upright = wide > long;
+  for (const rows of [named, [part.name], [String(number)]]) {
+    const need = Math.max(...rows.map((row) => textWidth(row, TEXT))) + 8;
+    const tall = rows.length * (LINE - 2) + 2;
+    if (need <= long && tall <= wide) return svg`${textRows(rows, middleX, middleY)}`;
+    if (upright && need <= wide && tall <= long) {
+      return svg`<g transform="rotate(-90 ${at(middleX)} ${at(middleY)})">${textRows(rows, middleX, middleY)}</g>`;
+    }
+  }
+  return svg``;
+}
+
+function textRows(rows: readonly string[], x: number, y: number): readonly Part[] {
+  const first = y + 4 - ((rows.length - 1) * (LINE - 2)) / 2;
+  return rows.map((row, i) => write(row, x, first + i * (LINE - 2), i === 0 ? "dw-strong" : "dw-text", "middle"));
+}
