@@ -23,6 +23,19 @@ export interface Host {
   insertFormula(formula: string): Promise<CellAddress>;
   /** Makes or replaces a worksheet and fills it from A1; returns its name. Texts are written as texts, never as formulas. */
   writeSheet(name: string, rows: Table): Promise<string>;
+  /** Puts an image beside the cells of a worksheet, at the height of `near`, or in the place of the one that has its name. */
+  placeImage?(near: CellAddress, image: PlacedImage): Promise<void>;
+}
+
+/** An image for a worksheet; its size in pixels of a screen at its usual scale, 96 to an inch. */
+export interface PlacedImage {
+  readonly name: string;
+  /** what it shows, in words */
+  readonly alt: string;
+  /** a PNG file in base 64 */
+  readonly png: string;
+  readonly width: number;
+  readonly height: number;
 }
 
 /** `Wall!B4`, quoted where the sheet's name asks for it. */

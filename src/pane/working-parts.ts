@@ -4,7 +4,8 @@ import type { Cell, Step } from "../core/tape.ts";
 import { type CellFunction, HEADERS } from "../functions/declare.ts";
 import type { Outcome, ShownArgument, Working } from "../functions/invoke.ts";
 import { isBlank, isCellError, isRange, type RawArgument } from "../functions/raw.ts";
-import { drawing } from "./drawings/index.ts";
+import { fitted } from "./drawings/fitted.ts";
+import { isDrawn } from "./drawings/index.ts";
 import { words } from "./notation.ts";
 import { isTable, shownCell, shownUnit } from "./numbers.ts";
 import { type SaidError, sayError } from "./sentence.ts";
@@ -40,11 +41,19 @@ function resultUnit(fn: CellFunction, working: Working | undefined): string {
   return fn.returns.unit !== "" ? fn.returns.unit : (working?.steps.at(-1)?.unit ?? "");
 }
 
+/** Places a picture of a working in the sheet; `number` tells it from the other pictures of the same working. */
+export type PlacePicture = (picture: Picture, number: number) => void;
+
 /** All that stands under the result. */
-export function workingBody(fn: CellFunction, working: Working, given: readonly RawArgument[]): TemplateResult {
+export function workingBody(
+  fn: CellFunction,
+  working: Working,
+  given: readonly RawArgument[],
+  place?: PlacePicture,
+): TemplateResult {
   return html`
     ${cautions(fn, working.cautions)}
-    ${working.pictures.map(picture)}
+    ${working.pictures.map((p, i) => picture(p, place === undefined ? undefined : () => place(p, i)))}
     ${argumentList(working.arguments, given)}
     ${steps(working.steps)}
     ${sentenceList("Assumptions", working.assumptions)}
@@ -122,10 +131,11 @@ function step(s: Step): TemplateResult {
   </li>`;
 }
 
-function picture(p: Picture): TemplateResult {
-  const drawn = drawing(p);
+function picture(p: Picture, place: (() => void) | undefined): TemplateResult {
+  if (!isDrawn(p)) return html`<p class="sw-picture">${p.alt}</p>`;
   return html`<figure class="sw-picture">
-    ${drawn === undefined ? nothing : html`<div class="sw-drawing" aria-hidden="true">${drawn}</div>`}
+    <div class="sw-drawing" aria-hidden="true" ${fitted(p)}></div>
     <figcaption>${p.alt}</figcaption>
+    ${place === undefined ? nothing : html`<button type="button" class="sw-plain" @click=${place}>Place picture in the sheet</button>`}
   </figure>`;
 }

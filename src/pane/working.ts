@@ -2,14 +2,15 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import type { Cell } from "../core/tape.ts";
 import type { Working } from "../functions/invoke.ts";
-import { addressText, type Host } from "../hosts/host.ts";
+import { addressText, columnLetters, type Host } from "../hosts/host.ts";
 import type { CellAddress, LedgerCall } from "../hosts/ledger.ts";
 import { type Call, callsOf, namesIn, spillsOver } from "./calls.ts";
 import { errorIn, noteFor } from "./cell-notes.ts";
 import { copy } from "./clipboard.ts";
+import { imageOf } from "./drawings/image.ts";
 import { copyText, isTable, shownCell } from "./numbers.ts";
 import type { PaneContext, View } from "./view.ts";
-import { errorBox, result, workingBody } from "./working-parts.ts";
+import { errorBox, type PlacePicture, result, workingBody } from "./working-parts.ts";
 
 interface CellState {
   readonly address: CellAddress;
@@ -81,7 +82,7 @@ export class WorkingView implements View {
     return html`
       ${around ? errorBox("Spreadsheet error", noteFor({ ...state, names: [], functions: [] })) : nothing}
       ${state.calls.length > 1 ? html`<p class="sw-quiet">${state.calls.length} calls, outermost first</p>` : nothing}
-      ${state.calls.map(({ fn, call }, i) => keyed(call, this.#call({ fn, call }, i === 0)))}
+      ${state.calls.map(({ fn, call }, i) => keyed(call, this.#call({ fn, call }, i, state.address)))}
     `;
   }
 
@@ -103,7 +104,7 @@ export class WorkingView implements View {
     </div>`;
   }
 
-  #call({ fn, call }: Call, first: boolean): TemplateResult {
+  #call({ fn, call }: Call, order: number, address: CellAddress): TemplateResult {
     const working = this.#working({ fn, call });
     const outcome = working?.outcome ?? call.outcome;
     const head = html`<h3><span class="sw-name">${fn.name}</span></h3>`;
@@ -117,10 +118,10 @@ export class WorkingView implements View {
       ${
         working === undefined
           ? html`<p class="sw-quiet" role="status">Working it out …</p>`
-          : workingBody(fn, working, call.args)
+          : workingBody(fn, working, call.args, this.#placer(fn.name, order, address))
       }
     `;
-    return html`<article class="sw-call ${first ? "" : "sw-inner"}">${head}${body}</article>`;
+    return html`<article class="sw-call ${order === 0 ? "" : "sw-inner"}">${head}${body}</article>`;
   }
 
   /** The working of a call; undefined while it is being made, and the view is drawn again when it is there. */
@@ -134,6 +135,23 @@ export class WorkingView implements View {
       this.#pane.redraw();
     });
     return undefined;
+  }
+
+  /** Puts pictures of one call into the sheet; undefined where the host takes none. */
+  #placer(name: string, order: number, address: CellAddress): PlacePicture | undefined {
+    const { host } = this.#pane;
+    if (host?.placeImage === undefined) return undefined;
+    const place = host.placeImage.bind(host);
+    return async (picture, number) => {
+      const cell = `${columnLetters(address.column)}${address.row + 1}`;
+      const which = [order, number].some((n) => n > 0) ? ` ${order + 1}.${number + 1}` : "";
+      try {
+        await place(address, await imageOf(picture, `Sillwork ${name} ${cell}${which}`));
+        this.#pane.announce("The picture stands beside the cells; placed again, it takes the place of this one");
+      } catch {
+        this.#pane.announce("The picture could not be placed just now: finish typing in the sheet and try again");
+      }
+    };
   }
 
   async #copy(text: string): Promise<void> {

@@ -1,6 +1,7 @@
 import type { Cell, Table } from "../../core/tape.ts";
 import { type Host, parseAddress } from "../host.ts";
 import type { CellAddress, Ledger } from "../ledger.ts";
+import { placeImage } from "./place-image.ts";
 import { runInExcel } from "./run.ts";
 import { writeSheet } from "./write-sheet.ts";
 
@@ -38,6 +39,8 @@ export function excelHost(ledger: Ledger): Host {
         return addressOf(cell);
       }),
     writeSheet: (name: string, rows: Table) => runInExcel((context) => writeSheet(context, name, rows)),
+    placeImage: (near, image) =>
+      runInExcel(async (context) => placeImage(await existingSheet(context, near.sheet), near, image)),
   };
 }
 

@@ -28,9 +28,14 @@ const DRAWINGS: Readonly<Record<string, Draw>> = {
 /** Narrowest place that drawings are laid out for; in a narrower one they shrink. */
 export const NARROWEST = 280;
 
+/** Whether there is a drawing of a picture's kind. */
+export function isDrawn(picture: Picture): boolean {
+  return Object.hasOwn(DRAWINGS, picture.kind);
+}
+
 /** The drawing of a picture, or undefined when its kind has none; the words in `picture.alt` are shown in any case. */
 export function drawing(picture: Picture, width: number = NARROWEST): SVGTemplateResult | undefined {
   // A kind names the type of its data, so the picture is what its drawing takes.
-  const draw = Object.hasOwn(DRAWINGS, picture.kind) ? DRAWINGS[picture.kind] : undefined;
+  const draw = isDrawn(picture) ? DRAWINGS[picture.kind] : undefined;
   return draw?.(picture as never, Math.max(width, NARROWEST));
 }

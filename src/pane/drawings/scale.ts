@@ -12,8 +12,10 @@ export function linear(from: readonly [number, number], to: readonly [number, nu
 
 /** Round figures (1, 2 or 5 times a power of ten apart) that cover min to max in at most about `count` steps. */
 export function ticks(min: number, max: number, count: number): readonly number[] {
-  const span = max - min;
-  const rough = (span > 0 ? span : Math.max(Math.abs(max), 1)) / Math.max(1, count);
+  const size = Math.max(Math.abs(min), Math.abs(max), 1);
+  // A range that is no more than the dust of calculation has no extent.
+  const span = max - min > 1e-9 * size ? max - min : size;
+  const rough = span / Math.max(1, count);
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = ([1, 2, 5, 10].find((m) => m * power >= rough * (1 - 1e-9)) ?? 10) * power;
   const first = Math.floor(min / step + 1e-9);

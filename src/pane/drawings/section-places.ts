@@ -30,7 +30,7 @@ function widths(thickness: readonly number[], room: number, least: number): read
   const thin = new Set<number>();
   for (;;) {
     const rest = thickness.reduce((sum, t, i) => (thin.has(i) ? sum : sum + t), 0);
-    const scale = rest > 0 ? (room - thin.size * floor) / rest : 0;
+    const scale = rest > 1e-9 ? (room - thin.size * floor) / rest : 0;
     const before = thin.size;
     thickness.forEach((t, i) => {
       if (t * scale < floor) thin.add(i);

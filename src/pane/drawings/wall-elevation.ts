@@ -85,7 +85,7 @@ function pieceName(p: ElevationPiece, wall: string, corners: readonly Point[], o
       .filter((o) => o.y < y + high / 2 && o.y + o.tall > y - high / 2)
       .map((o): Span => [o.x, o.x + o.wide]);
     const free = widestFree(within, blocks);
-    if (Math.max(...rows.map((row) => textWidth(row, TEXT))) + 6 > free[1] - free[0]) continue;
+    if (Math.max(...rows.map((row) => textWidth(row, TEXT))) + 10 > free[1] - free[0]) continue;
     const [x, first] = [(free[0] + free[1]) / 2, y + 4 - ((rows.length - 1) * (LINE - 2)) / 2];
     return svg`${rows.map((row, i) => writeOver(row, x, first + i * (LINE - 2), i === 0 ? "dw-strong" : "dw-text", "middle"))}`;
   }

@@ -1,0 +1,98 @@
+import { describe, expect, test } from "vitest";
+import type { Picture } from "../../../src/core/picture.ts";
+import { explain, positional } from "../../../src/functions/invoke.ts";
+import { registry } from "../../../src/functions/registry.ts";
+import { drawing, isDrawn } from "../../../src/pane/drawings/index.ts";
+import { markup, unbalanced } from "./markup.ts";
+
+/** Pictures that the examples show, and some that stand for larger jobs. */
+function shown(name: string, args: readonly unknown[]): readonly Picture[] {
+  const fn = registry.find((f) => f.name === name);
+  if (fn === undefined) throw new Error(`There is no ${name}`);
+  return explain(fn, args as never).pictures;
+}
+
+const wall = [
+  ["gypsum board", 0.5, null, null, null],
+  ["mineral wool board", 6, null, null, null],
+  ["self-adhered membrane", null, null, "0.05 perm", "air barrier"],
+  ["veneer panel", 1.5, null, null, null],
+  ["wood siding", 0.75, null, null, null],
+];
+const openings = [
+  ["window 1", 3, 4, 1, 2.67, 4],
+  ["door", "3'-4\"", "6'-10\"", 1, 0, 18.5],
+];
+const columns = [[0, 4, 8, 12, 16, 18, 22, 24, 28, 32, 36, 40]];
+
+const JOBS: readonly (readonly [string, readonly Picture[]])[] = [
+  ["a wall that wets", shown("DEW_PROFILE", [wall, 70, 40, 0])],
+  [
+    "zones of a flat roof",
+    shown("WIND_CLADDING_SCHEDULE", [40, "gable", 3, [[20]], 40, 80, 15, null, null, null, "7-16"]),
+  ],
+  ["a wall of 40 ft", shown("WALL_COURSES", [40, 9, columns, "4x16", openings])],
+  [
+    "sheets",
+    shown("SHEETS_LAYOUT", [
+      [
+        ["side", 30, 23.25, 9, "along"],
+        ["cleat & block", 22.5, 2.5, 12, "free"],
+      ],
+      [["plywood", 96, 48, 60]],
+    ]),
+  ],
+  [
+    "lengths",
+    shown("STOCK_LAYOUT", [
+      [
+        ["sill", 39.5, 9],
+        ["block", 6.5, 22],
+      ],
+      [["2x6", 192, 14]],
+    ]),
+  ],
+];
+
+const EXAMPLES = registry
+  .map((fn) => [fn.name, explain(fn, positional(fn, fn.example.args)).pictures] as const)
+  .filter(([, pictures]) => pictures.length > 0);
+
+test("the examples show pictures", () => {
+  expect(EXAMPLES.length).toBeGreaterThan(4);
+  expect(JOBS.every(([, pictures]) => pictures.length > 0)).toBe(true);
+});
+
+describe.each([...EXAMPLES, ...JOBS])("pictures of %s", (_name, pictures) => {
+  test.each(pictures)("$kind is drawn soundly at any width", (picture) => {
+    expect(isDrawn(picture)).toBe(true);
+    for (const width of [100, 280, 440, 720]) {
+      const text = markup(drawing(picture, width));
+      expect(text).toMatch(/^<svg [^>]*viewBox="0 0 [\d.]+ [\d.]+"/);
+      expect(text).toContain("<title>");
+      expect(unbalanced(text)).toEqual([]);
+      expect(text).not.toMatch(/NaN|Infinity|undefined|\bnull\b|\[object|style=/);
+    }
+  });
+
+  test.each(pictures)("$kind keeps its texts and boxes inside at 280", (picture) => {
+    const text = markup(drawing(picture, 280));
+    const [, width = "0", height = "0"] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(text) ?? [];
+    for (const [, x = "", y = "", wide = "", tall = ""] of text.matchAll(
+      /<rect class="(?!dw-ground)[^"]*" x="([-\d.]+)" y="([-\d.]+)" width="([\d.]+)" height="([\d.]+)"/g,
+    )) {
+      // Samples of a key are placed by the group that they stand in.
+      if (Number(y) < 0) continue;
+      expect(Number(x)).toBeGreaterThanOrEqual(-0.01);
+      expect(Number(x) + Number(wide)).toBeLessThanOrEqual(Number(width) + 0.01);
+      expect(Number(y) + Number(tall)).toBeLessThanOrEqual(Number(height) + 0.01);
+    }
+    for (const [, y = ""] of text.matchAll(/<text [^>]*\by="([-\d.]+)"/g)) {
+      expect(Number(y)).toBeLessThanOrEqual(Number(height));
+    }
+  });
+});
+
+test("a kind that nobody draws is undefined", () => {
+  expect(drawing({ kind: "toString", alt: "" })).toBeUndefined();
+});
