@@ -76,8 +76,13 @@ function label(part: SheetPart, number: number, x: number, y: number, long: numb
   const [middleX, middleY] = [x + long / 2, y + wide / 2];
   const named = [part.name, sizeOf(part)];
   const upright = wide > long;
-  for (const rows of [named, [part.name], [String(number)]]) {
-    const need = Math.max(...rows.map((row) => textWidth(row, TEXT))) + 8;
+  // A number alone may stand close to the edges.
+  for (const [rows, margin] of [
+    [named, 8],
+    [[part.name], 8],
+    [[String(number)], 1],
+  ] as const) {
+    const need = Math.max(...rows.map((row) => textWidth(row, TEXT))) + margin;
     const tall = rows.length * (LINE - 2) + 2;
     if (need <= long && tall <= wide) return svg`${textRows(rows, middleX, middleY)}`;
     if (upright && need <= wide && tall <= long) {
