@@ -132,7 +132,9 @@ export class ColumnGeneration {
       if (effort.over || cost + this.stepUp(master.objective) > target) return undefined;
       const used = master.solution();
       for (const { column, value } of used) {
-        for (let k = Math.floor(value + 1e-6); k > 0; k--) cost += this.take(column, needs, limits, taken);
+        for (let k = Math.floor(value + 1e-6); k > 0 && this.serves(column, needs); k--) {
+          cost += this.take(column, needs, limits, taken);
+        }
       }
       if (taken.length > before) {
         const rest = finish(needs, limits, target - cost, effort);
@@ -153,6 +155,11 @@ export class ColumnGeneration {
       const rest = finish(needs, limits, target - cost, effort);
       if (rest) return [...taken, ...rest];
     }
+  }
+
+  /** A column that no part needs any more is left, however much of it a badly conditioned solution asks for. */
+  private serves(j: number, needs: readonly number[]): boolean {
+    return this.master.columns[j]!.types.some((t) => needs[t]! > 0);
   }
 
   private take(j: number, needs: number[], limits: number[], taken: Column[]): number {
