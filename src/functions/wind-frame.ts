@@ -1,4 +1,4 @@
-import { baseShear, shearTable } from "../core/wind/base-shear.ts";
+import { baseShear, shearTable, wallLineShear } from "../core/wind/base-shear.ts";
 import { ROOF_SHAPES } from "../core/wind/building.ts";
 import type { FrameInput } from "../core/wind/frame.ts";
 import { directionalFrame, frameTable } from "../core/wind/frame-directional.ts";
@@ -6,8 +6,8 @@ import { envelopeFrame } from "../core/wind/frame-envelope.ts";
 import { roofUplift, upliftTable } from "../core/wind/uplift.ts";
 import { type ArgumentsOf, cellFunction, tableOf } from "./declare.ts";
 import { optional } from "./param.ts";
-import { choice, length, quantity } from "./params/scalar.ts";
-import { list } from "./params/table.ts";
+import { choice, length, quantity, text } from "./params/scalar.ts";
+import { list, table } from "./params/table.ts";
 import { edition, enclosure, exposure, level, plan, q, roofSlope, WIND_CAUTION } from "./wind-params.ts";
 
 const building = {
@@ -120,12 +120,29 @@ const windFrame = cellFunction({
   },
 });
 
+const wallLines = table(
+  {
+    line: text({ says: "name of the wall line", heads: ["wall line", "name", "wall"] }),
+    wind: choice(["across ridge", "along ridge"], {
+      says: "wind that the line resists",
+      also: { across: "across ridge", along: "along ridge" },
+    }),
+    tributary: length("ft", {
+      says: "width of the face that the line carries",
+      above: 0,
+      max: 5000,
+      heads: ["tributary width", "width"],
+    }),
+  },
+  { says: "wall lines: name | across ridge or along ridge | width of the face that the line carries", maxRows: 200 },
+);
+
 const windBaseShear = cellFunction({
   name: "WIND_BASESHEAR",
   family: "Wind",
   summary: "Total sideways wind force on a building across and along the ridge, not less than the least load.",
-  params: { q, ...building, ...options },
-  returns: tableOf("a row for each wind direction", [
+  params: { q, ...building, ...options, lines: optional(wallLines, [], "no wall lines") },
+  returns: tableOf("a row for each wind direction, then a row for each wall line", [
     ["wind", ""],
     ["from pressures", "lb"],
     ["least", "lb"],
@@ -134,7 +151,7 @@ const windBaseShear = cellFunction({
   ]),
   sources: [DIRECTIONAL, "Least load: ASCE/SEI 7-10 section 27.4.7, 7-16 and 7-22 section 27.1.5"],
   assumptions: [...ASSUMPTIONS, "The whole height counts, the part that goes straight into the foundation with it."],
-  cautions: [WIND_CAUTION, "For a wall line take the force per foot of the face times the width that it carries."],
+  cautions: [WIND_CAUTION, "Torsion and wind on both axes at once may load a single wall line more."],
   example: {
     args: { q: 10, width: 20, length: 40, eave: 10, slope: 0, roof: "flat" },
     gives: [
@@ -144,7 +161,10 @@ const windBaseShear = cellFunction({
     within: 0.01,
     source: "exact arithmetic: 10 x 0.85 x (0.8 + 0.5) x 400 and (0.8 + 0.3) x 200; least 16 x 400 and 16 x 200",
   },
-  run: (a, tape) => shearTable(baseShear(frameInput(a), tape)),
+  run(a, tape) {
+    const lines = a.lines.map((l) => ({ name: l.line, wind: l.wind, tributaryFt: l.tributary }));
+    return shearTable(wallLineShear(baseShear(frameInput(a), tape), lines, tape));
+  },
 });
 
 const windUplift = cellFunction({

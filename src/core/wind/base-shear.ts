@@ -1,4 +1,5 @@
 import { asce, type Edition } from "../loads/edition.ts";
+import { BadInput, plain } from "../refusal.ts";
 import { GUST_FACTOR, LEAST_ROOF_PSF, LEAST_WALL_PSF, WINDWARD_WALL_CP } from "../tables/wind-frame-cp.ts";
 import type { Tape } from "../tape.ts";
 import { checkBuilding, meanRoofHeightFt, riseFt, SLOPED_FROM } from "./building.ts";
@@ -170,4 +171,57 @@ function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear
 
 export function shearTable(rows: readonly BaseShear[]): readonly (readonly [string, number, number, number, number])[] {
   return rows.map((r) => [r.wind, r.pressureLb, r.leastLb, r.designLb, r.designPlf]);
+}
+
+/** A line of walls that takes part of the sideways force. */
+export interface WallLine {
+  readonly name: string;
+  readonly wind: FrameWind;
+  /** width of the face that the line carries, ft */
+  readonly tributaryFt: number;
+}
+
+/**
+ * The share of each wall line by the width of the face that it carries: a flexible diaphragm. Of two winds along one axis the larger counts.
+ * @throws BadInput where a line carries more than the whole face
+ */
+export function wallLineShear(
+  rows: readonly BaseShear[],
+  lines: readonly WallLine[],
+  tape?: Tape,
+): readonly BaseShear[] {
+  const shares = lines.map((line): BaseShear => {
+    const governing = rows
+      .filter((r) => r.wind.startsWith(line.wind))
+      .reduce((a, b) => (b.designPlf > a.designPlf ? b : a));
+    const faceFt = governing.designLb / governing.designPlf;
+    if (line.tributaryFt > faceFt * (1 + 1e-9)) {
+      throw new BadInput(
+        `Wall line ${line.name} carries ${plain(line.tributaryFt)} ft`,
+        `the face that the wind ${line.wind} meets is ${plain(faceFt)} ft long`,
+        "Give the width of the face that the line carries: half the distance to the next line on each side",
+      );
+    }
+    const share = line.tributaryFt / faceFt;
+    return {
+      wind: `${line.name}: ${governing.wind}`,
+      pressureLb: share * governing.pressureLb,
+      leastLb: share * governing.leastLb,
+      designLb: share * governing.designLb,
+      designPlf: governing.designPlf,
+    };
+  });
+  if (shares.length > 0) {
+    tape?.caution(
+      "Wall lines share the force by tributary width, as under a flexible diaphragm; a stiff one shares it by stiffness.",
+    );
+    tape?.step(
+      "F",
+      "wall lines: design plf x tributary width, below the totals",
+      shearTable([...rows, ...shares]),
+      "lb",
+      "tributary width",
+    );
+  }
+  return [...rows, ...shares];
 }
