@@ -33,9 +33,9 @@ export const demoWind: SheetTemplate = {
     ),
     [heading("Sideways force")],
     ...spillBlock(
-      "=SILL.WIND_BASESHEAR(Site!B19,Site!B8,Site!B9,B5,Site!B10,,Site!B6,,,Site!B12,TRUE)",
+      '=SILL.WIND_BASESHEAR(Site!B19,Site!B8,Site!B9,B5,Site!B10,,Site!B6,,,Site!B12,{"north long wall","along",12;"south long wall","along",12},TRUE)',
       ["", WHOLE, WHOLE, WHOLE, WHOLE],
-      4,
+      6,
     ),
     [heading("Uplift at the bearing of the roof, plf, less 0.6 of the dead load")],
     ...spillBlock(
