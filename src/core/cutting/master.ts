@@ -1,3 +1,5 @@
+import { inverseOf } from "./inverse.ts";
+
 /** A column of the master problem: one way to cut one piece of stock. */
 export interface Column {
   /** number of the stock in the model */
@@ -9,6 +11,8 @@ export interface Column {
 }
 
 const SMALL = 1e-9;
+/** Pivots after which the inverse is made from the basis again. */
+const FRESH_AFTER = 100;
 /** Basis entries below 0: the artificial (or, for a stock row, the slack) of row r is -1 - r; the surplus of row r -1 - m - r. */
 
 /**
@@ -30,6 +34,8 @@ export class Master {
   private readonly work: Float64Array;
   /** pivots done, for the count of work */
   pivots = 0;
+  /** pivots since the inverse was made from the basis itself */
+  private stale = 0;
 
   constructor(needs: readonly number[], limits: readonly number[], limited: readonly boolean[], bigCost: number) {
     this.parts = needs.length;
@@ -131,6 +137,31 @@ export class Master {
     }
     this.basis[row] = enters;
     this.pivots++;
+    if (++this.stale >= FRESH_AFTER) this.refresh();
+  }
+
+  /** Makes the inverse anew from the basis, since each pivot adds to its rounding errors; a basis that has become singular starts over. */
+  private refresh(): void {
+    const { m, basis, inverse } = this;
+    const fresh = inverseOf(m, (r) => this.entries(basis[r]!));
+    this.stale = 0;
+    if (fresh === undefined) {
+      inverse.fill(0);
+      for (let r = 0; r < m; r++) {
+        inverse[r * m + r] = 1;
+        basis[r] = -1 - r;
+      }
+    } else inverse.set(fresh);
+    this.solveValues();
+  }
+
+  /** Row and entry of each place of a basis column that is not 0. */
+  private entries(b: number): (readonly [number, number])[] {
+    if (b < 0) return b < -this.m ? [[-1 - this.m - b, -1]] : [[-1 - b, 1]];
+    const { types, counts, stock } = this.columns[b]!;
+    const out = types.map((t, k) => [t, counts[k]!] as const);
+    const row = this.stockRow[stock]!;
+    return row >= 0 ? [...out, [row, 1]] : out;
   }
 
   /** Best entering column, surplus or slack by reduced cost; undefined at the optimum of the known columns. */
@@ -228,11 +259,15 @@ export class Master {
 
   /** A new right-hand side: what is still needed, and how much limited stock is left. */
   setNeeds(needs: ArrayLike<number>, limits: ArrayLike<number>): void {
-    const { m } = this;
     for (let r = 0; r < this.parts; r++) this.needs[r] = needs[r]!;
     this.stockRow.forEach((row, s) => {
       if (row >= 0) this.needs[row] = limits[s]!;
     });
+    this.solveValues();
+  }
+
+  private solveValues(): void {
+    const { m } = this;
     for (let r = 0; r < m; r++) {
       let v = 0;
       for (let i = 0; i < m; i++) v += this.inverse[r * m + i]! * this.needs[i]!;

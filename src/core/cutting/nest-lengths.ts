@@ -2,6 +2,7 @@ import type { Tape } from "../tape.ts";
 import { ColumnGeneration, type Finish } from "./column-generation.ts";
 import { Effort } from "./effort.ts";
 import { dualFeasibleLengthBound, materialBound } from "./length-bound.ts";
+import { completeLengths } from "./length-completion.ts";
 import { type LengthModel, lengthModel, lengthProblem } from "./length-model.ts";
 import { LengthPricer } from "./length-pricing.ts";
 import { type Plan, startLengths } from "./length-start.ts";
@@ -41,7 +42,8 @@ function search(model: LengthModel, effort: Effort, random: Random, boundOnly: b
   if (boundOnly) return { plan, bound, method };
   const finish: Finish = (rest, stock, cost, e) => {
     const tail = startLengths(model, rest, stock, e);
-    return tail.cost <= cost ? [...tail.columns] : undefined;
+    if (tail.cost <= cost) return [...tail.columns];
+    return completeLengths(model, rest, Math.floor(cost / model.stocks[0]!.cost), e);
   };
   for (let n = 0; n < MOST_DIVES && plan.cost > bound && !effort.over; n++) {
     const columns = generation.dive(plan.cost - model.costStep, random, n === 0 ? 0 : 0.3, finish, effort);
