@@ -12,7 +12,7 @@ import type { NestOptions, SheetBound } from "./sheet-types.ts";
 import { COST_SCALE, inches } from "./sixty-fourths.ts";
 
 const DEFAULT_SEED = 1961;
-const USUAL_EFFORT = 400_000_000;
+const USUAL_EFFORT = 1_600_000_000;
 /** Dives before the search gives up. */
 const MOST_DIVES = 12;
 
