@@ -40,7 +40,10 @@ export function flatRoofSnow({ groundPsf, ce, ct, category, edition }: SnowSite,
   const is = snowImportance(category, edition);
   if (edition === "7-22")
     tape?.step("pg", "ground snow, strength level of the risk category", groundPsf, "psf", "ASCE/SEI 7-22 7.2");
-  else tape?.step("Is", `importance, risk category ${category} (from memory)`, is, "", asce(edition, "Table 1.5-2"));
+  else {
+    tape?.step("Is", `importance, risk category ${category} (from memory)`, is, "", asce(edition, "Table 1.5-2"));
+    tape?.caution(`The snow importance factor is from memory: check it against ${asce(edition, "Table 1.5-2")}.`);
+  }
   const pf = FLAT_SHARE * ce * ct * is * groundPsf;
   tape?.step("pf", `0.7 Ce Ct ${edition === "7-22" ? "" : "Is "}pg`, pf, "psf", asce(edition, "Eq. 7.3-1"));
   return pf;
@@ -71,6 +74,10 @@ export function leastSnow(site: SnowSite, slopeDeg: number, tape?: Tape): number
   const most = edition === "7-22" ? LEAST_SNOW_MOST_PSF[category] : LEAST_SNOW_UP_TO_PSF;
   const pm = snowImportance(category, edition) * Math.min(groundPsf, most);
   const text = edition === "7-22" ? `smaller of pg and ${most} (from memory)` : `Is, smaller of pg and ${most}`;
+  if (edition === "7-22")
+    tape?.caution(
+      "The greatest minimum snow load of 7-22 is from memory: check it against ASCE/SEI 7-22 section 7.3.3.",
+    );
   tape?.step("pm", text, pm, "psf", clause);
   return pm;
 }
