@@ -2,8 +2,8 @@ import { type LengthNesting, nestLengths } from "../core/cutting/index.ts";
 import { lengthsPicture } from "../core/cutting/pictures.ts";
 import type { Table, Tape } from "../core/tape.ts";
 import {
+  type CuttingArguments,
   checkPlaced,
-  type Goal,
   goal,
   goalValue,
   kerf,
@@ -32,14 +32,7 @@ const SOURCES: readonly [string, ...string[]] = [
   "Gilmore, Gomory 1961, 1963 (column generation), lower bound and patterns; search with a fixed effort and seed",
 ];
 
-type Rows<P> = P extends { read(...args: never[]): { readonly value: infer T } } ? T : never;
-interface Arguments {
-  readonly parts: Rows<typeof lengthParts>;
-  readonly stock: Rows<typeof lengthStock>;
-  readonly kerf: number;
-  readonly trim: number;
-  readonly goal: Goal;
-}
+type Arguments = CuttingArguments<typeof lengthParts, typeof lengthStock>;
 
 function nest(a: Arguments, tape: Tape | undefined): { readonly nesting: LengthNesting; readonly value: number } {
   const stock = lengthStockOf(a.stock, a.goal);

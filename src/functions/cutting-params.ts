@@ -189,3 +189,14 @@ export function goalValue(
   const free = new Set(stock.filter((s) => s.cost === 0).map((s) => s.id));
   return used.filter((s) => !free.has(s.stock)).length;
 }
+
+type RowsIn<P> = P extends { read(...args: never[]): { readonly value: infer T } } ? T : never;
+
+/** What every cutting function is given, for its own kind of parts and stock. */
+export interface CuttingArguments<Parts, Stock> {
+  readonly parts: RowsIn<Parts>;
+  readonly stock: RowsIn<Stock>;
+  readonly kerf: number;
+  readonly trim: number;
+  readonly goal: Goal;
+}

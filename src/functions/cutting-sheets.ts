@@ -2,8 +2,8 @@ import { boundSheets, nestSheets, type SheetNesting } from "../core/cutting/inde
 import { sheetsPicture } from "../core/cutting/pictures.ts";
 import type { Table, Tape } from "../core/tape.ts";
 import {
+  type CuttingArguments,
   checkPlaced,
-  type Goal,
   goal,
   goalValue,
   kerf,
@@ -26,14 +26,7 @@ export const SOURCES: readonly [string, ...string[]] = [
   "Gilmore, Gomory 1961, 1963 (column generation); Fekete, Schepers 2001 (dual-feasible functions): lower bounds; search with a fixed effort and seed",
 ];
 
-type Rows<P> = P extends { read(...args: never[]): { readonly value: infer T } } ? T : never;
-interface Arguments {
-  readonly parts: Rows<typeof sheetParts>;
-  readonly stock: Rows<typeof sheetStock>;
-  readonly kerf: number;
-  readonly trim: number;
-  readonly goal: Goal;
-}
+type Arguments = CuttingArguments<typeof sheetParts, typeof sheetStock>;
 
 function nest(a: Arguments, tape: Tape | undefined): { readonly nesting: SheetNesting; readonly value: number } {
   const stock = sheetStockOf(a.stock, a.goal);

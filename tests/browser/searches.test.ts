@@ -42,17 +42,16 @@ describe("a page with a real worker", () => {
   }
   interface Asked {
     readonly outcomes: readonly unknown[];
-    readonly stoodStill: number;
+    readonly turns: number;
   }
   const took = (ms: number) => ({ ok: true, value: ms });
 
   test("stays alive while it searches, and searches once for all that ask for the same", async () => {
     const { page, ask } = await asking("searches.html");
-    const started = Date.now();
-    const { outcomes, stoodStill } = await ask(1500, 1500, 1500);
+    const { outcomes, turns } = await ask(1500, 1500, 1500);
     expect(outcomes).toEqual([took(1500), took(1500), took(1500)]);
-    expect(Date.now() - started).toBeLessThan(3500);
-    expect(stoodStill).toBeLessThan(700);
+    // A page that searches itself gets no turn before the answer.
+    expect(turns).toBeGreaterThan(5);
     expect(page.workers()).toHaveLength(1);
     await page.close();
   });

@@ -25,6 +25,26 @@ export interface CuttingProblem {
   readonly costStep: number;
 }
 
+/** What the models of sheets and of lengths have in common. */
+interface CuttingModel {
+  readonly types: readonly { readonly need: number }[];
+  readonly stocks: readonly { readonly cost: number; readonly limit: number; readonly index: number }[];
+  readonly total: number;
+  readonly costStep: number;
+}
+
+/** The problem of a model; a stock with an index below 0 is the stand-in. */
+export function cuttingProblem(model: CuttingModel): CuttingProblem {
+  return {
+    needs: model.types.map((t) => t.need),
+    costs: model.stocks.map((s) => s.cost),
+    limits: model.stocks.map((s) => s.limit),
+    limited: model.stocks.map((s) => s.limit < model.total),
+    standIn: model.stocks.map((s) => s.index < 0),
+    costStep: model.costStep,
+  };
+}
+
 /** The dearest stock's cost in whole units of the values given to the pricer. */
 const VALUE_SCALE = 2 ** 24;
 

@@ -1,5 +1,4 @@
 import { BadInput } from "../refusal.ts";
-import type { CuttingProblem } from "./column-generation.ts";
 import { byText, goalCosts } from "./goal-costs.ts";
 import type { LengthPart, LengthStock } from "./length-types.ts";
 import type { NestOptions } from "./sheet-types.ts";
@@ -100,15 +99,4 @@ function withStandIn(stocks: readonly LengthStockType[], total: number): LengthS
   if (stocks.some((s) => s.size === size && s.limit >= total)) return [...stocks];
   const allCosts = stocks.reduce((sum, s) => sum + s.cost * s.limit, 0);
   return [...stocks, { size, cost: allCosts + 1, limit: total, index: -1 }];
-}
-
-export function lengthProblem(model: LengthModel): CuttingProblem {
-  return {
-    needs: model.types.map((t) => t.need),
-    costs: model.stocks.map((s) => s.cost),
-    limits: model.stocks.map((s) => s.limit),
-    limited: model.stocks.map((s) => s.limit < model.total),
-    standIn: model.stocks.map((s) => s.index < 0),
-    costStep: model.costStep,
-  };
 }

@@ -1,9 +1,9 @@
 import type { Tape } from "../tape.ts";
-import { ColumnGeneration, type Finish } from "./column-generation.ts";
+import { ColumnGeneration, cuttingProblem, type Finish } from "./column-generation.ts";
 import { Effort } from "./effort.ts";
 import { dualFeasibleLengthBound, materialBound } from "./length-bound.ts";
 import { completeLengths } from "./length-completion.ts";
-import { type LengthModel, lengthModel, lengthProblem } from "./length-model.ts";
+import { type LengthModel, lengthModel } from "./length-model.ts";
 import { LengthPricer } from "./length-pricing.ts";
 import { type Plan, startLengths } from "./length-start.ts";
 import type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./length-types.ts";
@@ -35,7 +35,7 @@ function search(model: LengthModel, effort: Effort, random: Random, boundOnly: b
   const limits = model.stocks.map((s) => s.limit);
   let plan = startLengths(model, needs, limits, effort);
   if (plan.cost <= bound) return { plan, bound, method };
-  const generation = new ColumnGeneration(lengthProblem(model), new LengthPricer(model));
+  const generation = new ColumnGeneration(cuttingProblem(model), new LengthPricer(model));
   for (const c of plan.columns) generation.master.add(c);
   generation.run(needs, limits, true, boundOnly ? bound : 0, effort);
   raise(generation.leastCost, "column generation");

