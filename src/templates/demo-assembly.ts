@@ -75,7 +75,7 @@ const YEAR = ["", "0.0", "0", "0", "0.000", "0.000", ""];
 export const demoAssembly: SheetTemplate = {
   name: "Enclosure",
   says: "Two wall assemblies side by side: R, U, the code's figure, the dew point on the design day, and the year.",
-  widths: [34, 12, 13, 12, 18, 12, 34, 12, 13, 12, 18],
+  widths: [34, 21, 25, 23, 19, 23, 34, 12, 13, 12, 18],
   rows: [
     [title("Two walls of the same panel, inside to outside")],
     [
