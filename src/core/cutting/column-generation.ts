@@ -10,7 +10,18 @@ export interface Priced {
 
 /** Finds the most valuable way to cut one piece of a stock; values are whole numbers, so that `most` is exact. */
 export interface Pricer {
-  price(values: Float64Array, stock: number, threshold: number, needs: ArrayLike<number>, effort: Effort): Priced;
+  /**
+   * @param threshold columns worth no more than this are of no use
+   * @param enough where no column is worth more than this, the goal of the bound is met: no closer look is needed
+   */
+  price(
+    values: Float64Array,
+    stock: number,
+    threshold: number,
+    enough: number,
+    needs: ArrayLike<number>,
+    effort: Effort,
+  ): Priced;
 }
 
 /** A cutting problem as the column generation sees it. */
@@ -45,6 +56,11 @@ export function cuttingProblem(model: CuttingModel): CuttingProblem {
   };
 }
 
+/** Elementary steps of the simplex method that take as long as one unit of effort of a search. */
+const STEPS_PER_UNIT = 12;
+/** Columns that come from the pool at a time. */
+const MOST_DRAWN = 30;
+
 /** The dearest stock's cost in whole units of the values given to the pricer. */
 const VALUE_SCALE = 2 ** 24;
 
@@ -56,19 +72,50 @@ const VALUE_SCALE = 2 ** 24;
  */
 export class ColumnGeneration {
   readonly master: Master;
+  /** columns known from elsewhere, brought into the master as they become of use */
+  private readonly pool: Column[] = [];
   private readonly problem: CuttingProblem;
   private readonly pricer: Pricer;
   private readonly scale: number;
   /** best proven lower bound on the cost, not yet rounded up to a step */
   bound = 0;
 
-  constructor(problem: CuttingProblem, pricer: Pricer) {
+  /** multipliers of the best bound so far */
+  private center: Float64Array | undefined;
+  private readonly smoothing: number;
+
+  /** @param smoothing share of the multipliers of the best bound in those that are priced, for a pricer that is exact and quick (P. Wentges, Int. Trans. Oper. Res. 4 (1997) 151-162) */
+  constructor(problem: CuttingProblem, pricer: Pricer, smoothing = 0) {
     this.problem = problem;
+    this.smoothing = smoothing;
     this.pricer = pricer;
     const dearest = Math.max(...problem.costs.filter((_, s) => !problem.standIn[s]), 1);
     this.scale = VALUE_SCALE / dearest;
     const big = 1000 * Math.max(...problem.costs, 1);
     this.master = new Master(problem.needs, problem.limits, problem.limited, big);
+  }
+
+  /** Makes a column known that the master may use later: a large master is slow. */
+  offer(column: Column): void {
+    this.pool.push(column);
+  }
+
+  /** Adds the columns of the pool that the present multipliers make worth most; false when none is of use. */
+  private draw(): boolean {
+    const { master, pool } = this;
+    const useful: { at: number; reduced: number }[] = [];
+    pool.forEach((c, at) => {
+      const reduced = master.reducedCost(c);
+      if (reduced < -1e-6 * c.cost) useful.push({ at, reduced });
+    });
+    useful.sort((a, b) => a.reduced - b.reduced || a.at - b.at);
+    const drawn = useful.slice(0, MOST_DRAWN).sort((a, b) => b.at - a.at);
+    for (const { at } of drawn) {
+      master.add(pool[at]!);
+      pool[at] = pool[pool.length - 1]!;
+      pool.pop();
+    }
+    return drawn.length > 0;
   }
 
   /** Least total, a multiple of the cost step, that the bound allows. */
@@ -84,39 +131,102 @@ export class ColumnGeneration {
    * Solves the linear problem for the present needs.
    * @param whole the needs are those of the whole problem, so that every round gives a lower bound
    * @param enough stop as soon as the bound, rounded up, cannot grow any more or the objective is at most this
+   * @param goal least total that the bound need not exceed
    */
-  run(needs: ArrayLike<number>, limits: ArrayLike<number>, whole: boolean, enough: number, effort: Effort): boolean {
-    const { master, problem } = this;
+  run(
+    needs: ArrayLike<number>,
+    limits: ArrayLike<number>,
+    whole: boolean,
+    enough: number,
+    effort: Effort,
+    goal = Number.POSITIVE_INFINITY,
+  ): boolean {
+    const { master } = this;
     for (;;) {
       const before = master.pivots;
       master.solve(20_000);
       const searched = master.columns.length * 4 + master.rows * master.rows;
-      if (!effort.spend((master.pivots - before + 1) * searched)) return false;
+      if (!effort.spend(((master.pivots - before + 1) * searched) / STEPS_PER_UNIT)) return false;
       const objective = master.objective;
       if (objective <= enough + 1e-6) return true;
-      const values = Float64Array.from(needs, (_, i) => Math.max(0, Math.floor(master.duals[i]! * this.scale)));
-      const most: number[] = [];
+      effort.spend(this.pool.length * 4);
+      if (this.draw()) continue;
+      const duals = Float64Array.from(needs, (_, i) => Math.max(0, master.duals[i]! * this.scale));
+      const price = (values: Float64Array, smooth: boolean): boolean =>
+        this.price(
+          values.map(Math.floor),
+          needs,
+          limits,
+          whole ? Math.min(goal, this.stepUp(objective)) : 0,
+          smooth,
+          effort,
+        );
       let found = false;
-      for (let s = 0; s < problem.costs.length; s++) {
-        if (problem.standIn[s]) {
-          most.push(dot(values, needs));
-          continue;
-        }
-        const threshold = (problem.costs[s]! - master.stockDual(s)) * this.scale;
-        if (limits[s] === 0) {
-          most.push(0);
-          continue;
-        }
-        const priced = this.pricer.price(values, s, threshold + 1e-6 * this.scale, needs, effort);
-        for (const c of priced.columns) master.add(c);
-        if (priced.columns.length > 0) found = true;
-        most.push(priced.most);
+      if (whole && this.center) {
+        const { center, smoothing } = this;
+        found = price(
+          duals.map((d, i) => smoothing * center[i]! + (1 - smoothing) * d),
+          true,
+        );
+        if (!found && this.leastCost >= this.stepUp(objective)) return true;
       }
-      if (whole) this.raise(values, most);
+      if (!found) found = price(duals, false);
       if (!found) return !effort.over;
       if (whole && this.leastCost >= this.stepUp(objective)) return true;
       if (effort.over) return false;
     }
+  }
+
+  /**
+   * Prices every stock and adds the columns that the master can use.
+   * @param goal total whose step below the bound is to exceed; 0 where the values give no bound
+   * @param smooth the values are not those of the master, so that any column may be of use to it
+   */
+  private price(
+    values: Float64Array,
+    needs: ArrayLike<number>,
+    limits: ArrayLike<number>,
+    goal: number,
+    smooth: boolean,
+    effort: Effort,
+  ): boolean {
+    const { master, problem, scale } = this;
+    const most: number[] = [];
+    let found = false;
+    const proof = this.proof(values, goal);
+    problem.costs.forEach((cost, s) => {
+      if (problem.standIn[s]) most.push(dot(values, needs));
+      else if (limits[s] === 0) most.push(0);
+      else {
+        const least = (cost - master.stockDual(s) + 1e-6) * scale;
+        const priced = this.pricer.price(
+          values,
+          s,
+          smooth ? 0 : least,
+          goal > 0 ? Math.max(least, proof * cost) : Number.POSITIVE_INFINITY,
+          needs,
+          effort,
+        );
+        for (const c of priced.columns) {
+          if (smooth && master.reducedCost(c) > -1e-6 * cost) continue;
+          master.add(c);
+          found = true;
+        }
+        most.push(priced.most);
+      }
+    });
+    if (goal === 0) return found;
+    const before = this.bound;
+    this.raise(values, most);
+    if (this.smoothing > 0 && (this.bound > before || !this.center)) this.center = values;
+    return found;
+  }
+
+  /** The value per cost that no column may exceed for the bound to exceed the step below `goal`. */
+  private proof(values: Float64Array, goal: number): number {
+    const { problem } = this;
+    const below = goal - problem.costStep * (1 - 1e-6);
+    return goal > 0 && below > 0 && problem.limited.every((is) => !is) ? dot(values, problem.needs) / below : 0;
   }
 
   private raise(values: Float64Array, most: readonly number[]): void {

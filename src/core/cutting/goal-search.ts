@@ -3,6 +3,7 @@ import type { Layout, Packing } from "./layout.ts";
 import type { Random } from "./random.ts";
 import { FIT_RULES, SheetFill, SPLIT_RULES } from "./sheet-fill.ts";
 import type { SheetModel } from "./sheet-model.ts";
+import { sortDown } from "./sort.ts";
 import { MOST_PARTS } from "./stairs.ts";
 
 /** Units of work from the start of an annealing to its end; then it is warmed up again. */
@@ -231,7 +232,7 @@ export class GoalSearch {
       else key *= (p.w + p.h) ** 2;
       keys[i] = key * (1 + noise * (random.unit() - random.unit()));
     }
-    shellSort(keys, items, n);
+    sortDown(keys, items, n);
   }
 
   /** The stocks to rebuild on: those of the chosen sheets, or others within the cost that is left. */
@@ -289,20 +290,3 @@ export class GoalSearch {
 
 /** Most sheets kept for the column generation. */
 const MOST_KEPT = 3000;
-
-/** Sorts by key, largest first; small arrays, no allocation. */
-function shellSort(keys: Float64Array, items: Int32Array, n: number): void {
-  for (const gap of [57, 23, 10, 4, 1]) {
-    for (let i = gap; i < n; i++) {
-      const key = keys[i]!;
-      const item = items[i]!;
-      let j = i;
-      for (; j >= gap && keys[j - gap]! < key; j -= gap) {
-        keys[j] = keys[j - gap]!;
-        items[j] = items[j - gap]!;
-      }
-      keys[j] = key;
-      items[j] = item;
-    }
-  }
-}

@@ -17,6 +17,11 @@ export function sheetColumn(stock: number, cost: number, placed: readonly Placed
   return { stock, cost, types, counts: types.map((t) => counts.get(t)!), placed };
 }
 
+/** Cells looked at in the time of one unit of effort of a search. */
+const STEPS_PER_UNIT = 10;
+/** Plans of one pricing beside the best one. */
+const MOST_PLANS = 6;
+
 interface Grid {
   readonly xs: Int32Array;
   readonly ys: Int32Array;
@@ -50,12 +55,19 @@ export class GuillotinePricer implements Pricer {
     );
   }
 
-  price(values: Float64Array, stock: number, threshold: number, _needs: ArrayLike<number>, effort: Effort): Priced {
+  price(
+    values: Float64Array,
+    stock: number,
+    threshold: number,
+    _enough: number,
+    _needs: ArrayLike<number>,
+    effort: Effort,
+  ): Priced {
     const grid = this.grids[stock]!;
     const { xs, ys } = grid;
     const nx = xs.length;
     const ny = ys.length;
-    effort.spend((nx * ny * (nx + ny)) / 2 + nx * ny * values.length);
+    effort.spend(((nx * ny * (nx + ny)) / 2 + nx * ny * values.length) / STEPS_PER_UNIT);
     if (this.value.length < nx * ny) {
       this.value = new Float64Array(nx * ny);
       this.how = new Int32Array(nx * ny);
@@ -64,9 +76,8 @@ export class GuillotinePricer implements Pricer {
     this.combine(grid);
     const most = this.value[nx * ny - 1]!;
     if (most <= threshold) return { columns: [], most };
-    const placed: Placed[] = [];
-    this.trace(grid, nx - 1, ny - 1, 0, 0, placed);
-    return { columns: [sheetColumn(stock, this.model.stocks[stock]!.cost, placed)], most };
+    const { cost } = this.model.stocks[stock]!;
+    return { columns: this.plans(grid, threshold).map((placed) => sheetColumn(stock, cost, placed)), most };
   }
 
   /** Best single part in each cell. */
@@ -130,6 +141,41 @@ export class GuillotinePricer implements Pricer {
         how[at] = way;
       }
     }
+  }
+
+  /** The best plan, and the best of those with another first cut. */
+  private plans(grid: Grid, threshold: number): Placed[][] {
+    const { xs, ys, toX, toY } = grid;
+    const { value } = this;
+    const nx = xs.length;
+    const ny = ys.length;
+    const first: Placed[] = [];
+    this.trace(grid, nx - 1, ny - 1, 0, 0, first);
+    const cuts: { across: boolean; c: number; other: number; worth: number }[] = [];
+    const add = (across: boolean, c: number, other: number, a: number, b: number): void => {
+      if (other >= 0 && value[a]! + value[b]! > threshold)
+        cuts.push({ across, c, other, worth: value[a]! + value[b]! });
+    };
+    const w = xs[nx - 1]!;
+    const h = ys[ny - 1]!;
+    for (let c = 0; 2 * xs[c]! <= w; c++) {
+      const other = toX[w - xs[c]!]!;
+      add(true, c, other, c * ny + ny - 1, other * ny + ny - 1);
+    }
+    for (let c = 0; 2 * ys[c]! <= h; c++) {
+      const other = toY[h - ys[c]!]!;
+      add(false, c, other, (nx - 1) * ny + c, (nx - 1) * ny + other);
+    }
+    cuts.sort((a, b) => b.worth - a.worth);
+    const plans = [first];
+    for (const { across, c, other } of cuts.slice(0, MOST_PLANS)) {
+      const placed: Placed[] = [];
+      this.trace(grid, across ? c : nx - 1, across ? ny - 1 : c, 0, 0, placed);
+      if (across) this.trace(grid, other, ny - 1, xs[c]!, 0, placed);
+      else this.trace(grid, nx - 1, other, 0, ys[c]!, placed);
+      plans.push(placed);
+    }
+    return plans;
   }
 
   private trace(grid: Grid, x: number, y: number, left: number, low: number, placed: Placed[]): void {

@@ -34,7 +34,14 @@ export class LengthPricer implements Pricer {
     this.bestCounts = new Int32Array(model.types.length);
   }
 
-  price(values: Float64Array, stock: number, threshold: number, needs: ArrayLike<number>, effort: Effort): Priced {
+  price(
+    values: Float64Array,
+    stock: number,
+    threshold: number,
+    _enough: number,
+    needs: ArrayLike<number>,
+    effort: Effort,
+  ): Priced {
     const { size, cost } = this.model.stocks[stock]!;
     const order: number[] = [];
     const most: number[] = [];

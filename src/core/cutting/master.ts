@@ -13,6 +13,8 @@ export interface Column {
 const SMALL = 1e-9;
 /** Pivots after which the inverse is made from the basis again. */
 const FRESH_AFTER = 100;
+/** Pivots of the dual simplex method, for each row, after which it is taken to circle. */
+const REPAIRS_PER_ROW = 4;
 /** Basis entries below 0: the artificial (or, for a stock row, the slack) of row r is -1 - r; the surplus of row r -1 - m - r. */
 
 /**
@@ -86,8 +88,7 @@ export class Master {
     }
   }
 
-  reducedCost(j: number): number {
-    const column = this.columns[j]!;
+  reducedCost(column: Column): number {
     let c = column.cost;
     const { types, counts } = column;
     for (let k = 0; k < types.length; k++) c -= this.duals[types[k]!]! * counts[k]!;
@@ -145,13 +146,20 @@ export class Master {
     const { m, basis, inverse } = this;
     const fresh = inverseOf(m, (r) => this.entries(basis[r]!));
     this.stale = 0;
-    if (fresh === undefined) {
-      inverse.fill(0);
-      for (let r = 0; r < m; r++) {
-        inverse[r * m + r] = 1;
-        basis[r] = -1 - r;
-      }
-    } else inverse.set(fresh);
+    if (fresh === undefined) this.startOver();
+    else {
+      inverse.set(fresh);
+      this.solveValues();
+    }
+  }
+
+  private startOver(): void {
+    const { m, basis, inverse } = this;
+    inverse.fill(0);
+    for (let r = 0; r < m; r++) {
+      inverse[r * m + r] = 1;
+      basis[r] = -1 - r;
+    }
     this.solveValues();
   }
 
@@ -169,7 +177,7 @@ export class Master {
     let best = -1e-7;
     let enters: number | undefined;
     for (let j = 0; j < this.columns.length; j++) {
-      const c = this.reducedCost(j);
+      const c = this.reducedCost(this.columns[j]!);
       if (c < best) {
         best = c;
         enters = j;
@@ -187,7 +195,8 @@ export class Master {
 
   /** Runs to the optimum over the known columns; stops after `most` pivots. */
   solve(most: number): void {
-    this.repair(most);
+    // a repair that circles among equals starts over from the artificial basis
+    if (!this.repair(REPAIRS_PER_ROW * this.m)) this.startOver();
     for (let n = 0; n < most; n++) {
       this.findDuals();
       const enters = this.entering();
@@ -210,7 +219,7 @@ export class Master {
   }
 
   /** Dual simplex: makes negative values good again after the right-hand side was lowered. */
-  private repair(most: number): void {
+  private repair(most: number): boolean {
     for (let n = 0; n < most; n++) {
       let row = -1;
       let least = -1e-8;
@@ -220,12 +229,13 @@ export class Master {
           row = r;
         }
       }
-      if (row < 0) return;
+      if (row < 0) return true;
       this.findDuals();
       const enters = this.leavingRatio(row);
-      if (enters === undefined) return;
+      if (enters === undefined) return true;
       this.pivot(row, enters, this.direction(enters));
     }
+    return false;
   }
 
   private leavingRatio(row: number): number | undefined {
@@ -247,7 +257,7 @@ export class Master {
       const limitRow = this.stockRow[column.stock]!;
       let entry = limitRow >= 0 ? inverse[at + limitRow]! : 0;
       for (let k = 0; k < types.length; k++) entry += inverse[at + types[k]!]! * counts[k]!;
-      if (entry < -1e-8) look(j, entry, this.reducedCost(j));
+      if (entry < -1e-8) look(j, entry, this.reducedCost(column));
     }
     for (let r = 0; r < m; r++) {
       if (r < this.parts) look(-1 - m - r, -inverse[at + r]!, this.duals[r]!);

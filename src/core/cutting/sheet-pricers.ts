@@ -10,6 +10,9 @@ const MOST_PER_SHEET = 9;
 /** Dynamic programming over the sheet is used up to this many steps a round. */
 const MOST_PRICING_WORK = 6e6;
 
+/** Pieces of each part on average from which on they repeat much. */
+const MANY_REPEATS = 3;
+
 /** Parts that the largest sheet gives by area. */
 export function partsPerSheet(model: SheetModel): number {
   const area = model.types.reduce((sum, t) => sum + t.need * t.area, 0);
@@ -17,16 +20,21 @@ export function partsPerSheet(model: SheetModel): number {
   return (sheet * model.total) / area;
 }
 
-/** The pricing that suits the problem: by the raster where parts repeat, by sets where a sheet holds few; or none. */
-export function sheetPricer(model: SheetModel): Pricer | undefined {
+/** Pricing by the raster, with parts without limit of number, where its tables stay small. */
+export function rasterPricer(model: SheetModel): Pricer | undefined {
   if (model.types.length === 0) return undefined;
   const raster = new GuillotinePricer(model);
-  const repeats = model.total / model.types.length;
-  const per = partsPerSheet(model);
-  if (repeats >= 3 && raster.work <= MOST_PRICING_WORK) return raster;
-  if (per <= MOST_PER_SHEET) return new SubsetPricer(model, new Stairs(model), weightSystems(model));
-  return raster.work <= MOST_PRICING_WORK && repeats >= 2 ? raster : undefined;
+  return raster.work <= MOST_PRICING_WORK ? raster : undefined;
 }
+
+/** Pricing set by set, where a sheet holds few parts. */
+export function setPricer(model: SheetModel): Pricer | undefined {
+  if (model.types.length === 0 || partsPerSheet(model) > MOST_PER_SHEET) return undefined;
+  return new SubsetPricer(model, new Stairs(model), weightSystems(model));
+}
+
+/** Whether parts repeat so much that pricing without limit of number gives plans, too. */
+export const repeatsMuch = (model: SheetModel): boolean => model.total >= MANY_REPEATS * model.types.length;
 
 /** For each stock: the area, and the pair of dual-feasible functions that gives the highest bound. */
 function weightSystems(model: SheetModel): Weights[][] {

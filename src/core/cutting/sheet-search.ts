@@ -1,5 +1,5 @@
 import { BeamSearch } from "./beam-search.ts";
-import { ColumnGeneration, cuttingProblem, type Finish } from "./column-generation.ts";
+import { ColumnGeneration, cuttingProblem, type Finish, type Pricer } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import { GoalSearch } from "./goal-search.ts";
 import type { SheetColumn } from "./guillotine-pricing.ts";
@@ -8,13 +8,15 @@ import type { Random } from "./random.ts";
 import { areaBound, dualFeasibleBound } from "./sheet-area-bound.ts";
 import { cutRemainder, fromColumns, toColumn } from "./sheet-columns.ts";
 import type { SheetModel } from "./sheet-model.ts";
-import { partsPerSheet, sheetPricer } from "./sheet-pricers.ts";
+import { partsPerSheet, rasterPricer, repeatsMuch, setPricer } from "./sheet-pricers.ts";
 import { startSheets } from "./sheet-start.ts";
 import type { SheetBound } from "./sheet-types.ts";
 
 /** Shares of the whole effort. */
 const START = 0.15;
 const FIRST_SEARCH = 0.2;
+const SMOOTHING = 0.7;
+const RASTER = 0.25;
 const LINEAR = 0.25;
 const DIVE = 0.06;
 
@@ -64,23 +66,30 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
       }
     });
   };
-  beam(beamShare);
-  const pricer = done() ? undefined : sheetPricer(model);
-  if (pricer) {
-    const generation = new ColumnGeneration(cuttingProblem(model), pricer);
+  const needs = model.types.map((t) => t.need);
+  const limits = model.stocks.map((s) => s.limit);
+  const generate = (pricer: Pricer, share: number, smoothing: number): ColumnGeneration => {
+    const generation = new ColumnGeneration(cuttingProblem(model), pricer, smoothing);
     for (const l of packing.layouts) generation.master.add(toColumn(model, l));
-    for (const l of goal.harvest.values()) generation.master.add(toColumn(model, l));
-    const needs = model.types.map((t) => t.need);
-    const limits = model.stocks.map((s) => s.limit);
-    stage(boundOnly ? 1 : LINEAR, (e) => generation.run(needs, limits, true, bound, e));
+    for (const l of goal.harvest.values()) generation.offer(toColumn(model, l));
+    stage(share, (e) => generation.run(needs, limits, true, bound, e, packing.cost));
     raise(generation.leastCost, "column generation");
-    for (let n = 0; !boundOnly && !done(); n++) {
-      const columns = stage(DIVE, (e) =>
-        generation.dive(packing.cost - model.costStep, random, n === 0 ? 0 : 0.3, finisher(model, random, n), e),
-      );
-      if (columns) packing = fromColumns(model, columns as SheetColumn[]);
-      if (!done()) packing = stage(DIVE, (e) => goal.improve(packing, bound, e));
-    }
+    return generation;
+  };
+  const raster = done() ? undefined : rasterPricer(model);
+  let generation = raster && generate(raster, boundOnly ? 0.5 : RASTER, SMOOTHING);
+  beam(beamShare);
+  if (!repeatsMuch(model)) {
+    const sets = done() ? undefined : setPricer(model);
+    generation = sets && generate(sets, boundOnly ? 1 : LINEAR, 0);
+  }
+  for (let n = 0; generation && !boundOnly && !done(); n++) {
+    const plans = generation;
+    const columns = stage(DIVE, (e) =>
+      plans.dive(packing.cost - model.costStep, random, n === 0 ? 0 : 0.3, finisher(model, random, n), e),
+    );
+    if (columns) packing = fromColumns(model, columns as SheetColumn[]);
+    if (!done()) packing = stage(DIVE, (e) => goal.improve(packing, bound, e));
   }
   if (!boundOnly && !done()) packing = goal.improve(packing, bound, effort);
   return { packing, bound, method };

@@ -1,5 +1,6 @@
 import type { Priced, Pricer } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
+import { FillPricer } from "./fill-pricing.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
 import type { Placed } from "./layout.ts";
 import type { SheetModel } from "./sheet-model.ts";
@@ -19,6 +20,7 @@ export type Weights = Float64Array;
 export class SubsetPricer implements Pricer {
   private readonly model: SheetModel;
   private readonly stairs: Stairs;
+  private readonly fillings: FillPricer;
   private readonly weights: readonly (readonly Weights[])[];
   private best = 0;
   private found: number[][] = [];
@@ -29,11 +31,21 @@ export class SubsetPricer implements Pricer {
   /** @param weights for each stock the weight systems; the first orders the search */
   constructor(model: SheetModel, stairs: Stairs, weights: readonly (readonly Weights[])[]) {
     this.model = model;
+    this.fillings = new FillPricer(model);
     this.stairs = stairs;
     this.weights = weights;
   }
 
-  price(values: Float64Array, stock: number, threshold: number, needs: ArrayLike<number>, effort: Effort): Priced {
+  price(
+    values: Float64Array,
+    stock: number,
+    threshold: number,
+    enough: number,
+    needs: ArrayLike<number>,
+    effort: Effort,
+  ): Priced {
+    const quick = this.fillings.find(values, stock, threshold, needs, effort);
+    if (quick.length > 0) return { columns: quick, most: Number.POSITIVE_INFINITY };
     const s = this.model.stocks[stock]!;
     const systems = this.weights[stock]!;
     const main = systems[0]!;
@@ -55,9 +67,10 @@ export class SubsetPricer implements Pricer {
     const full = systems.map(() => 1);
     const sheet = { w: s.w, h: s.h, values, systems, effort };
     this.search(this.stairs.root, [], 0, items, sheet, full);
-    if (this.skipped > 0 && this.found.length === 0 && !effort.over) {
+    if (this.skipped > enough && this.found.length === 0 && !effort.over) {
       this.quick = Number.POSITIVE_INFINITY;
       this.skipped = 0;
+      this.best = enough;
       this.search(this.stairs.root, [], 0, items, sheet, full);
     }
     const columns: SheetColumn[] = [];

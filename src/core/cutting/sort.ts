@@ -1,0 +1,16 @@
+/** Sorts the first `n` items by key, largest key first; for small arrays, without allocation. */
+export function sortDown(keys: Float64Array, items: Int32Array, n: number): void {
+  for (const gap of [57, 23, 10, 4, 1]) {
+    for (let i = gap; i < n; i++) {
+      const key = keys[i]!;
+      const item = items[i]!;
+      let j = i;
+      for (; j >= gap && keys[j - gap]! < key; j -= gap) {
+        keys[j] = keys[j - gap]!;
+        items[j] = items[j - gap]!;
+      }
+      keys[j] = key;
+      items[j] = item;
+    }
+  }
+}
