@@ -7,7 +7,7 @@ import { sortDown } from "./sort.ts";
 import { MOST_PARTS } from "./stairs.ts";
 
 /** Units of work from the start of an annealing to its end; then it is warmed up again. */
-const COOLING = 1_500_000;
+const COOLING = 600_000;
 /** Weight by which the pool may grow at the start of an annealing, in areas of the largest part. */
 const HEAT = 0.01;
 /** Growth of the weight of a part, in its areas, each time it stays in the pool. */

@@ -22,12 +22,20 @@ const STEPS_PER_UNIT = 10;
 /** Plans of one pricing beside the best one. */
 const MOST_PLANS = 6;
 
+const work = ({ xs, ys, mirrored }: Grid): number =>
+  (xs.length * ys.length * (xs.length + ys.length)) / (mirrored ? 8 : 4);
+
 interface Grid {
   readonly xs: Int32Array;
   readonly ys: Int32Array;
   /** for each number of units, the grid column (row) of the largest point not above it */
   readonly toX: Int32Array;
   readonly toY: Int32Array;
+  /** the smallest point not below it */
+  readonly fromX: Int32Array;
+  readonly fromY: Int32Array;
+  /** whether turning everything by a quarter changes nothing */
+  readonly mirrored: boolean;
 }
 
 /**
@@ -39,6 +47,8 @@ export class GuillotinePricer implements Pricer {
   private readonly model: SheetModel;
   private readonly grids: (Grid | undefined)[];
   private value = new Float64Array(0);
+  /** the same values, by rows of cells of one height */
+  private flipped = new Float64Array(0);
   /** how each cell came about: part 2 t + turned as -2 - that; cut across at column index * 2, along * 2 + 1; -1 none */
   private how = new Int32Array(0);
 
@@ -49,10 +59,7 @@ export class GuillotinePricer implements Pricer {
 
   /** Elementary steps of one pricing over all stocks. */
   get work(): number {
-    return this.grids.reduce(
-      (sum, g) => sum + (g ? (g.xs.length * g.ys.length * (g.xs.length + g.ys.length)) / 2 : 0),
-      0,
-    );
+    return this.grids.reduce((sum, g) => sum + (g ? work(g) : 0), 0);
   }
 
   price(
@@ -67,9 +74,10 @@ export class GuillotinePricer implements Pricer {
     const { xs, ys } = grid;
     const nx = xs.length;
     const ny = ys.length;
-    effort.spend(((nx * ny * (nx + ny)) / 2 + nx * ny * values.length) / STEPS_PER_UNIT);
+    effort.spend(work(grid) / STEPS_PER_UNIT);
     if (this.value.length < nx * ny) {
       this.value = new Float64Array(nx * ny);
+      this.flipped = new Float64Array(nx * ny);
       this.how = new Int32Array(nx * ny);
     }
     this.singles(grid, values);
@@ -80,27 +88,23 @@ export class GuillotinePricer implements Pricer {
     return { columns: this.plans(grid, threshold).map((placed) => sheetColumn(stock, cost, placed)), most };
   }
 
-  /** Best single part in each cell. */
+  /** The best single part, at the smallest cell that holds it. */
   private singles(grid: Grid, values: Float64Array): void {
     const { xs, ys } = grid;
+    const nx = xs.length;
     const ny = ys.length;
     const { value, how } = this;
-    value.fill(0, 0, xs.length * ny);
-    how.fill(-1, 0, xs.length * ny);
+    value.fill(0, 0, nx * ny);
+    how.fill(-1, 0, nx * ny);
     this.model.types.forEach((t, i) => {
       for (let turn = 0; turn <= Number(t.turns); turn++) {
         const w = turn ? t.h : t.w;
         const h = turn ? t.w : t.h;
-        const x0 = xs.findIndex((x) => x >= w);
-        const y0 = ys.findIndex((y) => y >= h);
-        if (x0 < 0 || y0 < 0) continue;
-        for (let x = x0; x < xs.length; x++) {
-          for (let y = y0; y < ny; y++) {
-            if (value[x * ny + y]! < values[i]!) {
-              value[x * ny + y] = values[i]!;
-              how[x * ny + y] = -2 - (2 * i + turn);
-            }
-          }
+        if (w > xs[nx - 1]! || h > ys[ny - 1]!) continue;
+        const at = grid.fromX[w]! * ny + grid.fromY[h]!;
+        if (value[at]! < values[i]!) {
+          value[at] = values[i]!;
+          how[at] = -2 - (2 * i + turn);
         }
       }
     });
@@ -111,18 +115,31 @@ export class GuillotinePricer implements Pricer {
     const { xs, ys, toX, toY } = grid;
     const nx = xs.length;
     const ny = ys.length;
-    const { value, how } = this;
+    const { value, flipped, how } = this;
+    // where all is alike both ways, a cell is worth what its mirror image is
+    const { mirrored } = grid;
     for (let x = 0; x < nx; x++) {
       const w = xs[x]!;
-      for (let y = 0; y < ny; y++) {
+      const row = x * ny;
+      const last = mirrored ? x : ny - 1;
+      for (let y = 0; y <= last; y++) {
         const h = ys[y]!;
-        const at = x * ny + y;
+        const at = row + y;
+        const column = y * nx;
         let best = value[at]!;
         let way = how[at]!;
+        if (y > 0 && value[at - 1]! > best) {
+          best = value[at - 1]!;
+          way = how[at - 1]!;
+        }
+        if (x > 0 && flipped[column + x - 1]! > best) {
+          best = flipped[column + x - 1]!;
+          way = how[at - ny]!;
+        }
         for (let c = 0; c < x && 2 * xs[c]! <= w; c++) {
           const other = toX[w - xs[c]!]!;
           if (other < 0) continue;
-          const v = value[c * ny + y]! + value[other * ny + y]!;
+          const v = flipped[column + c]! + flipped[column + other]!;
           if (v > best) {
             best = v;
             way = 2 * c;
@@ -131,16 +148,29 @@ export class GuillotinePricer implements Pricer {
         for (let c = 0; c < y && 2 * ys[c]! <= h; c++) {
           const other = toY[h - ys[c]!]!;
           if (other < 0) continue;
-          const v = value[x * ny + c]! + value[x * ny + other]!;
+          const v = value[row + c]! + value[row + other]!;
           if (v > best) {
             best = v;
             way = 2 * c + 1;
           }
         }
         value[at] = best;
+        flipped[column + x] = best;
         how[at] = way;
+        if (mirrored && y < x) {
+          value[column + x] = best;
+          flipped[at] = best;
+          how[column + x] = this.mirror(way);
+        }
       }
     }
+  }
+
+  /** How the mirror image of a cell came about. */
+  private mirror(way: number): number {
+    if (way >= 0) return way ^ 1;
+    if (way === -1 || !this.model.types[(-2 - way) >> 1]!.turns) return way;
+    return -2 - ((-2 - way) ^ 1);
   }
 
   /** The best plan, and the best of those with another first cut. */
@@ -202,7 +232,15 @@ function makeGrid(model: SheetModel, w: number, h: number): Grid {
   const along = model.types.flatMap((t) => (t.turns ? [t.w, t.h] : [t.h]));
   const xs = rasterPoints(across, w);
   const ys = rasterPoints(along, h);
-  return { xs, ys, toX: floorIndex(xs, w), toY: floorIndex(ys, h) };
+  return {
+    xs,
+    ys,
+    toX: floorIndex(xs, w),
+    toY: floorIndex(ys, h),
+    fromX: ceilIndex(xs, w),
+    fromY: ceilIndex(ys, h),
+    mirrored: w === h && model.types.every((t) => t.turns || t.w === t.h),
+  };
 }
 
 /** Reduced raster points: what combinations reach, seen from the far edge; the full size last. */
@@ -231,6 +269,16 @@ function floorIndex(points: Int32Array, span: number): Int32Array {
   let at = -1;
   for (let x = 0; x <= span; x++) {
     while (at + 1 < points.length && points[at + 1]! <= x) at++;
+    index[x] = at;
+  }
+  return index;
+}
+
+function ceilIndex(points: Int32Array, span: number): Int32Array {
+  const index = new Int32Array(span + 1);
+  let at = 0;
+  for (let x = 0; x <= span; x++) {
+    while (points[at]! < x) at++;
     index[x] = at;
   }
   return index;

@@ -12,15 +12,20 @@ import { partsPerSheet, rasterPricer, repeatsMuch, setPricer } from "./sheet-pri
 import { startSheets } from "./sheet-start.ts";
 import type { SheetBound } from "./sheet-types.ts";
 
+/** Share of the multipliers of the best bound where the raster is priced. */
+const SMOOTHING = 0.7;
+
 /** Shares of the whole effort. */
 const START = 0.15;
-const FIRST_SEARCH = 0.2;
-const SMOOTHING = 0.7;
-const RASTER = 0.25;
-const LINEAR = 0.25;
+const FIRST_SEARCH = 0.12;
+const RASTER = 0.4;
+const LINEAR = 0.15;
 const DIVE = 0.06;
+/** The first of the rounds of dive, beam and goal-driven search, and how much longer the next is. */
+const FIRST_ROUND = 0.06;
+const ROUND_GROWTH = 1.5;
 
-/** Parts per sheet from which the beam search gets half, and a quarter, of the effort. */
+/** Parts per sheet from which the beam search gets twice as much as the goal-driven search, and as much. */
 const MANY_PER_SHEET = 9;
 const SOME_PER_SHEET = 5;
 
@@ -52,11 +57,14 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   const done = (): boolean => packing.cost <= bound || effort.over;
   if (done()) return { packing, bound, method };
   const goal = new GoalSearch(model, random);
-  packing = stage(FIRST_SEARCH, (e) => goal.improve(packing, bound, e));
-  const beamShare = boundOnly ? 0 : beamWork(model);
+  const improve = (share: number): void => {
+    if (!done()) packing = stage(share, (e) => goal.improve(packing, bound, e));
+  };
+  improve(FIRST_SEARCH);
+  const beams = boundOnly ? 0 : beamWork(model);
+  let search = new BeamSearch(model);
   const beam = (share: number): void => {
     if (share === 0 || done()) return;
-    let search = new BeamSearch(model);
     stage(share, (e) => {
       while (!e.over && packing.cost > bound) {
         const layouts = search.reach(goal.plan(packing, packing.cost - model.costStep), random, e);
@@ -78,27 +86,31 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   };
   const raster = done() ? undefined : rasterPricer(model);
   let generation = raster && generate(raster, boundOnly ? 0.5 : RASTER, SMOOTHING);
-  beam(beamShare);
+  let share = FIRST_ROUND;
+  beam(share * beams);
   if (!repeatsMuch(model)) {
     const sets = done() ? undefined : setPricer(model);
     generation = sets && generate(sets, boundOnly ? 1 : LINEAR, 0);
   }
-  for (let n = 0; generation && !boundOnly && !done(); n++) {
-    const plans = generation;
-    const columns = stage(DIVE, (e) =>
-      plans.dive(packing.cost - model.costStep, random, n === 0 ? 0 : 0.3, finisher(model, random, n), e),
-    );
-    if (columns) packing = fromColumns(model, columns as SheetColumn[]);
-    if (!done()) packing = stage(DIVE, (e) => goal.improve(packing, bound, e));
+  for (let n = 0; !boundOnly && !done(); n++) {
+    if (generation) {
+      const plans = generation;
+      const columns = stage(DIVE, (e) =>
+        plans.dive(packing.cost - model.costStep, random, n === 0 ? 0 : 0.3, finisher(model, random, n), e),
+      );
+      if (columns) packing = fromColumns(model, columns as SheetColumn[]);
+    }
+    beam(share * beams);
+    improve(share);
+    share *= ROUND_GROWTH;
   }
-  if (!boundOnly && !done()) packing = goal.improve(packing, bound, effort);
   return { packing, bound, method };
 }
 
-/** Share of the effort for the beam search: the more parts a sheet gives, the more it gains. */
+/** Effort of the beam search to that of the goal-driven search: the more parts a sheet gives, the more it gains. */
 function beamWork(model: SheetModel): number {
   const per = partsPerSheet(model);
-  return per >= MANY_PER_SHEET ? 0.5 : per >= SOME_PER_SHEET ? 0.25 : 0;
+  return per >= MANY_PER_SHEET ? 2 : per >= SOME_PER_SHEET ? 1 : 0;
 }
 
 /** Tries the remainder of a dive where a good share is taken, and again each time a third of it has gone. */
