@@ -4,7 +4,7 @@ import { lengthColumn } from "./length-pricing.ts";
 import type { Column } from "./master.ts";
 
 /** Steps before a search gives up, unless the caller sets them. */
-const MOST_STEPS = 400_000;
+const MOST_STEPS = 40_000;
 /** Rests of more pieces than this are left to the other methods. */
 const MOST_PIECES = 40;
 
@@ -80,6 +80,6 @@ export function completeLengths(
   };
 
   const found = open(0, pieces, pieces * size - demand);
-  effort.spend(steps * 4);
+  effort.spend(steps * 8);
   return found ? columns : undefined;
 }

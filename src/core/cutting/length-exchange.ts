@@ -17,6 +17,9 @@ const FILL_STEPS = 500;
 /** Steps of the search for a way to cut the pool from the open lengths. */
 const CLOSE_STEPS = 20_000;
 
+/** Lengths kept for the linear problem, for each type of part. */
+const HARVEST = 5;
+
 /** A length with the types of its parts, the room left, and until which move each type may not come back. */
 interface Bar {
   parts: number[];
@@ -41,6 +44,8 @@ export class LengthExchange {
   private readonly random: Random;
   private readonly size: number;
   private readonly sizes: readonly number[];
+  /** lengths filled on the way, by their parts */
+  readonly harvest = new Map<string, Column>();
   private bars: Bar[] = [];
   private pool: number[] = [];
   private open = OPEN;
@@ -92,6 +97,7 @@ export class LengthExchange {
         this.least = left;
         this.since = this.moves;
       } else if (this.moves - this.since > PATIENCE) {
+        this.keep();
         this.empty(effort);
         this.restart();
       }
@@ -140,24 +146,39 @@ export class LengthExchange {
     const { sizes, moves } = this;
     const sets = partSets(this.pool, sizes, this.size);
     const { sums, types } = sets;
-    let steps = 10 * sums.length;
+    let steps = 40 * sums.length;
     let most = Number.NEGATIVE_INFINITY;
     let ties = 0;
-    let found: { bar: Bar; first: number; second: number; set: number } | undefined;
+    let foundBar: Bar | undefined;
+    let foundFirst = -1;
+    let foundSecond = -1;
+    let foundSet = 0;
+    /** Whether a set holds what would go out for it, or what went out not long ago. */
+    const blocked = (bar: Bar, first: number, second: number, set: number): boolean => {
+      for (let k = 3 * set; k < 3 * set + 3; k++) {
+        const t = types[k]!;
+        if (t < 0) return false;
+        if (t === first || t === second || (bar.barred.get(t) ?? 0) > moves) return true;
+      }
+      return false;
+    };
     const tryOut = (bar: Bar, first: number, second: number): void => {
-      const { barred } = bar;
       const out = (first < 0 ? 0 : sizes[first]!) + (second < 0 ? 0 : sizes[second]!);
-      const allowed = (t: number): boolean => t < 0 || (t !== first && t !== second && !((barred.get(t) ?? 0) > moves));
-      steps += 8;
+      steps += 16;
       for (let set = longestThatFits(sets, bar.room + out); set >= 0 && sums[set]! - out >= most; set--) {
-        steps++;
+        steps += 2;
         if (set === 0 && first < 0) return;
-        if (!allowed(types[3 * set]!) || !allowed(types[3 * set + 1]!) || !allowed(types[3 * set + 2]!)) continue;
+        if (blocked(bar, first, second, set)) continue;
         if (sums[set]! - out > most) {
           most = sums[set]! - out;
           ties = 0;
         }
-        if (this.random.below(++ties) === 0) found = { bar, first, second, set };
+        if (this.random.below(++ties) === 0) {
+          foundBar = bar;
+          foundFirst = first;
+          foundSecond = second;
+          foundSet = set;
+        }
       }
     };
     for (const bar of this.bars) {
@@ -169,13 +190,21 @@ export class LengthExchange {
       }
     }
     effort.spend(steps);
-    if (!found) return undefined;
-    const { bar, first, second, set } = found;
+    if (!foundBar) return undefined;
     return {
-      bar,
-      out: [first, second].filter((t) => t >= 0),
-      into: [...types.subarray(3 * set, 3 * set + 3)].filter((t) => t >= 0),
+      bar: foundBar,
+      out: [foundFirst, foundSecond].filter((t) => t >= 0),
+      into: [...types.subarray(3 * foundSet, 3 * foundSet + 3)].filter((t) => t >= 0),
     };
+  }
+
+  /** Lengths filled on the way are good columns: the linear problem then needs few of its own. */
+  private keep(): void {
+    for (const b of this.bars) {
+      if (this.harvest.size >= HARVEST * this.sizes.length) return;
+      const key = [...b.parts].sort((x, y) => x - y).join();
+      if (!this.harvest.has(key)) this.harvest.set(key, this.column(b.parts));
+    }
   }
 
   /** Empties the length with most room and some others, and fills them again one by one. */
@@ -219,7 +248,7 @@ export class LengthExchange {
       return false;
     };
     add(0, this.size - sizes[first]!);
-    effort.spend(steps * 2);
+    effort.spend(steps * 4);
     bar.parts = [first, ...best.map((i) => pool[i]!)];
     bar.room = least;
     this.pool = pool.filter((_, i) => !best.includes(i));

@@ -11,11 +11,13 @@ import type { Random } from "./random.ts";
 import type { SheetBound } from "./sheet-types.ts";
 
 /** Shares of the whole effort for the exchange before the linear problem, after it, and after each dive. */
-const FIRST_EXCHANGE = 0.02;
-const SECOND_EXCHANGE = 0.1;
-const EXCHANGE = 0.05;
+const FIRST_EXCHANGE = 0.04;
+const SECOND_EXCHANGE = 0.2;
+const EXCHANGE = 0.04;
 /** Dives before the search gives up. */
-const MOST_DIVES = 12;
+const MOST_DIVES = 30;
+/** How often one dive may go back. */
+const RETURNS = 10;
 
 export interface LengthSearch {
   readonly plan: Plan;
@@ -56,6 +58,7 @@ export function searchLengths(model: LengthModel, effort: Effort, random: Random
   if (done()) return { plan, bound, method };
   const generation = new ColumnGeneration(cuttingProblem(model), new LengthPricer(model));
   for (const c of plan.columns) generation.master.add(c);
+  for (const c of exchange?.harvest.values() ?? []) generation.master.add(c);
   generation.run(needs, limits, true, boundOnly ? bound : 0, effort);
   raise(generation.leastCost, "column generation");
   if (boundOnly) return { plan, bound, method };
@@ -66,7 +69,7 @@ export function searchLengths(model: LengthModel, effort: Effort, random: Random
   };
   swap(SECOND_EXCHANGE);
   for (let n = 0; n < MOST_DIVES && !done(); n++) {
-    const columns = generation.dive(plan.cost - model.costStep, random, n === 0 ? 0 : 0.3, finish, effort);
+    const columns = generation.dive(plan.cost - model.costStep, random, n === 0 ? 0 : 0.3, finish, effort, RETURNS);
     if (columns) {
       plan = planOf(columns);
       exchange?.start(columns, columns.length - 1);

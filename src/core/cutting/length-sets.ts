@@ -19,32 +19,42 @@ export function partSets(pool: readonly number[], sizes: ArrayLike<number>, long
   const sorted = [...pool].sort((a, b) => a - b);
   const n = sorted.length;
   const triples = (n * n * n) / 6 <= MOST_SETS;
-  const list: [sum: number, a: number, b: number, c: number][] = [[0, -1, -1, -1]];
+  const list: number[] = [];
+  const sums: number[] = [];
+  const put = (sum: number, a: number, b: number, c: number): void => {
+    sums.push(sum);
+    list.push(a, b, c);
+  };
+  put(0, -1, -1, -1);
   const repeats = (i: number, from: number): boolean => i > from && sorted[i - 1] === sorted[i];
   for (let i = 0; i < n; i++) {
     if (repeats(i, 0)) continue;
     const a = sorted[i]!;
     const one = sizes[a]!;
-    list.push([one, a, -1, -1]);
+    put(one, a, -1, -1);
     for (let j = i + 1; j < n; j++) {
       const b = sorted[j]!;
       const two = one + sizes[b]!;
       if (two > longest || repeats(j, i + 1)) continue;
-      list.push([two, a, b, -1]);
+      put(two, a, b, -1);
       if (!triples) continue;
       for (let k = j + 1; k < n; k++) {
         const c = sorted[k]!;
         const three = two + sizes[c]!;
-        if (three <= longest && !repeats(k, j + 1)) list.push([three, a, b, c]);
+        if (three <= longest && !repeats(k, j + 1)) put(three, a, b, c);
       }
     }
   }
-  list.sort((x, y) => x[0] - y[0]);
-  const types = new Int32Array(list.length * 3);
-  list.forEach(([, ...set], i) => {
-    types.set(set, 3 * i);
+  // Sum and place in one number each, so that they sort as plain numbers.
+  const order = Float64Array.from(sums, (sum, i) => sum * sums.length + i).sort();
+  const ascending = new Int32Array(sums.length);
+  const types = new Int32Array(list.length);
+  order.forEach((key, to) => {
+    const from = key % sums.length;
+    ascending[to] = sums[from]!;
+    for (let k = 0; k < 3; k++) types[3 * to + k] = list[3 * from + k]!;
   });
-  return { sums: Int32Array.from(list, (x) => x[0]), types };
+  return { sums: ascending, types };
 }
 
 /** Place of the longest set that fits. */
