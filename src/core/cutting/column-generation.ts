@@ -1,3 +1,4 @@
+import { dive } from "./dive.ts";
 import type { Effort } from "./effort.ts";
 import { type Column, Master } from "./master.ts";
 import type { Random } from "./random.ts";
@@ -56,8 +57,16 @@ export function cuttingProblem(model: CuttingModel): CuttingProblem {
   };
 }
 
-/** Elementary steps of the simplex method that take as long as one unit of effort of a search. */
-const STEPS_PER_UNIT = 12;
+export interface GenerationOptions {
+  /**
+   * share of the multipliers of the best bound in those that are priced, for a pricer that is exact and quick
+   * (P. Wentges, Int. Trans. Oper. Res. 4 (1997) 151-162); 0: none
+   */
+  readonly smoothing: number;
+  /** elementary steps of the simplex method that take as long as one unit of effort of the search */
+  readonly stepsPerUnit: number;
+}
+
 /** Columns that come from the pool at a time. */
 const MOST_DRAWN = 30;
 
@@ -83,12 +92,13 @@ export class ColumnGeneration {
   /** multipliers of the best bound so far */
   private center: Float64Array | undefined;
   private readonly smoothing: number;
+  private readonly stepsPerUnit: number;
 
-  /** @param smoothing share of the multipliers of the best bound in those that are priced, for a pricer that is exact and quick (P. Wentges, Int. Trans. Oper. Res. 4 (1997) 151-162) */
-  constructor(problem: CuttingProblem, pricer: Pricer, smoothing = 0) {
+  constructor(problem: CuttingProblem, pricer: Pricer, options: GenerationOptions) {
     this.problem = problem;
-    this.smoothing = smoothing;
     this.pricer = pricer;
+    this.smoothing = options.smoothing;
+    this.stepsPerUnit = options.stepsPerUnit;
     const dearest = Math.max(...problem.costs.filter((_, s) => !problem.standIn[s]), 1);
     this.scale = VALUE_SCALE / dearest;
     const big = 1000 * Math.max(...problem.costs, 1);
@@ -123,7 +133,8 @@ export class ColumnGeneration {
     return Math.max(0, Math.ceil(this.bound / this.problem.costStep - 1e-9) * this.problem.costStep);
   }
 
-  private stepUp(cost: number): number {
+  /** A cost rounded up to a multiple of the cost step. */
+  stepUp(cost: number): number {
     return Math.ceil(cost / this.problem.costStep - 1e-6) * this.problem.costStep;
   }
 
@@ -145,8 +156,8 @@ export class ColumnGeneration {
     for (;;) {
       const before = master.pivots;
       master.solve(20_000);
-      const searched = master.columns.length * 4 + master.rows * master.rows;
-      if (!effort.spend(((master.pivots - before + 1) * searched) / STEPS_PER_UNIT)) return false;
+      const searched = master.columns.length * 4 + (master.rows * master.rows) / 2;
+      if (!effort.spend(((master.pivots - before + 1) * searched) / this.stepsPerUnit)) return false;
       const objective = master.objective;
       if (objective <= enough + 1e-6) return true;
       effort.spend(this.pool.length * 4);
@@ -244,62 +255,19 @@ export class ColumnGeneration {
   }
 
   /**
-   * Rounds step by step: whole multiples are taken, then the column nearest to one more; the rest is solved again.
-   * @param finish tries to cut the rest within a cost by other means
-   * @returns the columns, or undefined where the cost would exceed `target`
+   * Rounds the linear solution to a plan, see `dive`.
+   * @param target the most that the plan may cost
+   * @param returns how often the dive may go back
    */
-  dive(target: number, random: Random, noise: number, finish: Finish, effort: Effort): Column[] | undefined {
-    const { master, problem } = this;
-    const needs = [...problem.needs];
-    const limits = [...problem.limits];
-    const taken: Column[] = [];
-    let cost = 0;
-    for (;;) {
-      if (needs.every((n) => n === 0)) return taken;
-      const before = taken.length;
-      master.setNeeds(needs, limits);
-      this.run(needs, limits, false, target - cost, effort);
-      if (effort.over || cost + this.stepUp(master.objective) > target) return undefined;
-      const used = master.solution();
-      for (const { column, value } of used) {
-        for (let k = Math.floor(value + 1e-6); k > 0 && this.serves(column, needs); k--) {
-          cost += this.take(column, needs, limits, taken);
-        }
-      }
-      if (taken.length > before) {
-        const rest = finish(needs, limits, target - cost, effort);
-        if (rest) return [...taken, ...rest];
-        continue;
-      }
-      let best = -1;
-      let bestScore = 0;
-      for (const { column, value } of used) {
-        const score = value + noise * random.unit();
-        if (score > bestScore) {
-          bestScore = score;
-          best = column;
-        }
-      }
-      if (best < 0) return undefined;
-      cost += this.take(best, needs, limits, taken);
-      const rest = finish(needs, limits, target - cost, effort);
-      if (rest) return [...taken, ...rest];
-    }
-  }
-
-  /** A column that no part needs any more is left, however much of it a badly conditioned solution asks for. */
-  private serves(j: number, needs: readonly number[]): boolean {
-    return this.master.columns[j]!.types.some((t) => needs[t]! > 0);
-  }
-
-  private take(j: number, needs: number[], limits: number[], taken: Column[]): number {
-    const column = this.master.columns[j]!;
-    column.types.forEach((t, k) => {
-      needs[t] = Math.max(0, needs[t]! - column.counts[k]!);
-    });
-    limits[column.stock] = Math.max(0, limits[column.stock]! - 1);
-    taken.push(column);
-    return column.cost;
+  dive(
+    target: number,
+    random: Random,
+    noise: number,
+    finish: Finish,
+    effort: Effort,
+    returns = 0,
+  ): Column[] | undefined {
+    return dive(this, this.problem, { target, random, noise, finish, effort, returns });
   }
 }
 

@@ -11,6 +11,8 @@ export function inverseOf(
 ): Float64Array | undefined {
   const a = new Float64Array(m * m);
   const out = new Float64Array(m * m);
+  const leftAt = new Int32Array(m);
+  const rightAt = new Int32Array(m);
   for (let c = 0; c < m; c++) {
     for (const [row, entry] of column(c)) a[row * m + c] = entry;
     out[c * m + c] = 1;
@@ -20,19 +22,26 @@ export function inverseOf(
     for (let r = c + 1; r < m; r++) if (Math.abs(a[r * m + c]!) > Math.abs(a[best * m + c]!)) best = r;
     const pivot = a[best * m + c]!;
     if (Math.abs(pivot) < LEAST_PIVOT) return undefined;
+    // Few entries of a basis are not 0: each row gathers where its own are before it is taken from the others.
+    let left = 0;
+    let right = 0;
     for (let i = 0; i < m; i++) {
       swap(a, best * m + i, c * m + i);
       swap(out, best * m + i, c * m + i);
-      a[c * m + i]! /= pivot;
-      out[c * m + i]! /= pivot;
+      if (i >= c && a[c * m + i] !== 0) {
+        a[c * m + i]! /= pivot;
+        leftAt[left++] = i;
+      }
+      if (out[c * m + i] !== 0) {
+        out[c * m + i]! /= pivot;
+        rightAt[right++] = i;
+      }
     }
     for (let r = 0; r < m; r++) {
       const f = a[r * m + c]!;
       if (r === c || f === 0) continue;
-      for (let i = 0; i < m; i++) {
-        a[r * m + i]! -= f * a[c * m + i]!;
-        out[r * m + i]! -= f * out[c * m + i]!;
-      }
+      for (let k = 0; k < left; k++) a[r * m + leftAt[k]!]! -= f * a[c * m + leftAt[k]!]!;
+      for (let k = 0; k < right; k++) out[r * m + rightAt[k]!]! -= f * out[c * m + rightAt[k]!]!;
     }
   }
   return out;

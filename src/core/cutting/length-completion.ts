@@ -3,8 +3,8 @@ import type { LengthModel } from "./length-model.ts";
 import { lengthColumn } from "./length-pricing.ts";
 import type { Column } from "./master.ts";
 
-/** Steps before a search gives up. */
-const MOST_STEPS = 400_000;
+/** Steps before a search gives up, unless the caller sets them. */
+const MOST_STEPS = 40_000;
 /** Rests of more pieces than this are left to the other methods. */
 const MOST_PIECES = 40;
 
@@ -13,6 +13,7 @@ const MOST_PIECES = 40;
  * the longest part left and a set of others that leaves no more waste than all lengths together may (bin completion,
  * R. Korf, AAAI 2002).
  * @param pieces lengths that may be used
+ * @param most steps before the search gives up
  * @returns the columns, or undefined
  */
 export function completeLengths(
@@ -20,6 +21,7 @@ export function completeLengths(
   needs: readonly number[],
   pieces: number,
   effort: Effort,
+  most = MOST_STEPS,
 ): Column[] | undefined {
   const stock = model.stocks[0];
   if (model.stocks.length !== 1 || stock === undefined || pieces < 1 || pieces > MOST_PIECES) return undefined;
@@ -55,7 +57,7 @@ export function completeLengths(
     for (let i = from; i < left.length; i++) {
       const s = model.types[i]!.size;
       if (left[i] === 0 || s > room) continue;
-      if (++steps > MOST_STEPS) return false;
+      if (++steps > most) return false;
       closed = false;
       left[i]!--;
       counts[i]!++;
@@ -78,6 +80,6 @@ export function completeLengths(
   };
 
   const found = open(0, pieces, pieces * size - demand);
-  effort.spend(steps * 4);
+  effort.spend(steps * 8);
   return found ? columns : undefined;
 }

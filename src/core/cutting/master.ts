@@ -34,6 +34,7 @@ export class Master {
   private readonly needs: Float64Array;
   private readonly bigCost: number;
   private readonly work: Float64Array;
+  private readonly filled: Int32Array;
   /** pivots done, for the count of work */
   pivots = 0;
   /** pivots since the inverse was made from the basis itself */
@@ -57,6 +58,7 @@ export class Master {
     this.values = Float64Array.from(right);
     this.duals = new Float64Array(m);
     this.work = new Float64Array(m);
+    this.filled = new Int32Array(m);
     for (let r = 0; r < m; r++) {
       this.inverse[r * m + r] = 1;
       this.basis[r] = -1 - r;
@@ -86,6 +88,13 @@ export class Master {
       const at = r * m;
       for (let i = 0; i < m; i++) duals[i]! += c * inverse[at + i]!;
     }
+  }
+
+  /** Multipliers after a pivot: what entered is now worth its cost. */
+  private moveDuals(row: number, gain: number): void {
+    const { m, inverse, duals } = this;
+    const at = row * m;
+    for (let i = 0; i < m; i++) duals[i]! += gain * inverse[at + i]!;
   }
 
   reducedCost(column: Column): number {
@@ -122,17 +131,26 @@ export class Master {
     return work;
   }
 
+  /** Much of the inverse is 0: only the places where the pivot row is not are gone through. */
   private pivot(row: number, enters: number, d: Float64Array): void {
-    const { m, inverse, values } = this;
+    const { m, inverse, values, filled } = this;
     const at = row * m;
     const p = d[row]!;
-    for (let i = 0; i < m; i++) inverse[at + i]! /= p;
+    let n = 0;
+    for (let i = 0; i < m; i++) {
+      if (inverse[at + i] === 0) continue;
+      inverse[at + i]! /= p;
+      filled[n++] = i;
+    }
     values[row]! /= p;
     for (let r = 0; r < m; r++) {
       const f = d[r]!;
       if (r === row || (f < 1e-12 && f > -1e-12)) continue;
       const to = r * m;
-      for (let i = 0; i < m; i++) inverse[to + i]! -= f * inverse[at + i]!;
+      for (let k = 0; k < n; k++) {
+        const i = filled[k]!;
+        inverse[to + i]! -= f * inverse[at + i]!;
+      }
       values[r]! -= f * values[row]!;
       if (values[r]! < 0 && values[r]! > -1e-11) values[r] = 0;
     }
@@ -173,21 +191,21 @@ export class Master {
   }
 
   /** Best entering column, surplus or slack by reduced cost; undefined at the optimum of the known columns. */
-  private entering(): number | undefined {
+  private entering(): { readonly b: number; readonly gain: number } | undefined {
     let best = -1e-7;
-    let enters: number | undefined;
+    let enters: { readonly b: number; readonly gain: number } | undefined;
     for (let j = 0; j < this.columns.length; j++) {
       const c = this.reducedCost(this.columns[j]!);
       if (c < best) {
         best = c;
-        enters = j;
+        enters = { b: j, gain: c };
       }
     }
     for (let r = 0; r < this.m; r++) {
       const c = r < this.parts ? this.duals[r]! : -this.duals[r]!;
       if (c < best) {
         best = c;
-        enters = r < this.parts ? -1 - this.m - r : -1 - r;
+        enters = { b: r < this.parts ? -1 - this.m - r : -1 - r, gain: c };
       }
     }
     return enters;
@@ -197,11 +215,17 @@ export class Master {
   solve(most: number): void {
     // a repair that circles among equals starts over from the artificial basis
     if (!this.repair(REPAIRS_PER_ROW * this.m)) this.startOver();
+    this.findDuals();
+    let exact = true;
     for (let n = 0; n < most; n++) {
-      this.findDuals();
       const enters = this.entering();
-      if (enters === undefined) return;
-      const d = this.direction(enters);
+      if (enters === undefined) {
+        if (exact) return;
+        this.findDuals();
+        exact = true;
+        continue;
+      }
+      const d = this.direction(enters.b);
       let row = -1;
       let step = Number.POSITIVE_INFINITY;
       for (let r = 0; r < this.m; r++) {
@@ -213,7 +237,10 @@ export class Master {
         }
       }
       if (row < 0) return;
-      this.pivot(row, enters, d);
+      this.pivot(row, enters.b, d);
+      exact = this.stale === 0;
+      if (exact) this.findDuals();
+      else this.moveDuals(row, enters.gain);
     }
     this.findDuals();
   }
@@ -242,12 +269,14 @@ export class Master {
     const { m, inverse } = this;
     const at = row * m;
     let best = Number.POSITIVE_INFINITY;
+    let largest = 0;
     let enters: number | undefined;
     const look = (b: number, entry: number, cost: number): void => {
       if (entry >= -1e-8) return;
       const ratio = Math.max(0, cost) / -entry;
-      if (ratio < best - 1e-12) {
-        best = ratio;
+      if (ratio < best - 1e-9 || (ratio < best + 1e-9 && -entry > largest)) {
+        best = Math.min(best, ratio);
+        largest = -entry;
         enters = b;
       }
     };

@@ -1,56 +1,14 @@
 import type { Tape } from "../tape.ts";
-import { ColumnGeneration, cuttingProblem, type Finish } from "./column-generation.ts";
 import { Effort } from "./effort.ts";
-import { dualFeasibleLengthBound, materialBound } from "./length-bound.ts";
-import { completeLengths } from "./length-completion.ts";
 import { type LengthModel, lengthModel } from "./length-model.ts";
-import { LengthPricer } from "./length-pricing.ts";
-import { type Plan, startLengths } from "./length-start.ts";
+import { type LengthSearch, searchLengths } from "./length-search.ts";
 import type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./length-types.ts";
 import { Random } from "./random.ts";
 import type { NestOptions, SheetBound } from "./sheet-types.ts";
 import { COST_SCALE, inches } from "./sixty-fourths.ts";
 
 const DEFAULT_SEED = 1961;
-const USUAL_EFFORT = 1_600_000_000;
-/** Dives before the search gives up. */
-const MOST_DIVES = 12;
-
-interface Search {
-  readonly plan: Plan;
-  readonly bound: number;
-  readonly method: SheetBound["method"];
-}
-
-function search(model: LengthModel, effort: Effort, random: Random, boundOnly: boolean): Search {
-  let bound = materialBound(model);
-  let method: SheetBound["method"] = "area";
-  const raise = (b: number, by: SheetBound["method"]): void => {
-    if (b <= bound) return;
-    bound = b;
-    method = by;
-  };
-  raise(dualFeasibleLengthBound(model), "dual-feasible functions");
-  const needs = model.types.map((t) => t.need);
-  const limits = model.stocks.map((s) => s.limit);
-  let plan = startLengths(model, needs, limits, effort);
-  if (plan.cost <= bound) return { plan, bound, method };
-  const generation = new ColumnGeneration(cuttingProblem(model), new LengthPricer(model));
-  for (const c of plan.columns) generation.master.add(c);
-  generation.run(needs, limits, true, boundOnly ? bound : 0, effort);
-  raise(generation.leastCost, "column generation");
-  if (boundOnly) return { plan, bound, method };
-  const finish: Finish = (rest, stock, cost, e) => {
-    const tail = startLengths(model, rest, stock, e);
-    if (tail.cost <= cost) return [...tail.columns];
-    return completeLengths(model, rest, Math.floor(cost / model.stocks[0]!.cost), e);
-  };
-  for (let n = 0; n < MOST_DIVES && plan.cost > bound && !effort.over; n++) {
-    const columns = generation.dive(plan.cost - model.costStep, random, n === 0 ? 0 : 0.3, finish, effort);
-    if (columns) plan = { columns, cost: columns.reduce((sum, c) => sum + c.cost, 0) };
-  }
-  return { plan, bound, method };
-}
+const USUAL_EFFORT = 600_000_000;
 
 /**
  * Cuts parts from stock lengths with the fewest pieces or at the least cost, by column generation and diving with a
@@ -67,10 +25,10 @@ export function nestLengths(
 ): LengthNesting {
   const model = lengthModel(parts, stocks, options);
   const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
-  const found: Search =
+  const found: LengthSearch =
     model.total === 0
       ? { plan: { columns: [], cost: 0 }, bound: 0, method: "no parts" }
-      : search(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
+      : searchLengths(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
   const nesting = describe(parts, stocks, options, model, found, effort.cut);
   record(nesting, options, tape);
   return nesting;
@@ -86,7 +44,7 @@ export function boundLengths(
   const model = lengthModel(parts, stocks, options);
   if (model.total === 0) return { bound: 0, method: "no parts" };
   const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
-  const { bound, method } = search(model, effort, new Random(options.seed ?? DEFAULT_SEED), true);
+  const { bound, method } = searchLengths(model, effort, new Random(options.seed ?? DEFAULT_SEED), true);
   const value = goalValue(stocks, options, bound);
   tape?.step("LB", `lower bound by ${method}`, value, options.goal === "sheets" ? "pieces" : "cost", "");
   return { bound: value, method };
@@ -100,7 +58,7 @@ function describe(
   stocks: readonly LengthStock[],
   options: NestOptions,
   model: LengthModel,
-  found: Search,
+  found: LengthSearch,
   cutShort: boolean,
 ): LengthNesting {
   const queues = model.types.map((t) => t.members.map((m) => ({ id: parts[m.part]!.id, left: m.quantity })));

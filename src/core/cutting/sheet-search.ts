@@ -15,6 +15,9 @@ import type { SheetBound } from "./sheet-types.ts";
 /** Share of the multipliers of the best bound where the raster is priced. */
 const SMOOTHING = 0.7;
 
+/** Elementary steps of the simplex method that take as long as one step of a search. */
+const STEPS_PER_UNIT = 12;
+
 /** Shares of the whole effort. */
 const START = 0.15;
 const FIRST_SEARCH = 0.12;
@@ -77,7 +80,7 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   const needs = model.types.map((t) => t.need);
   const limits = model.stocks.map((s) => s.limit);
   const generate = (pricer: Pricer, share: number, smoothing: number): ColumnGeneration => {
-    const generation = new ColumnGeneration(cuttingProblem(model), pricer, smoothing);
+    const generation = new ColumnGeneration(cuttingProblem(model), pricer, { smoothing, stepsPerUnit: STEPS_PER_UNIT });
     for (const l of packing.layouts) generation.master.add(toColumn(model, l));
     for (const l of goal.harvest.values()) generation.offer(toColumn(model, l));
     stage(share, (e) => generation.run(needs, limits, true, bound, e, packing.cost));

@@ -1,0 +1,85 @@
+import { ColumnGeneration, cuttingProblem, type Finish } from "./column-generation.ts";
+import type { Effort } from "./effort.ts";
+import { dualFeasibleLengthBound, materialBound } from "./length-bound.ts";
+import { completeLengths } from "./length-completion.ts";
+import { LengthExchange } from "./length-exchange.ts";
+import type { LengthModel } from "./length-model.ts";
+import { LengthPricer } from "./length-pricing.ts";
+import { type Plan, startLengths } from "./length-start.ts";
+import type { Column } from "./master.ts";
+import type { Random } from "./random.ts";
+import type { SheetBound } from "./sheet-types.ts";
+
+/** Shares of the whole effort for the exchange before the linear problem, after it, and after each dive. */
+const FIRST_EXCHANGE = 0.04;
+const SECOND_EXCHANGE = 0.2;
+const EXCHANGE = 0.04;
+/** Dives before the search gives up. */
+const MOST_DIVES = 30;
+/** How often one dive may go back. */
+const RETURNS = 10;
+
+export interface LengthSearch {
+  readonly plan: Plan;
+  /** proven lower bound in the units of the goal */
+  readonly bound: number;
+  readonly method: SheetBound["method"];
+}
+
+/** Bounds and searches in turn, cheap ones first, until the plan meets the bound or the effort is spent. */
+export function searchLengths(model: LengthModel, effort: Effort, random: Random, boundOnly: boolean): LengthSearch {
+  let bound = materialBound(model);
+  let method: SheetBound["method"] = "area";
+  const raise = (b: number, by: SheetBound["method"]): void => {
+    if (b <= bound) return;
+    bound = b;
+    method = by;
+  };
+  raise(dualFeasibleLengthBound(model), "dual-feasible functions");
+  const needs = model.types.map((t) => t.need);
+  const limits = model.stocks.map((s) => s.limit);
+  const whole = effort.remaining;
+  let plan = startLengths(model, needs, limits, effort);
+  const done = (): boolean => plan.cost <= bound || effort.over;
+  if (done()) return { plan, bound, method };
+  const exchange = boundOnly || model.stocks.length !== 1 ? undefined : new LengthExchange(model, random);
+  exchange?.start(plan.columns, plan.columns.length - 1);
+  const swap = (share: number): void => {
+    const part = effort.part(whole * share);
+    while (exchange && plan.cost > bound) {
+      const columns = exchange.search(part);
+      if (!columns) break;
+      plan = planOf(columns);
+      exchange.start(columns, columns.length - 1);
+    }
+    effort.back(part, whole * share);
+  };
+  swap(FIRST_EXCHANGE);
+  if (done()) return { plan, bound, method };
+  const generation = new ColumnGeneration(cuttingProblem(model), new LengthPricer(model), {
+    smoothing: 0,
+    stepsPerUnit: 1,
+  });
+  for (const c of plan.columns) generation.master.add(c);
+  for (const c of exchange?.harvest.values() ?? []) generation.master.add(c);
+  generation.run(needs, limits, true, boundOnly ? bound : 0, effort);
+  raise(generation.leastCost, "column generation");
+  if (boundOnly) return { plan, bound, method };
+  const finish: Finish = (rest, stock, cost, e) => {
+    const tail = startLengths(model, rest, stock, e);
+    if (tail.cost <= cost) return [...tail.columns];
+    return completeLengths(model, rest, Math.floor(cost / model.stocks[0]!.cost), e);
+  };
+  swap(SECOND_EXCHANGE);
+  for (let n = 0; n < MOST_DIVES && !done(); n++) {
+    const columns = generation.dive(plan.cost - model.costStep, random, n === 0 ? 0 : 0.3, finish, effort, RETURNS);
+    if (columns) {
+      plan = planOf(columns);
+      exchange?.start(columns, columns.length - 1);
+    }
+    if (!done()) swap(EXCHANGE);
+  }
+  return { plan, bound, method };
+}
+
+const planOf = (columns: readonly Column[]): Plan => ({ columns, cost: columns.reduce((sum, c) => sum + c.cost, 0) });
