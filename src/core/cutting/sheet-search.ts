@@ -19,14 +19,13 @@ const SMOOTHING = 0.7;
 const STEPS_PER_UNIT = 12;
 
 /** Shares of the whole effort. */
-const START = 0.15;
-const FIRST_SEARCH = 0.12;
-const RASTER = 0.4;
-const LINEAR = 0.15;
-const DIVE = 0.06;
+const START = +(process.env.START ?? 0.05);
+const FIRST_SEARCH = +(process.env.FIRST_SEARCH ?? 0.04);
+const RASTER = +(process.env.RASTER ?? 0.06);
+const LINEAR = +(process.env.LINEAR ?? 0.05);
 /** The first of the rounds of dive, beam and goal-driven search, and how much longer the next is. */
-const FIRST_ROUND = 0.06;
-const ROUND_GROWTH = 1.5;
+const FIRST_ROUND = +(process.env.FIRST_ROUND ?? 0.03);
+const ROUND_GROWTH = +(process.env.ROUND_GROWTH ?? 1.5);
 
 /** Parts per sheet from which the beam search gets twice as much as the goal-driven search, and as much. */
 const MANY_PER_SHEET = 9;
@@ -79,32 +78,41 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   };
   const needs = model.types.map((t) => t.need);
   const limits = model.stocks.map((s) => s.limit);
-  const generate = (pricer: Pricer, share: number, smoothing: number): ColumnGeneration => {
-    const generation = new ColumnGeneration(cuttingProblem(model), pricer, { smoothing, stepsPerUnit: STEPS_PER_UNIT });
-    for (const l of packing.layouts) generation.master.add(toColumn(model, l));
-    for (const l of goal.harvest.values()) generation.offer(toColumn(model, l));
-    stage(share, (e) => generation.run(needs, limits, true, bound, e, packing.cost));
-    raise(generation.leastCost, "column generation");
-    return generation;
+  const generation = (pricer: Pricer, smoothing: number): ColumnGeneration => {
+    const made = new ColumnGeneration(cuttingProblem(model), pricer, { smoothing, stepsPerUnit: STEPS_PER_UNIT });
+    for (const l of packing.layouts) made.master.add(toColumn(model, l));
+    for (const l of goal.harvest.values()) made.offer(toColumn(model, l));
+    return made;
   };
   const raster = done() ? undefined : rasterPricer(model);
-  let generation = raster && generate(raster, boundOnly ? 0.5 : RASTER, SMOOTHING);
+  const relaxed = raster && generation(raster, SMOOTHING);
+  let open = relaxed !== undefined;
+  const prove = (share: number): void => {
+    if (!open || done()) return;
+    open = !stage(share, (e) => relaxed!.run(needs, limits, true, bound, e, packing.cost));
+    raise(relaxed!.leastCost, "column generation");
+  };
+  prove(boundOnly ? 0.5 : RASTER);
   let share = FIRST_ROUND;
   beam(share * beams);
+  let plans = relaxed;
   if (!repeatsMuch(model)) {
     const sets = done() ? undefined : setPricer(model);
-    generation = sets && generate(sets, boundOnly ? 1 : LINEAR, 0);
+    plans = sets && generation(sets, 0);
+    if (plans) {
+      const { run } = plans;
+      stage(boundOnly ? 1 : LINEAR, (e) => run.call(plans, needs, limits, true, bound, e, packing.cost));
+      raise(plans.leastCost, "column generation");
+    }
   }
   for (let n = 0; !boundOnly && !done(); n++) {
-    if (generation) {
-      const plans = generation;
-      const columns = stage(DIVE, (e) =>
-        plans.dive(packing.cost - model.costStep, random, n === 0 ? 0 : 0.3, finisher(model, random, n), e),
-      );
-      if (columns) packing = fromColumns(model, columns as SheetColumn[]);
-    }
+    const columns = stage(share * +(process.env.DV ?? 1), (e) =>
+      plans?.dive(packing.cost - model.costStep, random, n === 0 ? 0 : 0.3, finisher(model, random, n), e),
+    );
+    if (columns) packing = fromColumns(model, columns as SheetColumn[]);
     beam(share * beams);
     improve(share);
+    prove(share * +(process.env.PV ?? 2));
     share *= ROUND_GROWTH;
   }
   return { packing, bound, method };
