@@ -1,7 +1,6 @@
-import { dive } from "./dive.ts";
+import { type DiveRequest, dive } from "./dive.ts";
 import type { Effort } from "./effort.ts";
 import { type Column, Master } from "./master.ts";
-import type { Random } from "./random.ts";
 
 /** What one pricing found: columns worth more than the threshold, and a proven limit on the value of any column. */
 export interface Priced {
@@ -153,6 +152,7 @@ export class ColumnGeneration {
     goal = Number.POSITIVE_INFINITY,
   ): boolean {
     const { master } = this;
+    master.setNeeds(needs, limits);
     for (;;) {
       const before = master.pivots;
       master.solve(20_000);
@@ -254,20 +254,9 @@ export class ColumnGeneration {
     this.bound = Math.max(this.bound, bound / scale);
   }
 
-  /**
-   * Rounds the linear solution to a plan, see `dive`.
-   * @param target the most that the plan may cost
-   * @param returns how often the dive may go back
-   */
-  dive(
-    target: number,
-    random: Random,
-    noise: number,
-    finish: Finish,
-    effort: Effort,
-    returns = 0,
-  ): Column[] | undefined {
-    return dive(this, this.problem, { target, random, noise, finish, effort, returns });
+  /** Rounds the linear solution to a plan, see `dive`. */
+  dive(request: DiveRequest): Column[] | undefined {
+    return dive(this, this.problem, request);
   }
 }
 

@@ -17,6 +17,8 @@ export interface DiveRequest {
   readonly effort: Effort;
   /** how often the dive may go back */
   readonly returns: number;
+  /** how far past the target the linear solution may be, for a pricer that may have missed columns */
+  readonly slack: number;
 }
 
 /** What is cut so far, and what is still needed. */
@@ -47,7 +49,7 @@ const copy = (s: State): State => ({ ...s, needs: [...s.needs], limits: [...s.li
 export function dive(
   generation: ColumnGeneration,
   problem: CuttingProblem,
-  { target, random, noise, finish, effort, returns }: DiveRequest,
+  { target, random, noise, finish, effort, returns, slack }: DiveRequest,
 ): Column[] | undefined {
   const { master } = generation;
   const forks: Fork[] = [];
@@ -87,10 +89,9 @@ export function dive(
 
   for (let back = 0; ; ) {
     if (state.needs.every((n) => n === 0)) return state.taken;
-    master.setNeeds(state.needs, state.limits);
-    generation.run(state.needs, state.limits, false, target - state.cost, effort);
+    generation.run(state.needs, state.limits, false, target - state.cost - slack * 2, effort);
     if (effort.over) return undefined;
-    const within = state.cost + generation.stepUp(master.objective) <= target;
+    const within = state.cost + generation.stepUp(master.objective - slack) <= target;
     const used = within ? master.solution() : [];
     const before = state.taken.length;
     for (const { column, value } of used) {

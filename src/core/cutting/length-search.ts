@@ -72,7 +72,15 @@ export function searchLengths(model: LengthModel, effort: Effort, random: Random
   };
   swap(SECOND_EXCHANGE);
   for (let n = 0; n < MOST_DIVES && !done(); n++) {
-    const columns = generation.dive(plan.cost - model.costStep, random, n === 0 ? 0 : 0.3, finish, effort, RETURNS);
+    const columns = generation.dive({
+      target: plan.cost - model.costStep,
+      random,
+      noise: n === 0 ? 0 : 0.3,
+      finish,
+      effort,
+      returns: RETURNS,
+      slack: 0,
+    });
     if (columns) {
       plan = planOf(columns);
       exchange?.start(columns, columns.length - 1);

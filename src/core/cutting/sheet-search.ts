@@ -19,13 +19,16 @@ const SMOOTHING = 0.7;
 const STEPS_PER_UNIT = 12;
 
 /** Shares of the whole effort. */
-const START = +(process.env.START ?? 0.05);
-const FIRST_SEARCH = +(process.env.FIRST_SEARCH ?? 0.04);
-const RASTER = +(process.env.RASTER ?? 0.06);
-const LINEAR = +(process.env.LINEAR ?? 0.05);
+const START = 0.05;
+const FIRST_SEARCH = 0.04;
+const RASTER = 0.06;
+const LINEAR = 0.05;
 /** The first of the rounds of dive, beam and goal-driven search, and how much longer the next is. */
-const FIRST_ROUND = +(process.env.FIRST_ROUND ?? 0.03);
-const ROUND_GROWTH = +(process.env.ROUND_GROWTH ?? 1.5);
+const FIRST_ROUND = 0.03;
+const ROUND_GROWTH = 1.5;
+
+/** How far past the goal, in steps of cost, a dive goes on: the sets that would lower the linear solution may be missed. */
+const SLACK = 0.2;
 
 /** Parts per sheet from which the beam search gets twice as much as the goal-driven search, and as much. */
 const MANY_PER_SHEET = 9;
@@ -84,13 +87,17 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
     for (const l of goal.harvest.values()) made.offer(toColumn(model, l));
     return made;
   };
+  const solve = (made: ColumnGeneration, share: number): boolean => {
+    const ended = stage(share, (e) => made.run(needs, limits, true, bound, e, packing.cost));
+    raise(made.leastCost, "column generation");
+    return ended;
+  };
   const raster = done() ? undefined : rasterPricer(model);
   const relaxed = raster && generation(raster, SMOOTHING);
   let open = relaxed !== undefined;
   const prove = (share: number): void => {
     if (!open || done()) return;
-    open = !stage(share, (e) => relaxed!.run(needs, limits, true, bound, e, packing.cost));
-    raise(relaxed!.leastCost, "column generation");
+    open = !solve(relaxed!, share);
   };
   prove(boundOnly ? 0.5 : RASTER);
   let share = FIRST_ROUND;
@@ -99,20 +106,24 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   if (!repeatsMuch(model)) {
     const sets = done() ? undefined : setPricer(model);
     plans = sets && generation(sets, 0);
-    if (plans) {
-      const { run } = plans;
-      stage(boundOnly ? 1 : LINEAR, (e) => run.call(plans, needs, limits, true, bound, e, packing.cost));
-      raise(plans.leastCost, "column generation");
-    }
+    if (plans) solve(plans, boundOnly ? 1 : LINEAR);
   }
   for (let n = 0; !boundOnly && !done(); n++) {
-    const columns = stage(share * +(process.env.DV ?? 1), (e) =>
-      plans?.dive(packing.cost - model.costStep, random, n === 0 ? 0 : 0.3, finisher(model, random, n), e),
+    const columns = stage(share, (e) =>
+      plans?.dive({
+        target: packing.cost - model.costStep,
+        random,
+        noise: n === 0 ? 0 : 0.3,
+        finish: finisher(model, random, n),
+        effort: e,
+        returns: 0,
+        slack: SLACK * model.costStep,
+      }),
     );
     if (columns) packing = fromColumns(model, columns as SheetColumn[]);
     beam(share * beams);
     improve(share);
-    prove(share * +(process.env.PV ?? 2));
+    prove(2 * share);
     share *= ROUND_GROWTH;
   }
   return { packing, bound, method };
