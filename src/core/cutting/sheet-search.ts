@@ -29,6 +29,8 @@ const ROUND_GROWTH = 1.5;
 
 /** How far past the goal, in steps of cost, a dive goes on: the sets that would lower the linear solution may be missed. */
 const SLACK = 0.2;
+/** How often a dive may go back where the pricing is exact. */
+const RETURNS = 10;
 
 /** Parts per sheet from which the beam search gets twice as much as the goal-driven search, and as much. */
 const MANY_PER_SHEET = 9;
@@ -103,7 +105,9 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   let share = FIRST_ROUND;
   beam(share * beams);
   let plans = relaxed;
-  if (!repeatsMuch(model)) {
+  // the raster's patterns are plans, too, where parts repeat much
+  const exact = repeatsMuch(model);
+  if (!exact) {
     const sets = done() ? undefined : setPricer(model);
     plans = sets && generation(sets, 0);
     if (plans) solve(plans, boundOnly ? 1 : LINEAR);
@@ -116,8 +120,8 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
         noise: n === 0 ? 0 : 0.3,
         finish: finisher(model, random, n),
         effort: e,
-        returns: 0,
-        slack: SLACK * model.costStep,
+        returns: exact ? RETURNS : 0,
+        slack: exact ? 0 : SLACK * model.costStep,
       }),
     );
     if (columns) packing = fromColumns(model, columns as SheetColumn[]);
