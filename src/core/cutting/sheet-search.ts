@@ -30,7 +30,7 @@ const ROUND_GROWTH = 1.5;
 /** How far past the goal, in steps of cost, a dive goes on: the sets that would lower the linear solution may be missed. */
 const SLACK = 0.2;
 /** How often a dive may go back where the pricing is exact. */
-const RETURNS = 10;
+const RETURNS = 2;
 
 /** Parts per sheet from which the beam search gets twice as much as the goal-driven search, and as much. */
 const MANY_PER_SHEET = 9;
