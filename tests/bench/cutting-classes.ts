@@ -2,7 +2,7 @@ import { nestSheets } from "../../src/core/cutting/nest-sheets.ts";
 import { faults } from "../core/cutting/verify.ts";
 import { flags, now, type Row, report, search } from "./cutting-report.ts";
 
-interface Instance {
+export interface ClassInstance {
   id: string;
   W: number;
   H: number;
@@ -10,9 +10,16 @@ interface Instance {
   best: { of: number; rf: number; og3: number; rg3: number };
 }
 
+/** An instance as a problem for the engine: sizes as inches, no kerf. */
+export const classProblem = (inst: ClassInstance, turns: boolean) => ({
+  parts: inst.items.map(([lengthIn, widthIn, quantity], k) => ({ id: `p${k}`, lengthIn, widthIn, quantity, turns })),
+  stocks: [{ id: "s", lengthIn: inst.W, widthIn: inst.H, cost: 1, quantity: null }],
+  options: { kerfIn: 0, trimIn: 0, goal: "sheets" as const },
+});
+
 /** The 500 instances of Berkey, Wang 1987 and Martello, Vigo 1998. */
 export function classes(file: unknown, turns: boolean): void {
-  const { instances } = file as { instances: Instance[] };
+  const { instances } = file as { instances: ClassInstance[] };
   const rows: Row[] = [];
   instances.forEach((inst, i) => {
     if (
@@ -21,15 +28,9 @@ export function classes(file: unknown, turns: boolean): void {
         !flags.only.split(",").some((o) => inst.id === o || (o.length < 4 && inst.id.startsWith(o))))
     )
       return;
-    const parts = inst.items.map(([lengthIn, widthIn, quantity], k) => ({
-      id: `p${k}`,
-      lengthIn,
-      widthIn,
-      quantity,
-      turns,
-    }));
-    const stocks = [{ id: "s", lengthIn: inst.W, widthIn: inst.H, cost: 1, quantity: null }];
-    const options = { kerfIn: 0, trimIn: 0, goal: "sheets" as const, ...search() };
+    const problem = classProblem(inst, turns);
+    const { parts, stocks } = problem;
+    const options = { ...problem.options, ...search() };
     const start = now();
     const nesting = nestSheets(parts, stocks, options);
     const ms = now() - start;

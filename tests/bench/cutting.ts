@@ -7,6 +7,7 @@ import { readFileSync } from "node:fs";
 import { acceptance } from "./cutting-acceptance.ts";
 import { classes } from "./cutting-classes.ts";
 import { lengths } from "./cutting-lengths.ts";
+import { besidePeers } from "./cutting-peers.ts";
 import { setFlags } from "./cutting-report.ts";
 import { stock2d } from "./cutting-stock.ts";
 
@@ -16,6 +17,7 @@ export const data = (name: string): unknown =>
 const sets: Record<string, () => void> = {
   fixed: () => classes(data("bpp2d_classes"), false),
   turning: () => classes(data("bpp2d_classes"), true),
+  peers: () => besidePeers(data("bpp2d_classes")),
   acceptance: () => acceptance(data("acceptance")),
   gcut: () =>
     stock2d(data("csp2d_gcutd"), {

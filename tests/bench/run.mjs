@@ -19,6 +19,9 @@ await build({
   bundle: true,
   platform: "node",
   format: "esm",
+  mainFields: ["module", "main"],
+  // some peers are CommonJS and ask for modules of Node
+  banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
   logLevel: "warning",
 });
 await import(pathToFileURL(out).href);
