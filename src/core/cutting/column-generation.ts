@@ -241,6 +241,8 @@ export class ColumnGeneration {
   }
 
   private raise(values: Float64Array, most: readonly number[]): void {
+    // a pricer that found columns without looking for the best one gives no limit
+    if (most.includes(Number.POSITIVE_INFINITY)) return;
     const { problem, scale } = this;
     let share = Number.POSITIVE_INFINITY;
     most.forEach((v, s) => {
