@@ -68,6 +68,7 @@ export function dive(
   };
 
   const end = (): Column[] | undefined => {
+    if (state.cost > target) return undefined;
     const rest = finish(state.needs, state.limits, target - state.cost, effort);
     return rest && [...state.taken, ...rest];
   };
@@ -88,10 +89,10 @@ export function dive(
   };
 
   for (let back = 0; ; ) {
-    if (state.needs.every((n) => n === 0)) return state.taken;
+    if (state.needs.every((n) => n === 0)) return state.cost <= target ? state.taken : undefined;
     generation.run(state.needs, state.limits, false, target - state.cost - slack * 2, effort);
     if (effort.over) return undefined;
-    const within = state.cost + generation.stepUp(master.objective - slack) <= target;
+    const within = state.cost <= target && state.cost + generation.stepUp(master.objective - slack) <= target;
     const used = within ? master.solution() : [];
     const before = state.taken.length;
     for (const { column, value } of used) {

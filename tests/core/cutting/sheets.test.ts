@@ -50,6 +50,23 @@ describe("a layout", () => {
     );
   });
 
+  test("does so with several sizes, leftovers at no cost and stock that may run out", () => {
+    fc.assert(
+      fc.property(someParts, fc.integer({ min: 0, max: 3 }), fc.constantFrom("sheets", "cost"), (parts, left, goal) => {
+        const stocks: SheetStock[] = [
+          { ...sheet, quantity: null },
+          { id: "leftover", lengthIn: 60, widthIn: 48, cost: 0, quantity: left },
+          { id: "long", lengthIn: 120, widthIn: 48, cost: 55, quantity: left },
+        ];
+        const plan = options({ goal });
+        const nesting = nestSheets(parts, stocks, plan);
+        expect(faults(nesting, parts, stocks, plan)).toEqual([]);
+        expect(nesting.bound).toBeLessThanOrEqual(goal === "cost" ? nesting.cost : nesting.count);
+      }),
+      runs,
+    );
+  });
+
   test("does not depend on the order of the rows", () => {
     fc.assert(
       fc.property(someParts, fc.integer(), (parts, seed) => {
