@@ -8,20 +8,22 @@ export interface Priced {
   readonly most: number;
 }
 
+/** A question to a pricer. */
+export interface PriceRequest {
+  /** what one part of each type is worth, whole numbers */
+  readonly values: Float64Array;
+  readonly stock: number;
+  /** columns worth no more than this are of no use */
+  readonly threshold: number;
+  /** where no column is worth more than this, the goal of the bound is met: no closer look is needed */
+  readonly enough: number;
+  readonly needs: ArrayLike<number>;
+  readonly effort: Effort;
+}
+
 /** Finds the most valuable way to cut one piece of a stock; values are whole numbers, so that `most` is exact. */
 export interface Pricer {
-  /**
-   * @param threshold columns worth no more than this are of no use
-   * @param enough where no column is worth more than this, the goal of the bound is met: no closer look is needed
-   */
-  price(
-    values: Float64Array,
-    stock: number,
-    threshold: number,
-    enough: number,
-    needs: ArrayLike<number>,
-    effort: Effort,
-  ): Priced;
+  price(request: PriceRequest): Priced;
 }
 
 /** A cutting problem as the column generation sees it. */
@@ -59,7 +61,7 @@ export function cuttingProblem(model: CuttingModel): CuttingProblem {
 export interface GenerationOptions {
   /**
    * share of the multipliers of the best bound in those that are priced, for a pricer that is exact and quick
-   * (P. Wentges, Int. Trans. Oper. Res. 4 (1997) 151-162); 0: none
+   * (P. Wentges, Int. Trans. Oper. Res. 4 (1997) 151-162, from memory); 0: none
    */
   readonly smoothing: number;
   /** elementary steps of the simplex method that take as long as one unit of effort of the search */
@@ -210,14 +212,14 @@ export class ColumnGeneration {
       else if (limits[s] === 0) most.push(0);
       else {
         const least = (cost - master.stockDual(s) + 1e-6) * scale;
-        const priced = this.pricer.price(
+        const priced = this.pricer.price({
           values,
-          s,
-          smooth ? 0 : least,
-          goal > 0 ? Math.max(least, proof * cost) : Number.POSITIVE_INFINITY,
+          stock: s,
+          threshold: smooth ? 0 : least,
+          enough: goal > 0 ? Math.max(least, proof * cost) : Number.POSITIVE_INFINITY,
           needs,
           effort,
-        );
+        });
         for (const c of priced.columns) {
           if (smooth && master.reducedCost(c) > -1e-6 * cost) continue;
           master.add(c);

@@ -43,7 +43,7 @@ const copy = (s: State): State => ({ ...s, needs: [...s.needs], limits: [...s.li
 /**
  * Rounds the linear solution step by step: whole multiples are taken, then the column nearest to one more; the rest is
  * solved again. Where that leads past the target, the last steps are taken back and the next best column is tried
- * (diving with a tabu list: R. Sadykov et al., INFORMS J. Comput. 31 (2019) 251-267).
+ * (diving with a tabu list: R. Sadykov et al., INFORMS J. Comput. 31 (2019) 251-267, from memory).
  * @returns the columns, or undefined where none were found within the target
  */
 export function dive(

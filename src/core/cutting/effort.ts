@@ -40,7 +40,7 @@ export class Effort {
     return this.stopped ? 0 : Math.max(0, this.left);
   }
 
-  /** A part of this effort for one stage; what the stage does not use stays here. Close it with `back`. */
+  /** A part of this effort for one stage, which is not booked here. */
   part(units: number): Effort {
     return new Effort(Math.min(units, this.remaining), () => {
       if (!this.stopped && this.expired()) this.stopped = true;
@@ -48,8 +48,11 @@ export class Effort {
     });
   }
 
-  /** Books the work of a stage that was given out by `part(units)`. */
-  back(stage: Effort, units: number): void {
+  /** Runs a stage with at most `units`; what it leaves stays here. */
+  stage<T>(units: number, run: (effort: Effort) => T): T {
+    const stage = this.part(units);
+    const result = run(stage);
     this.left -= Math.min(units, this.remaining) - Math.max(0, stage.left);
+    return result;
   }
 }

@@ -1,5 +1,4 @@
-import type { Priced, Pricer } from "./column-generation.ts";
-import type { Effort } from "./effort.ts";
+import type { Priced, PriceRequest, Pricer } from "./column-generation.ts";
 import type { Placed } from "./layout.ts";
 import type { Column } from "./master.ts";
 import type { SheetModel } from "./sheet-model.ts";
@@ -62,14 +61,7 @@ export class GuillotinePricer implements Pricer {
     return this.grids.reduce((sum, g) => sum + (g ? work(g) : 0), 0);
   }
 
-  price(
-    values: Float64Array,
-    stock: number,
-    threshold: number,
-    _enough: number,
-    _needs: ArrayLike<number>,
-    effort: Effort,
-  ): Priced {
+  price({ values, stock, threshold, effort }: PriceRequest): Priced {
     const grid = this.grids[stock]!;
     const { xs, ys } = grid;
     const nx = xs.length;

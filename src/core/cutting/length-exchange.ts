@@ -37,7 +37,7 @@ interface Move {
  * Looks for a plan with a given number of lengths of the one stock there is: all but two are kept as full as can be, the
  * other parts wait in a pool. Each move takes up to two parts out of a length and puts up to three of the pool in, the
  * move that makes the pool smallest, even where it grows; what went out stays out for some moves. The plan is found
- * when the pool can be cut from two lengths (after M. Buljubasic, M. Vasquez, Comput. Oper. Res. 76 (2016) 12-21).
+ * when the pool can be cut from two lengths (after M. Buljubasic, M. Vasquez, Comput. Oper. Res. 76 (2016) 12-21, pages from memory).
  */
 export class LengthExchange {
   private readonly model: LengthModel;

@@ -1,4 +1,4 @@
-import type { Priced, Pricer } from "./column-generation.ts";
+import type { Priced, PriceRequest, Pricer } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import type { LengthModel } from "./length-model.ts";
 import type { Column } from "./master.ts";
@@ -34,14 +34,7 @@ export class LengthPricer implements Pricer {
     this.bestCounts = new Int32Array(model.types.length);
   }
 
-  price(
-    values: Float64Array,
-    stock: number,
-    threshold: number,
-    _enough: number,
-    needs: ArrayLike<number>,
-    effort: Effort,
-  ): Priced {
+  price({ values, stock, threshold, needs, effort }: PriceRequest): Priced {
     const { size, cost } = this.model.stocks[stock]!;
     const order: number[] = [];
     const most: number[] = [];

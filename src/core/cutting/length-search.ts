@@ -1,3 +1,4 @@
+import { BestBound } from "./best-bound.ts";
 import { ColumnGeneration, cuttingProblem, type Finish } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import { dualFeasibleLengthBound, materialBound } from "./length-bound.ts";
@@ -28,43 +29,37 @@ export interface LengthSearch {
 
 /** Bounds and searches in turn, cheap ones first, until the plan meets the bound or the effort is spent. */
 export function searchLengths(model: LengthModel, effort: Effort, random: Random, boundOnly: boolean): LengthSearch {
-  let bound = materialBound(model);
-  let method: SheetBound["method"] = "area";
-  const raise = (b: number, by: SheetBound["method"]): void => {
-    if (b <= bound) return;
-    bound = b;
-    method = by;
-  };
-  raise(dualFeasibleLengthBound(model), "dual-feasible functions");
+  const bound = new BestBound(materialBound(model));
+  bound.raise(dualFeasibleLengthBound(model), "dual-feasible functions");
   const needs = model.types.map((t) => t.need);
   const limits = model.stocks.map((s) => s.limit);
   const whole = effort.remaining;
   let plan = startLengths(model, needs, limits, effort);
-  const done = (): boolean => plan.cost <= bound || effort.over;
-  if (done()) return { plan, bound, method };
+  const done = (): boolean => plan.cost <= bound.value || effort.over;
+  if (done()) return { plan, bound: bound.value, method: bound.method };
   const exchange = boundOnly || model.stocks.length !== 1 ? undefined : new LengthExchange(model, random);
   exchange?.start(plan.columns, plan.columns.length - 1);
   const swap = (share: number): void => {
-    const part = effort.part(whole * share);
-    while (exchange && plan.cost > bound) {
-      const columns = exchange.search(part);
-      if (!columns) break;
-      plan = planOf(columns);
-      exchange.start(columns, columns.length - 1);
-    }
-    effort.back(part, whole * share);
+    effort.stage(whole * share, (part) => {
+      while (exchange && plan.cost > bound.value) {
+        const columns = exchange.search(part);
+        if (!columns) return;
+        plan = planOf(columns);
+        exchange.start(columns, columns.length - 1);
+      }
+    });
   };
   swap(FIRST_EXCHANGE);
-  if (done()) return { plan, bound, method };
+  if (done()) return { plan, bound: bound.value, method: bound.method };
   const generation = new ColumnGeneration(cuttingProblem(model), new LengthPricer(model), {
     smoothing: 0,
     stepsPerUnit: 1,
   });
   for (const c of plan.columns) generation.master.add(c);
   for (const c of exchange?.harvest.values() ?? []) generation.master.add(c);
-  generation.run(needs, limits, true, boundOnly ? bound : 0, effort);
-  raise(generation.leastCost, "column generation");
-  if (boundOnly) return { plan, bound, method };
+  generation.run(needs, limits, true, boundOnly ? bound.value : 0, effort);
+  bound.raise(generation.leastCost, "column generation");
+  if (boundOnly) return { plan, bound: bound.value, method: bound.method };
   const finish: Finish = (rest, stock, cost, e) => {
     const tail = startLengths(model, rest, stock, e);
     if (tail.cost <= cost) return [...tail.columns];
@@ -87,7 +82,7 @@ export function searchLengths(model: LengthModel, effort: Effort, random: Random
     }
     if (!done()) swap(EXCHANGE);
   }
-  return { plan, bound, method };
+  return { plan, bound: bound.value, method: bound.method };
 }
 
 const planOf = (columns: readonly Column[]): Plan => ({ columns, cost: columns.reduce((sum, c) => sum + c.cost, 0) });

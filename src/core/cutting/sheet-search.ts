@@ -1,4 +1,5 @@
 import { BeamSearch } from "./beam-search.ts";
+import { BestBound } from "./best-bound.ts";
 import { ColumnGeneration, cuttingProblem, type Finish, type Pricer } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import { GoalSearch } from "./goal-search.ts";
@@ -45,27 +46,16 @@ export interface SheetSearch {
 
 /** Bounds and searches in turn, cheap ones first, until the packing meets the bound or the effort is spent. */
 export function searchSheets(model: SheetModel, effort: Effort, random: Random, boundOnly: boolean): SheetSearch {
-  let bound = areaBound(model);
-  let method: SheetBound["method"] = "area";
-  const raise = (b: number, by: SheetBound["method"]): void => {
-    if (b <= bound) return;
-    bound = b;
-    method = by;
-  };
-  raise(dualFeasibleBound(model), "dual-feasible functions");
+  const bound = new BestBound(areaBound(model));
+  bound.raise(dualFeasibleBound(model), "dual-feasible functions");
   const whole = effort.remaining;
-  const stage = <T>(share: number, run: (e: Effort) => T): T => {
-    const part = effort.part(whole * share);
-    const result = run(part);
-    effort.back(part, whole * share);
-    return result;
-  };
+  const stage = <T>(share: number, run: (e: Effort) => T): T => effort.stage(whole * share, run);
   let packing = stage(START, (e) => startSheets(model, e, random));
-  const done = (): boolean => packing.cost <= bound || effort.over;
-  if (done()) return { packing, bound, method };
+  const done = (): boolean => packing.cost <= bound.value || effort.over;
+  if (done()) return { packing, bound: bound.value, method: bound.method };
   const goal = new GoalSearch(model, random);
   const improve = (share: number): void => {
-    if (!done()) packing = stage(share, (e) => goal.improve(packing, bound, e));
+    if (!done()) packing = stage(share, (e) => goal.improve(packing, bound.value, e));
   };
   improve(FIRST_SEARCH);
   const beams = boundOnly ? 0 : beamWork(model);
@@ -73,7 +63,7 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   const beam = (share: number): void => {
     if (share === 0 || done()) return;
     stage(share, (e) => {
-      while (!e.over && packing.cost > bound) {
+      while (!e.over && packing.cost > bound.value) {
         const layouts = search.reach(goal.plan(packing, packing.cost - model.costStep), random, e);
         if (!layouts) return;
         packing = { layouts, cost: layouts.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
@@ -90,8 +80,8 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
     return made;
   };
   const solve = (made: ColumnGeneration, share: number): boolean => {
-    const ended = stage(share, (e) => made.run(needs, limits, true, bound, e, packing.cost));
-    raise(made.leastCost, "column generation");
+    const ended = stage(share, (e) => made.run(needs, limits, true, bound.value, e, packing.cost));
+    bound.raise(made.leastCost, "column generation");
     return ended;
   };
   const raster = done() ? undefined : rasterPricer(model);
@@ -130,7 +120,7 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
     prove(2 * share);
     share *= ROUND_GROWTH;
   }
-  return { packing, bound, method };
+  return { packing, bound: bound.value, method: bound.method };
 }
 
 /** Effort of the beam search to that of the goal-driven search: the more parts a sheet gives, the more it gains. */
@@ -147,9 +137,6 @@ function finisher(model: SheetModel, random: Random, n: number): Finish {
     if (left > next || left === 0) return undefined;
     next = Math.floor((left * 2) / 3);
     const units = effort.remaining * 0.4;
-    const part = effort.part(units);
-    const columns = cutRemainder(model, needs, limits, cost, random, part);
-    effort.back(part, units);
-    return columns;
+    return effort.stage(units, (e) => cutRemainder(model, needs, limits, cost, random, e));
   };
 }

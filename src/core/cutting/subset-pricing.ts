@@ -1,4 +1,4 @@
-import type { Priced, Pricer } from "./column-generation.ts";
+import type { Priced, PriceRequest, Pricer } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import { FillPricer } from "./fill-pricing.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
@@ -36,14 +36,7 @@ export class SubsetPricer implements Pricer {
     this.weights = weights;
   }
 
-  price(
-    values: Float64Array,
-    stock: number,
-    threshold: number,
-    enough: number,
-    needs: ArrayLike<number>,
-    effort: Effort,
-  ): Priced {
+  price({ values, stock, threshold, enough, needs, effort }: PriceRequest): Priced {
     const quick = this.fillings.find(values, stock, threshold, needs, effort);
     if (quick.length > 0) return { columns: quick, most: Number.POSITIVE_INFINITY };
     const s = this.model.stocks[stock]!;
