@@ -68,9 +68,7 @@ const columns = cellFunction({
     ["stands", ""],
   ]),
   sources: ["Plane geometry; one column on each side of an opening is common practice, no source"],
-  cautions: [
-    "Preliminary layout: what columns, headers and panels carry is for WOOD_BEAMCOLUMN, PANEL_CHECK and a licensed professional.",
-  ],
+  cautions: ["Preliminary layout: what columns, headers and panels carry is for a licensed professional."],
   example: {
     args: { length: 24, spacing: 96, openings: [["W1", 3, 4, 1, 3, 7]], reach: 0, columnWidth: 4.5 },
     gives: [

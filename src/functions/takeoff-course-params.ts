@@ -172,5 +172,5 @@ export const COURSE_ASSUMPTIONS = [
 ];
 
 export const COURSE_CAUTIONS = [
-  "Preliminary layout: the strength of panels, lintels and joints is for PANEL_CHECK and a licensed professional.",
+  "Preliminary layout: the strength of panels, lintels and joints is for a licensed professional.",
 ];

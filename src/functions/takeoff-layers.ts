@@ -147,9 +147,7 @@ const furringFunction = cellFunction({
   assumptions: [
     "A piece longer than a stock strip is made of whole strips butted end to end. Saw cuts are part of the waste.",
   ],
-  cautions: [
-    "Spacing and screws of furring over foam come from FURRING_FASTENERS and the cladding's own instructions.",
-  ],
+  cautions: ["Spacing and screws of furring over foam come from the adopted code and the cladding's own instructions."],
   example: {
     args: { length: 32, height: 9, spacing: 16, strip: 10 },
     gives: [["furring", 225, "ft", 25, "strip 10 ft"]],

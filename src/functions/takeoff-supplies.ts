@@ -118,7 +118,7 @@ const screwsFunction = cellFunction({
   },
   returns: orderReturns("an order row for each size of box that is taken"),
   sources: ["Count of equal spaces: spacing is never exceeded, so a part space counts as one"],
-  cautions: ["Spacing comes from FASTENER_SPACING, FURRING_FASTENERS or the adopted code, not from here."],
+  cautions: ["Spacing comes from the adopted code or a licensed professional, not from here."],
   example: {
     args: {
       rows: [["panel edge", 8, 6, 2, 10]],

@@ -18,6 +18,12 @@ test("every function has the anchor that its help address names, and an entry in
   }
 });
 
+test("no help text sends the reader to a function that is not there", () => {
+  const known = new Set(registry.map((fn) => fn.name));
+  const named = new Set(pages.flatMap((page) => page.content.match(/\b[A-Z]{3,}_[A-Z]{2,}\b/g) ?? []));
+  expect([...named].filter((name) => !known.has(name))).toEqual([]);
+});
+
 test.each(pages.map((page) => [page.path, page.content] as const))(
   "%s is sound markup without script",
   (path, content) => {

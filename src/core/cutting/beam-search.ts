@@ -51,6 +51,8 @@ export class BeamSearch {
   private plan: readonly number[] = [];
   private spare = 0;
   private bias = 0;
+  /** whether the present beam has left out anything */
+  private narrow = false;
 
   constructor(model: SheetModel) {
     this.model = model;
@@ -61,7 +63,7 @@ export class BeamSearch {
   }
 
   /**
-   * Tries wider and wider beams until one reaches the end or the effort is spent; goes on there when called again.
+   * Tries wider and wider beams until one reaches the end, leaves nothing out, or the effort is spent; goes on there when called again.
    * @param plan stock of each sheet, in the order they are filled
    */
   reach(plan: readonly number[], random: Random, effort: Effort): Layout[] | undefined {
@@ -74,6 +76,8 @@ export class BeamSearch {
       this.bias = random.unit() * MOST_BIAS;
       const end = this.run(this.width, room / plan.length / BUCKETS_PER_SHEET, effort);
       if (end) return this.layouts(end);
+      // what has seen every plan finds no other when it is wider
+      if (!this.narrow) return undefined;
       if (!effort.over) this.width = Math.min(MOST_WIDTH, Math.ceil(this.width * 1.6));
     }
     return undefined;
@@ -81,6 +85,8 @@ export class BeamSearch {
 
   private run(width: number, step: number, effort: Effort): State | undefined {
     const { model, plan } = this;
+    this.narrow = false;
+    effort.spend(2 * this.w.length);
     const buckets: (Move[] | undefined)[] = [];
     const first = model.stocks[plan[0]!]!;
     const root: State = {
@@ -103,7 +109,10 @@ export class BeamSearch {
       const seen = new Set<number>();
       let kept = 0;
       for (const move of moves) {
-        if (kept >= width || effort.over) break;
+        if (kept >= width || effort.over) {
+          this.narrow = true;
+          break;
+        }
         const state = this.take(move);
         effort.spend(2 * this.w.length);
         if (!state) continue;
@@ -153,6 +162,7 @@ export class BeamSearch {
           if (dh > 0 && dh < leastH) lost += dh * (across ? rw - dw : rw);
           if (state.waste + lost > this.spare) continue;
           const guide = base + lost;
+          if (best.length === BRANCHES) this.narrow = true;
           if (best.length === BRANCHES && guide >= best[BRANCHES - 1]!.guide) continue;
           let at = best.length;
           while (at > 0 && best[at - 1]!.guide > guide) at--;

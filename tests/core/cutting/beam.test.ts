@@ -1,0 +1,15 @@
+import { expect, test } from "vitest";
+import { BeamSearch } from "../../../src/core/cutting/beam-search.ts";
+import { Effort } from "../../../src/core/cutting/effort.ts";
+import { Random } from "../../../src/core/cutting/random.ts";
+import { sheetModel } from "../../../src/core/cutting/sheet-model.ts";
+
+test("a beam that can take no first step ends, and leaves the effort to others", () => {
+  const part = (id: string, side: number) => ({ id, lengthIn: side, widthIn: side, quantity: 1, turns: false });
+  const stock = { id: "sheet", lengthIn: 100, widthIn: 100, cost: 1, quantity: null };
+  // either part wastes more of the one sheet than the area to spare
+  const model = sheetModel([part("a", 60), part("b", 55)], [stock], { kerfIn: 0, trimIn: 0, goal: "sheets" });
+  const effort = new Effort(1_000_000);
+  expect(new BeamSearch(model).reach([0], new Random(1), effort)).toBeUndefined();
+  expect(effort.remaining).toBeGreaterThan(990_000);
+});
