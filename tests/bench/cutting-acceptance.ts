@@ -13,7 +13,7 @@ interface Instance {
   lowerBound: { cost: number };
 }
 
-/** The ten invented walls and floors of a timber shell. */
+/** The invented sheets and lengths of a timber shell; the three with courses are in tests/core/takeoff/courses.test.ts. */
 export function acceptance(file: unknown): void {
   const { instances } = file as { instances: Instance[] };
   const rows: Row[] = [];
