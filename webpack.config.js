@@ -3,7 +3,7 @@ import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import webpack from "webpack";
-import { loadAssets } from "./src/docs/load.mjs";
+import { loadAssets } from "./src/publish/load.mjs";
 
 const at = (path) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -76,11 +76,11 @@ function tryOut(mode) {
     ...common(mode),
     name: "try-out sheet",
     devtool: false,
-    entry: { tryout: at("src/hosts/tryout/main.ts") },
+    entry: { tryout: at("src/hosts/tryout/sheet/main.ts") },
     output: { path: at(".cache/tryout"), filename: "[name].[contenthash:10].js", clean: true, publicPath: "" },
     plugins: [
       new HtmlWebpackPlugin({
-        template: at("src/hosts/tryout/tryout.html"),
+        template: at("src/hosts/tryout/sheet/tryout.html"),
         filename: "index.html",
         scriptLoading: "defer",
       }),

@@ -6,7 +6,7 @@ export default defineConfig({
     include: ["tests/**/*.test.ts"],
     exclude: ["tests/browser/**", "tests/bench/**", "node_modules/**"],
     // The tables that hosts load later.
-    setupFiles: ["src/functions/data-now.ts"],
+    setupFiles: ["src/functions/run/tables-at-once.ts"],
     testTimeout: 30_000,
   },
 });

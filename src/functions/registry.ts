@@ -1,19 +1,31 @@
-import { cuttingFunctions } from "./cutting.ts";
-import type { CellFunction } from "./declare.ts";
-import { enclosureFunctions } from "./enclosure.ts";
-import { loadsFunctions } from "./loads.ts";
-import { takeoffFunctions } from "./takeoff.ts";
-import { unitFunctions } from "./units.ts";
-import { windFunctions } from "./wind.ts";
+import { anchorageFunctions } from "./anchorage/index.ts";
+import { costFunctions } from "./cost/index.ts";
+import { cuttingFunctions } from "./cutting/index.ts";
+import type { CellFunction } from "./declare/cell-function.ts";
+import { enclosureFunctions } from "./enclosure/index.ts";
+import { fastenersFunctions } from "./fasteners/index.ts";
+import { laborFunctions } from "./labor/index.ts";
+import { liftingFunctions } from "./lifting/index.ts";
+import { loadsFunctions } from "./loads/index.ts";
+import { takeoffFunctions } from "./takeoff/index.ts";
+import { unitFunctions } from "./units/index.ts";
+import { windFunctions } from "./wind/index.ts";
+import { woodFunctions } from "./wood/index.ts";
 
 /** Every function, family by family, in the order in which lists show them. */
 export const registry: readonly CellFunction[] = [
   ...unitFunctions,
   ...windFunctions,
   ...loadsFunctions,
+  ...woodFunctions,
+  ...fastenersFunctions,
+  ...anchorageFunctions,
   ...enclosureFunctions,
   ...takeoffFunctions,
   ...cuttingFunctions,
+  ...liftingFunctions,
+  ...laborFunctions,
+  ...costFunctions,
 ];
 
 const byName = new Map(registry.map((fn) => [fn.name, fn]));

@@ -1,14 +1,14 @@
 import { html, render } from "lit-html";
-import { type Explainer, explained } from "../functions/data.ts";
-import type { CellFunction } from "../functions/declare.ts";
+import type { CellFunction } from "../functions/declare/cell-function.ts";
 import { registry } from "../functions/registry.ts";
-import type { Host } from "../hosts/host.ts";
-import type { CellAddress } from "../hosts/ledger.ts";
-import { FunctionsView } from "./functions.ts";
-import { afterPause } from "./idle.ts";
-import { ReviewView } from "./review.ts";
+import { type Explainer, explained } from "../functions/run/tables-on-demand.ts";
+import type { Host } from "../workbook/host.ts";
+import type { CellAddress } from "../workbook/ledger.ts";
+import { ReviewView } from "./cautions/cautions.ts";
+import { FunctionsView } from "./functions/functions.ts";
+import { afterPause } from "./parts/idle.ts";
 import type { PaneContext, View } from "./view.ts";
-import { WorkingView } from "./working.ts";
+import { WorkingView } from "./working/working.ts";
 
 export interface PaneOptions {
   /** functions to show; all of the registry unless told */

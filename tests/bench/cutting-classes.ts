@@ -1,4 +1,4 @@
-import { nestSheets } from "../../src/core/cutting/nest-sheets.ts";
+import { nestSheets } from "../../src/core/cutting/sheets/nest.ts";
 import { faults } from "../core/cutting/verify.ts";
 import { flags, now, type Row, report, search } from "./cutting-report.ts";
 

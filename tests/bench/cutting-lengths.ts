@@ -1,4 +1,4 @@
-import { nestLengths } from "../../src/core/cutting/nest-lengths.ts";
+import { nestLengths } from "../../src/core/cutting/lengths/nest.ts";
 import { lengthFaults } from "../core/cutting/verify-lengths.ts";
 import { flags, now, type Row, report, search } from "./cutting-report.ts";
 

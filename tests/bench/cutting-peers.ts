@@ -1,7 +1,7 @@
 import { pack2D } from "binpackingjs/2d";
 import { packer } from "guillotine-packer";
 import { MaxRectsPacker } from "maxrects-packer";
-import { nestSheets } from "../../src/core/cutting/nest-sheets.ts";
+import { nestSheets } from "../../src/core/cutting/sheets/nest.ts";
 import { type ClassInstance, classProblem } from "./cutting-classes.ts";
 import { flags, now, search } from "./cutting-report.ts";
 

@@ -2,12 +2,12 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { CellFunction } from "../../src/functions/declare.ts";
-import { formulaOf } from "../../src/functions/invoke.ts";
+import type { CellFunction } from "../../src/functions/declare/cell-function.ts";
 import { registry } from "../../src/functions/registry.ts";
-import { addressText, parseAddress } from "../../src/hosts/host.ts";
-import type { CellAddress } from "../../src/hosts/ledger.ts";
+import { formulaOf } from "../../src/functions/run/invoke.ts";
 import { demo } from "../../src/templates/demo.ts";
+import { addressText, parseAddress } from "../../src/workbook/host.ts";
+import type { CellAddress } from "../../src/workbook/ledger.ts";
 import { launch, top, webpack } from "./launch.ts";
 import { serve } from "./serve.ts";
 

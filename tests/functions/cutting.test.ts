@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Table } from "../../src/core/kit/tape.ts";
 import type { WallElevationPicture } from "../../src/core/takeoff/pictures.ts";
-import type { Table } from "../../src/core/tape.ts";
-import { explain, invoke, type Outcome } from "../../src/functions/invoke.ts";
-import type { RawArgument } from "../../src/functions/param.ts";
+import type { RawArgument } from "../../src/functions/declare/param.ts";
 import { functionNamed } from "../../src/functions/registry.ts";
+import { explain, invoke, type Outcome } from "../../src/functions/run/invoke.ts";
 import { expectSound } from "./sound.ts";
 
 function call(name: string, ...args: RawArgument[]): Outcome {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { Cell, Table } from "../../src/core/tape.ts";
-import { explain, invoke, positional } from "../../src/functions/invoke.ts";
+import type { Cell, Table } from "../../src/core/kit/tape.ts";
 import { registry } from "../../src/functions/registry.ts";
+import { explain, invoke, positional } from "../../src/functions/run/invoke.ts";
 
 /** Each printed answer beside the calculated one; numbers within the example's tolerance. */
 function expectAnswer(got: Cell | Table, want: Cell | Table, within: number): void {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { CellFunction } from "../../src/functions/declare.ts";
-import { explain, invoke, positional } from "../../src/functions/invoke.ts";
-import { isOptional, type Raw, type RawArgument } from "../../src/functions/param.ts";
+import type { CellFunction } from "../../src/functions/declare/cell-function.ts";
+import { isOptional, type Raw, type RawArgument } from "../../src/functions/declare/param.ts";
 import { registry } from "../../src/functions/registry.ts";
+import { explain, invoke, positional } from "../../src/functions/run/invoke.ts";
 import { expectSound } from "./sound.ts";
 
 /** Kinds of argument that hosts really send. */

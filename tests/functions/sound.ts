@@ -1,6 +1,6 @@
 import { expect } from "vitest";
-import type { Cell, Table } from "../../src/core/tape.ts";
-import type { Outcome } from "../../src/functions/invoke.ts";
+import type { Cell, Table } from "../../src/core/kit/tape.ts";
+import type { Outcome } from "../../src/functions/run/invoke.ts";
 
 /** Every outcome is a value that a cell can hold, or a sentence for a person. */
 export function expectSound(outcome: Outcome, call: string): void {

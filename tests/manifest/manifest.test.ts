@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { checkManifest } from "../../manifest/check.ts";
-import { parseXml } from "../../manifest/xml.ts";
-import { buildAssets } from "../../src/docs/assets.ts";
-import { filledManifest, manifestVersion, variant } from "../../src/docs/manifest.ts";
+import { buildAssets } from "../../src/publish/assets.ts";
+import { filledManifest, manifestVersion, variant } from "../../src/publish/manifest.ts";
+import { checkManifest } from "./check.ts";
+import { parseXml } from "./xml.ts";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
 const template = readFileSync(`${top}manifest/manifest.template.xml`, "utf8");

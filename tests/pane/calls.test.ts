@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { invoke, positional } from "../../src/functions/invoke.ts";
-import type { RawArgument } from "../../src/functions/param.ts";
-import { Ledger, type LedgerCall } from "../../src/hosts/ledger.ts";
-import { callsOf, latestCalls, namesIn, spillsOver } from "../../src/pane/calls.ts";
-import { errorIn, noteFor } from "../../src/pane/cell-notes.ts";
+import type { RawArgument } from "../../src/functions/declare/param.ts";
+import { invoke, positional } from "../../src/functions/run/invoke.ts";
+import { callsOf, latestCalls, namesIn, spillsOver } from "../../src/pane/working/calls.ts";
+import { errorIn, noteFor } from "../../src/pane/working/cell-notes.ts";
+import { Ledger, type LedgerCall } from "../../src/workbook/ledger.ts";
 import { count, push, samples } from "./samples.ts";
 
 test("the functions that a formula names", () => {

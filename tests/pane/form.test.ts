@@ -1,10 +1,17 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { formulaOf, invoke, positional } from "../../src/functions/invoke.ts";
-import type { ParamKind } from "../../src/functions/param.ts";
+import type { ParamKind } from "../../src/functions/declare/param.ts";
 import { registry } from "../../src/functions/registry.ts";
-import { exampleTexts, fieldValue, fieldValues, formulaFrom, missing, rawArguments } from "../../src/pane/form.ts";
-import { arrayConstant, quoted } from "../../src/pane/literals.ts";
+import { formulaOf, invoke, positional } from "../../src/functions/run/invoke.ts";
+import {
+  exampleTexts,
+  fieldValue,
+  fieldValues,
+  formulaFrom,
+  missing,
+  rawArguments,
+} from "../../src/pane/functions/form.ts";
+import { arrayConstant, quoted } from "../../src/pane/parts/literals.ts";
 import { count, push } from "./samples.ts";
 
 const written = (text: string, kind: ParamKind) => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { copyText, fullText, shownNumber, shownUnit } from "../../src/pane/numbers.ts";
+import { copyText, fullText, shownNumber, shownUnit } from "../../src/pane/parts/numbers.ts";
 
 test.each([
   [0, "0"],

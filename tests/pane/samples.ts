@@ -1,7 +1,7 @@
-import { cellFunction, preliminary, quantityOf, tableOf } from "../../src/functions/declare.ts";
-import { optional } from "../../src/functions/param.ts";
-import { choice, length, number, quantity, text } from "../../src/functions/params/scalar.ts";
-import { table } from "../../src/functions/params/table.ts";
+import { cellFunction, preliminary, quantityOf, tableOf } from "../../src/functions/declare/cell-function.ts";
+import { optional } from "../../src/functions/declare/param.ts";
+import { choice, length, number, quantity, text } from "../../src/functions/declare/scalar.ts";
+import { table } from "../../src/functions/declare/table.ts";
 
 /** Functions for the tests of the pane, small enough to reckon in the head. */
 export const push = cellFunction({

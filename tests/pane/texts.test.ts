@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { pieces } from "../../src/pane/notation.ts";
-import { sayError } from "../../src/pane/sentence.ts";
+import { pieces } from "../../src/pane/parts/notation.ts";
+import { sayError } from "../../src/pane/parts/sentence.ts";
 
 const set = (line: string) =>
   pieces(line)

@@ -5,12 +5,12 @@ import { framedWall } from "../../src/core/enclosure/framed.ts";
 import type { LayerRow } from "../../src/core/enclosure/layer.ts";
 import { type Stud, unventedRoofR } from "../../src/core/enclosure/retarder.ts";
 import { stations } from "../../src/core/enclosure/stations.ts";
+import { COUNTY_ZONES } from "../../src/core/enclosure/tables/counties.ts";
+import type { CodeEdition } from "../../src/core/enclosure/tables/energy-code.ts";
+import { CLASS_III_R } from "../../src/core/enclosure/tables/retarders.ts";
 import { uFactor } from "../../src/core/enclosure/u-factor.ts";
 import { countyZone, parseZone, zoneFromDegreeDays } from "../../src/core/enclosure/zone.ts";
-import { COUNTY_ZONES } from "../../src/core/tables/enclosure-counties.ts";
-import type { CodeEdition } from "../../src/core/tables/enclosure-energy-code.ts";
-import { CLASS_III_R } from "../../src/core/tables/enclosure-retarders.ts";
-import { Tape } from "../../src/core/tape.ts";
+import { Tape } from "../../src/core/kit/tape.ts";
 import { halfLastDigit, rows } from "./rows.ts";
 
 describe("energy code", () => {

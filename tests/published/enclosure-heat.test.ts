@@ -3,8 +3,8 @@ import { airLayerRM2KW } from "../../src/core/enclosure/air-layer.ts";
 import { KG_SM2PA_IN_PERM, R_IP_IN_RSI } from "../../src/core/enclosure/border.ts";
 import { insideFilm, outsideFilm } from "../../src/core/enclosure/films.ts";
 import { layerPerm } from "../../src/core/enclosure/r-value.ts";
+import type { HeatFlow } from "../../src/core/enclosure/tables/films.ts";
 import { woodConductivityWmK } from "../../src/core/enclosure/wood.ts";
-import type { HeatFlow } from "../../src/core/tables/enclosure-films.ts";
 import { halfLastDigit, rows } from "./rows.ts";
 
 const close = (got: number, printed: string) =>

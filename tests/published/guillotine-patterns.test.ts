@@ -2,9 +2,9 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { Effort } from "../../src/core/cutting/effort.ts";
-import { GuillotinePricer } from "../../src/core/cutting/guillotine-pricing.ts";
-import { type SheetModel, sheetModel } from "../../src/core/cutting/sheet-model.ts";
+import { Effort } from "../../src/core/cutting/engine/effort.ts";
+import { GuillotinePricer } from "../../src/core/cutting/sheets/guillotine-pricing.ts";
+import { type SheetModel, sheetModel } from "../../src/core/cutting/sheets/model.ts";
 import { rows } from "./rows.ts";
 
 interface Instance {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import type { Edition } from "../../src/core/kit/edition.ts";
 import { combine, type Loads } from "../../src/core/loads/combine.ts";
-import type { Edition } from "../../src/core/loads/edition.ts";
-import type { LoadSymbol, Method } from "../../src/core/tables/loads-combinations.ts";
+import type { LoadSymbol, Method } from "../../src/core/loads/tables/combinations.ts";
 import { rows } from "./rows.ts";
 
 /** Terms of a printed combination, by load; one for each choice of its "or"s. Rain and tornado are left out. */

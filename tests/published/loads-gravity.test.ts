@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { deadLoad } from "../../src/core/loads/dead.ts";
 import { baseLivePsf } from "../../src/core/loads/live.ts";
-import { KLL } from "../../src/core/tables/loads-live.ts";
+import { KLL } from "../../src/core/loads/tables/live.ts";
 import { halfLastDigit, rows } from "./rows.ts";
 
 test.each(rows("loads-live.csv").map((r) => [`${r.quantity} ${r.printed_name}`, r] as const))("%s", (_n, row) => {

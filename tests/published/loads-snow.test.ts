@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
+import { Tape } from "../../src/core/kit/tape.ts";
 import { type StepSite, snowDensity, stepDrift } from "../../src/core/loads/snow-drift.ts";
 import { flatRoofSnow, slopeFactor } from "../../src/core/loads/snow-roof.ts";
-import type { RoofSurface } from "../../src/core/tables/loads-snow.ts";
-import { Tape } from "../../src/core/tape.ts";
+import type { RoofSurface } from "../../src/core/loads/tables/snow.ts";
 import { parseSlope } from "../../src/core/units/slope.ts";
 import { halfLastDigit, type Row, rows } from "./rows.ts";
 

@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { SIDE_WALL_CP } from "../../src/core/tables/wind-frame-cp.ts";
 import { internalCoefficient } from "../../src/core/wind/enclosure.ts";
 import type { FrameInput } from "../../src/core/wind/frame.ts";
 import {
@@ -10,6 +9,7 @@ import {
 } from "../../src/core/wind/frame-coefficients.ts";
 import { directionalFrame } from "../../src/core/wind/frame-directional.ts";
 import { envelopeFrame } from "../../src/core/wind/frame-envelope.ts";
+import { SIDE_WALL_CP } from "../../src/core/wind/tables/frame-cp.ts";
 import { velocityPressure } from "../../src/core/wind/velocity-pressure.ts";
 import { rows } from "./rows.ts";
 import { expectPrinted } from "./wind-known.ts";

@@ -1,6 +1,6 @@
 import { test } from "vitest";
-import type { Exposure } from "../../src/core/tables/wind-terrain.ts";
-import type { HillShape } from "../../src/core/tables/wind-topography.ts";
+import type { Exposure } from "../../src/core/wind/tables/terrain.ts";
+import type { HillShape } from "../../src/core/wind/tables/topography.ts";
 import { type HillSite, speedUp } from "../../src/core/wind/topographic-factor.ts";
 import { rows } from "./rows.ts";
 import { expectPrinted } from "./wind-known.ts";

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import type { Edition } from "../../src/core/loads/edition.ts";
-import { type Exposure, TERRAIN } from "../../src/core/tables/wind-terrain.ts";
+import type { Edition } from "../../src/core/kit/edition.ts";
 import { type EnclosureClass, internalCoefficient } from "../../src/core/wind/enclosure.ts";
 import { exposureCoefficient } from "../../src/core/wind/exposure-coefficient.ts";
+import { type Exposure, TERRAIN } from "../../src/core/wind/tables/terrain.ts";
 import { elevationFactor, KD_BUILDINGS, velocityPressure } from "../../src/core/wind/velocity-pressure.ts";
 import { rows } from "./rows.ts";
 import { expectPrinted } from "./wind-known.ts";

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { addressText } from "../../src/hosts/host.ts";
-import { HeadlessWorkbook } from "../../src/hosts/tryout/headless.ts";
+import { HeadlessWorkbook } from "../../src/hosts/tryout/engine/headless.ts";
 import { demo } from "../../src/templates/demo.ts";
+import { addressText } from "../../src/workbook/host.ts";
 
 /** The demo in the real spreadsheet engine, without a screen. */
 let workbook: HeadlessWorkbook;

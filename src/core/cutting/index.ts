@@ -1,7 +1,8 @@
 /** Cutting sheets and lengths: what the functions and the pane may use. */
-export type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./length-types.ts";
-export { boundLengths, nestLengths } from "./nest-lengths.ts";
-export { boundSheets, nestSheets } from "./nest-sheets.ts";
+
+export { boundLengths, nestLengths } from "./lengths/nest.ts";
+export type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./lengths/types.ts";
+export { boundSheets, nestSheets } from "./sheets/nest.ts";
 export type {
   Cut,
   NestedSheet,
@@ -12,4 +13,4 @@ export type {
   SheetPart,
   SheetStock,
   Unplaced,
-} from "./sheet-types.ts";
+} from "./sheets/types.ts";

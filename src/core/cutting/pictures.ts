@@ -1,6 +1,6 @@
-import type { PictureBase } from "../picture.ts";
-import type { LengthNesting } from "./length-types.ts";
-import type { SheetNesting } from "./sheet-types.ts";
+import type { PictureBase } from "../kit/picture.ts";
+import type { LengthNesting } from "./lengths/types.ts";
+import type { SheetNesting } from "./sheets/types.ts";
 
 /** Sheets that are cut alike, to be drawn once. */
 export interface SheetDrawing {

@@ -1,6 +1,6 @@
-import { within } from "../refusal.ts";
-import type { HeatFlow } from "../tables/enclosure-films.ts";
-import type { Tape } from "../tape.ts";
+import { within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import type { HeatFlow } from "./tables/films.ts";
 
 const CLAUSE = "ISO 6946:2017 Annex D (2007: Annex B)";
 /** Radiative coefficient of a black body at a mean temperature of 10 C, W/(m2 K). */

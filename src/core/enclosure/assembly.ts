@@ -1,4 +1,4 @@
-import type { Tape } from "../tape.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Film } from "./films.ts";
 import { insideFilm, outsideFilm } from "./films.ts";
 import { type Layer, type LayerRow, resolveLayer } from "./layer.ts";

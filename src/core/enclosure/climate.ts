@@ -1,4 +1,4 @@
-import { BadInput } from "../refusal.ts";
+import { BadInput } from "../kit/refusal.ts";
 import { vaporPressurePa } from "./humid-air.ts";
 import { STATION_SOURCE, type Station } from "./stations.ts";
 

@@ -1,5 +1,5 @@
-import { plain } from "../refusal.ts";
-import type { Cell, Table, Tape } from "../tape.ts";
+import { plain } from "../kit/refusal.ts";
+import type { Cell, Table, Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
 import { cToF } from "./border.ts";
 import { OZ_FT2_IN_KG_M2 } from "./dew-profile.ts";

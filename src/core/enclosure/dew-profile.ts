@@ -1,5 +1,5 @@
-import { BadInput, plain } from "../refusal.ts";
-import type { Table, Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
 import { cToF, R_IP_IN_RSI } from "./border.ts";
 import { vaporPressurePa } from "./humid-air.ts";

@@ -1,6 +1,6 @@
-import { BadInput, OutOfRange } from "../refusal.ts";
-import { CODE_COLUMNS, CODE_SOURCE, type CodeEdition } from "../tables/enclosure-energy-code.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, OutOfRange } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import { CODE_COLUMNS, CODE_SOURCE, type CodeEdition } from "./tables/energy-code.ts";
 import { isMarine4, type Zone, zoneName } from "./zone.ts";
 
 const ALSO: Readonly<Record<string, string>> = {

@@ -1,10 +1,10 @@
-import { BadInput, OutOfRange, plain } from "../refusal.ts";
-import { CLASS_III_R, RETARDER_CLAUSE } from "../tables/enclosure-retarders.ts";
-import type { Cell, Table, Tape } from "../tape.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
+import type { Cell, Table, Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
 import { cToF } from "./border.ts";
 import { totalRIp } from "./r-value.ts";
 import type { Stud } from "./retarder.ts";
+import { CLASS_III_R, RETARDER_CLAUSE } from "./tables/retarders.ts";
 import { isMarine4, type Zone, zoneName } from "./zone.ts";
 
 const CLAUSE = "steady temperature by R: T = T_o + (T_i - T_o) R_out / R_T (ASHRAE Handbook Fundamentals 2021 ch. 27)";

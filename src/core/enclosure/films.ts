@@ -1,4 +1,5 @@
-import { BadInput } from "../refusal.ts";
+import { BadInput } from "../kit/refusal.ts";
+import { R_IP_IN_RSI } from "./border.ts";
 import {
   ASHRAE_FILM_CLAUSE,
   ASHRAE_OUTDOOR_R_IP,
@@ -11,8 +12,7 @@ import {
   ISO_RSE_M2KW,
   ISO_RSI_M2KW,
   ISO_RSI_MOLD_M2KW,
-} from "../tables/enclosure-films.ts";
-import { R_IP_IN_RSI } from "./border.ts";
+} from "./tables/films.ts";
 
 /** The air film at a surface. */
 export interface Film {

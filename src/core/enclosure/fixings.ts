@@ -1,5 +1,5 @@
-import { BadInput, plain, within } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, plain, within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
 import { M_IN_INCH, R_IP_IN_RSI, W_M2K_IN_BTU } from "./border.ts";
 

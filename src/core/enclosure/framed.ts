@@ -1,5 +1,5 @@
-import { BadInput, OutOfRange, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { type Assembly, assemble } from "./assembly.ts";
 import { W_MK_IN_BTU_IN } from "./border.ts";
 import type { Layer, LayerRow } from "./layer.ts";

@@ -1,5 +1,5 @@
-import { BadInput, OutOfRange, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 
 /** Members of one kind in a wall, seen from the front. */
 export interface FramingMember {

@@ -1,6 +1,6 @@
-import { BadInput, OutOfRange, plain } from "../refusal.ts";
-import { ACH50_LIMIT } from "../tables/enclosure-energy-code.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import { ACH50_LIMIT } from "./tables/energy-code.ts";
 import { type Zone, zoneName } from "./zone.ts";
 
 const UA_CLAUSE = "ISO 13789:2017 (transmission) ; ASHRAE Handbook Fundamentals 2021 ch. 18";

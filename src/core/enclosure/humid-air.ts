@@ -1,5 +1,5 @@
-import { OutOfRange, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { OutOfRange, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { cToF, PA_IN_INHG } from "./border.ts";
 import { dewPointFromPressureC, type SaturationFormula, saturationClause, saturationPressurePa } from "./saturation.ts";
 

@@ -1,5 +1,5 @@
-import { BadInput } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Climate, MonthClimate } from "./climate.ts";
 import { checkMonths } from "./climate.ts";
 import { saturationPressurePa } from "./saturation.ts";

@@ -1,5 +1,5 @@
-import { BadInput, Refusal } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, Refusal } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { parseQuantity } from "../units/quantity.ts";
 import { W_MK_IN_BTU_IN } from "./border.ts";
 import { woodConductivityWmK } from "./wood.ts";

@@ -1,4 +1,4 @@
-import { BadInput, Refusal } from "../refusal.ts";
+import { BadInput, Refusal } from "../kit/refusal.ts";
 import { parseQuantity } from "../units/quantity.ts";
 
 /** What a layer does beside its R. */

@@ -1,7 +1,7 @@
-import { BadInput, Refusal } from "../refusal.ts";
-import type { VaporData } from "../tables/enclosure-materials.ts";
+import { BadInput, Refusal } from "../kit/refusal.ts";
 import { parseQuantity } from "../units/quantity.ts";
 import { DELTA_0, M_IN_INCH, sdFromPerm } from "./border.ts";
+import type { VaporData } from "./tables/materials.ts";
 
 /** Equivalent air layer of a whole layer, as a function of the relative humidity in it: pairs of humidity (share) and m. */
 export type SdCurve =

@@ -1,13 +1,13 @@
-import { BadInput, plain } from "../refusal.ts";
-import type { HeatFlow } from "../tables/enclosure-films.ts";
-import type { HeatData, Material } from "../tables/enclosure-materials.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { airLayerRM2KW } from "./air-layer.ts";
 import { M_IN_INCH, R_IP_IN_RSI, W_MK_IN_BTU_IN } from "./border.ts";
 import { parseResistance, type Resistance } from "./layer-heat.ts";
 import { NO_ROLE, parseRole, type Role } from "./layer-role.ts";
 import { materialSd, parseVapor, type SdCurve } from "./layer-vapor.ts";
 import { findMaterial, unknownMaterial } from "./materials.ts";
+import type { HeatFlow } from "./tables/films.ts";
+import type { HeatData, Material } from "./tables/materials.ts";
 import { woodConductivityWmK } from "./wood.ts";
 
 /** One row of a range of layers, as the reader hands it over: texts are still to be understood. */

@@ -1,5 +1,5 @@
-import { BadInput } from "../refusal.ts";
-import { MATERIALS, type Material } from "../tables/enclosure-materials.ts";
+import { BadInput } from "../kit/refusal.ts";
+import { MATERIALS, type Material } from "./tables/materials.ts";
 
 function key(name: string): string {
   return name

@@ -1,4 +1,4 @@
-import { plain } from "../refusal.ts";
+import { plain } from "../kit/refusal.ts";
 import type { Assembly } from "./assembly.ts";
 import { cToF } from "./border.ts";
 import { type Profile, stateOf } from "./profile.ts";

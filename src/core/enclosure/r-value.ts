@@ -1,5 +1,5 @@
-import { BadInput, OutOfRange } from "../refusal.ts";
-import type { Cell, Table, Tape } from "../tape.ts";
+import { BadInput, OutOfRange } from "../kit/refusal.ts";
+import type { Cell, Table, Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
 import { permFromSd } from "./border.ts";
 import { type Layer, type LayerRow, resolveLayer } from "./layer.ts";

@@ -1,4 +1,5 @@
-import { BadInput, OutOfRange, plain } from "../refusal.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import {
   BARRED_2021,
   CLASS_CLAUSE,
@@ -11,8 +12,7 @@ import {
   UNVENTED_ROOF_FOUND,
   UNVENTED_ROOF_R,
   VENTED_OVER,
-} from "../tables/enclosure-retarders.ts";
-import type { Table, Tape } from "../tape.ts";
+} from "./tables/retarders.ts";
 import { isMarine4, type Zone, zoneName } from "./zone.ts";
 
 /**

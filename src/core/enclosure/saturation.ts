@@ -1,4 +1,4 @@
-import { OutOfRange, plain, within } from "../refusal.ts";
+import { OutOfRange, plain, within } from "../kit/refusal.ts";
 
 /**
  * Which curve of saturation pressure is used.

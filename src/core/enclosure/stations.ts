@@ -1,5 +1,5 @@
-import { BadInput } from "../refusal.ts";
-import { lateTable } from "../tables/late.ts";
+import { lateTable } from "../kit/late-tables.ts";
+import { BadInput } from "../kit/refusal.ts";
 
 /** A weather station with its monthly means. */
 export interface Station {

@@ -1,5 +1,5 @@
-import { OutOfRange, plain } from "../refusal.ts";
-import type { Cell, Table, Tape } from "../tape.ts";
+import { OutOfRange, plain } from "../kit/refusal.ts";
+import type { Cell, Table, Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
 import { cToF } from "./border.ts";
 import { totalRIp } from "./r-value.ts";

@@ -1,5 +1,5 @@
-import { BadInput, OutOfRange, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 
 export const U_METHODS = ["parallel", "isothermal", "combined"] as const;
 export type UMethod = (typeof U_METHODS)[number];

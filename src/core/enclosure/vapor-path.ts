@@ -1,4 +1,4 @@
-import { BadInput, OutOfRange } from "../refusal.ts";
+import { BadInput, OutOfRange } from "../kit/refusal.ts";
 import { type SdCurve, sdAtM, varies } from "./layer-vapor.ts";
 import { type SaturationFormula, saturationPressurePa } from "./saturation.ts";
 import type { VaporPath, VaporSolution } from "./taut-string.ts";

@@ -1,4 +1,4 @@
-import { OutOfRange } from "../refusal.ts";
+import { OutOfRange } from "../kit/refusal.ts";
 import { type PlaneRate, tautString } from "./taut-string.ts";
 import { type MoistWall, nodeTemperaturesC, settle } from "./vapor-path.ts";
 

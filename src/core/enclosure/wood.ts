@@ -1,5 +1,5 @@
-import { within } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 
 const CLAUSE = "USDA FPL Wood Handbook GTR-190 eq. 4-15";
 /** Coefficients of eq. 4-15, W/(m K): k = G (B + C M) + A. */

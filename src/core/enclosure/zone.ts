@@ -1,6 +1,6 @@
-import { BadInput } from "../refusal.ts";
-import { lateTable } from "../tables/late.ts";
-import type { Tape } from "../tape.ts";
+import { lateTable } from "../kit/late-tables.ts";
+import { BadInput } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 
 /** A climate zone of the energy code: number, and moisture regime where it is stated. */
 export interface Zone {

@@ -1,4 +1,7 @@
-import { plain } from "../refusal.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import type { LoadCombinationsPicture } from "./pictures.ts";
 import {
   COMBINATION_SECTION,
   COMBINATIONS,
@@ -6,10 +9,7 @@ import {
   type LoadSymbol,
   type Method,
   type Term,
-} from "../tables/loads-combinations.ts";
-import type { Tape } from "../tape.ts";
-import { asce, type Edition } from "./edition.ts";
-import type { LoadCombinationsPicture } from "./pictures.ts";
+} from "./tables/combinations.ts";
 
 export type Loads = Readonly<Record<LoadSymbol, number>>;
 

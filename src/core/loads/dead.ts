@@ -1,6 +1,6 @@
-import { BadInput, plain } from "../refusal.ts";
-import { WEIGHTS, type Weight } from "../tables/loads-dead.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import { WEIGHTS, type Weight } from "./tables/dead.ts";
 
 /** A part of the building that has weight. */
 export interface DeadRow {

@@ -1,7 +1,7 @@
-import { BadInput, plain, within } from "../refusal.ts";
-import { LIVE_LOAD_CLAUSE, LIVE_LOADS_PSF } from "../tables/loads-live.ts";
-import type { Tape } from "../tape.ts";
-import { asce, type Edition } from "./edition.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { BadInput, plain, within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import { LIVE_LOAD_CLAUSE, LIVE_LOADS_PSF } from "./tables/live.ts";
 
 /** Influence area from which a floor live load may be reduced, ft2. */
 const REDUCE_FROM_FT2 = 400;

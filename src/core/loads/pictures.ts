@@ -1,4 +1,4 @@
-import type { PictureBase } from "../picture.ts";
+import type { PictureBase } from "../kit/picture.ts";
 
 export interface CombinationBar {
   readonly name: string;

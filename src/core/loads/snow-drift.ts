@@ -1,8 +1,8 @@
-import { OutOfRange, within } from "../refusal.ts";
-import { HEAVIEST_SNOW_PCF, type RiskCategory, SHORTEST_FETCH_FT } from "../tables/loads-snow.ts";
-import type { Tape } from "../tape.ts";
-import { asce, type Edition } from "./edition.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { OutOfRange, within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { snowImportance } from "./snow-roof.ts";
+import { HEAVIEST_SNOW_PCF, type RiskCategory, SHORTEST_FETCH_FT } from "./tables/snow.ts";
 
 /**
  * Density of drifted snow, pcf: 0.13 pg + 14, at most 30.

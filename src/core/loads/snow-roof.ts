@@ -1,4 +1,6 @@
-import { within } from "../refusal.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import {
   CS_BREAK_DEGREES,
   LEAST_SNOW_MOST_PSF,
@@ -9,9 +11,7 @@ import {
   type RiskCategory,
   type RoofSurface,
   SNOW_IMPORTANCE,
-} from "../tables/loads-snow.ts";
-import type { Tape } from "../tape.ts";
-import { asce, type Edition } from "./edition.ts";
+} from "./tables/snow.ts";
 
 export interface SnowSite {
   /** ground snow load, psf; strength level by risk category in 7-22 */

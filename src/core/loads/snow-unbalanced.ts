@@ -1,9 +1,9 @@
-import { plain } from "../refusal.ts";
-import { SIMPLE_RAFTER_FT, UNBALANCED_FROM_DEGREES, UNBALANCED_TO_DEGREES } from "../tables/loads-snow.ts";
-import type { Tape } from "../tape.ts";
-import { asce } from "./edition.ts";
+import { asce } from "../kit/edition.ts";
+import { plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { type DriftSite, driftHeight, snowDensity } from "./snow-drift.ts";
 import { snowImportance } from "./snow-roof.ts";
+import { SIMPLE_RAFTER_FT, UNBALANCED_FROM_DEGREES, UNBALANCED_TO_DEGREES } from "./tables/snow.ts";
 
 /** One load of the unbalanced case of a gable or hip roof. */
 export interface UnbalancedPart {

@@ -1,4 +1,4 @@
-import type { Tape } from "../tape.ts";
+import type { Tape } from "../kit/tape.ts";
 
 /**
  * Line load on a support from a uniform load: half of the span on each side, and an overhang with its lever over the span behind it.

@@ -1,4 +1,4 @@
-import type { Tape } from "../tape.ts";
+import type { Tape } from "../kit/tape.ts";
 import { INCHES_IN } from "../units/length.ts";
 import { packsWithWaste } from "./packs.ts";
 

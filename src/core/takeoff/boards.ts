@@ -1,5 +1,5 @@
-import { OutOfRange, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { OutOfRange, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { boardPieces } from "./board-pieces.ts";
 import { cautionSills, type Opening, type PlacedOpening } from "./opening.ts";
 import type { OrderLine } from "./order.ts";

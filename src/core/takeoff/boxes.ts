@@ -1,4 +1,4 @@
-import { OutOfRange } from "../refusal.ts";
+import { OutOfRange } from "../kit/refusal.ts";
 
 /** A box that the supplier sells. */
 export interface BoxSize {

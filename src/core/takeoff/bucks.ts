@@ -1,5 +1,5 @@
-import { BadInput, plain } from "../refusal.ts";
-import type { Table, Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import { INCHES_IN } from "../units/length.ts";
 import { cautionSills, type Opening } from "./opening.ts";
 import { CLOSE_FT } from "./wall.ts";

@@ -1,5 +1,5 @@
-import { BadInput, plain } from "../refusal.ts";
-import type { Table, Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import { type Opening, type PlacedOpening, placedOpenings } from "./opening.ts";
 import { CLOSE_FT } from "./wall.ts";
 

@@ -1,5 +1,5 @@
-import { plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { wholePacks } from "./packs.ts";
 
 const CUBIC_FEET_IN_CUBIC_YARD = 27;

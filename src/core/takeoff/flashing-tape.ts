@@ -1,5 +1,5 @@
-import { BadInput, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Opening } from "./opening.ts";
 import { cutInTurn, type OrderLine, packsOfPieces } from "./order.ts";
 

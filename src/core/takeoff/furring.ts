@@ -1,5 +1,5 @@
-import { plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { cautionSills, type Opening, openingCount, type PlacedOpening } from "./opening.ts";
 import { cutLongestFirst, type OrderLine, packsOfPieces } from "./order.ts";
 import { CLOSE_FT, checkOpenings, heightAtFt, type Wall } from "./wall.ts";

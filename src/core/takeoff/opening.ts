@@ -1,5 +1,5 @@
-import { BadInput, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 
 /** A window, door or other hole in a wall, measured at the rough opening, or several alike. */
 export interface Opening {

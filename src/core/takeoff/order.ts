@@ -1,4 +1,4 @@
-import type { Table, Tape } from "../tape.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import { wholePacks } from "./packs.ts";
 
 /** One line of an order: what, how much of it with waste, and in whole packs. */

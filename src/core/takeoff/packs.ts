@@ -1,4 +1,4 @@
-import type { Tape } from "../tape.ts";
+import type { Tape } from "../kit/tape.ts";
 
 /** Room for the rounding of decimal fractions: 3200 x 1.1 / 32 is 110 packs, not 111. */
 const ROUNDING = 1e-9;

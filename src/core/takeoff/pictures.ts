@@ -1,4 +1,4 @@
-import type { PictureBase } from "../picture.ts";
+import type { PictureBase } from "../kit/picture.ts";
 
 /** Corners in ft from the lower left corner of the wall. */
 export type Corners = readonly (readonly [xFt: number, yFt: number])[];

@@ -1,5 +1,5 @@
-import { BadInput, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { cautionSills, type Opening } from "./opening.ts";
 import type { OrderLine } from "./order.ts";
 import { wholePacks } from "./packs.ts";

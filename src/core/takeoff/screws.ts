@@ -1,5 +1,5 @@
-import { plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { type BoxSize, boxesFor } from "./boxes.ts";
 import type { OrderLine } from "./order.ts";
 

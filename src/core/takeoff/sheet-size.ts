@@ -1,4 +1,4 @@
-import { BadInput } from "../refusal.ts";
+import { BadInput } from "../kit/refusal.ts";
 import { parseLength } from "../units/length.ts";
 import { fromInches } from "../units/quantity.ts";
 

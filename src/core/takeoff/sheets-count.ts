@@ -1,4 +1,4 @@
-import type { Tape } from "../tape.ts";
+import type { Tape } from "../kit/tape.ts";
 import { packsWithWaste } from "./packs.ts";
 
 /**

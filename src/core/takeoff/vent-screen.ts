@@ -1,5 +1,5 @@
-import { BadInput, plain } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { cautionSills, type Opening, openingCount } from "./opening.ts";
 import { type OrderLine, packsOfPieces } from "./order.ts";
 import { CLOSE_FT } from "./wall.ts";

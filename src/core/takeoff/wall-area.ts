@@ -1,4 +1,4 @@
-import type { Table, Tape } from "../tape.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import { type Opening, openingsAreaFt2 } from "./opening.ts";
 import { checkOpenings, grossAreaFt2, type Wall } from "./wall.ts";
 

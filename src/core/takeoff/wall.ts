@@ -1,4 +1,4 @@
-import { BadInput, plain } from "../refusal.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
 import { type Opening, openingsAreaFt2 } from "./opening.ts";
 
 /** Room for the rounding of feet and inches, ft. */

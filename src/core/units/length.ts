@@ -1,4 +1,4 @@
-import { BadInput } from "../refusal.ts";
+import { BadInput } from "../kit/refusal.ts";
 
 /** Inches in one of each unit of length. Exact: NIST SP 811 (2008) B.8, the international foot of 0.3048 m. */
 export const INCHES_IN = {

@@ -1,5 +1,5 @@
 import { create, createUnitDependencies, unitDependencies } from "mathjs";
-import { BadInput } from "../refusal.ts";
+import { BadInput } from "../kit/refusal.ts";
 import { INCHES_IN, lengthUnit } from "./length.ts";
 
 /**

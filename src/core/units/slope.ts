@@ -1,5 +1,5 @@
-import { BadInput, OutOfRange } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { BadInput, OutOfRange } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 
 const DEGREES = 180 / Math.PI;
 

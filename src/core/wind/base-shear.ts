@@ -1,12 +1,12 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { BadInput, plain } from "../refusal.ts";
-import { GUST_FACTOR, LEAST_ROOF_PSF, LEAST_WALL_PSF, WINDWARD_WALL_CP } from "../tables/wind-frame-cp.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { checkBuilding, meanRoofHeightFt, riseFt, SLOPED_FROM } from "./building.ts";
 import type { FrameInput } from "./frame.ts";
 import { leewardRoofCp, leewardWallCp, windwardRoofCp } from "./frame-coefficients.ts";
 import { type FrameWind, frameFigure, wallBands, windRatios } from "./frame-directional.ts";
 import { ALLOWABLE_FACTOR } from "./load-level.ts";
+import { GUST_FACTOR, LEAST_ROOF_PSF, LEAST_WALL_PSF, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
 import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 /** Total sideways force for one wind direction. */

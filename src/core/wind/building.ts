@@ -1,4 +1,4 @@
-import { BadInput, OutOfRange, plain } from "../refusal.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
 
 export const ROOF_SHAPES = ["flat", "gable", "hip", "monoslope"] as const;
 export type RoofShape = (typeof ROOF_SHAPES)[number];

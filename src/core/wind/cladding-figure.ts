@@ -1,15 +1,15 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { BadInput, OutOfRange, plain } from "../refusal.ts";
-import { FLAT_7_10, FLAT_7_16, FLAT_OVERHANG_7_10 } from "../tables/wind-cladding-flat.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
+import type { AreaCurve } from "./area-curve.ts";
+import { FLAT_7_10, FLAT_7_16, FLAT_OVERHANG_7_10 } from "./tables/cladding-flat.ts";
 import {
   GABLE_7_TO_27_7_10,
   GABLE_27_TO_45_7_10,
   GABLE_OVERHANG_7_TO_27_7_10,
   GABLE_OVERHANG_27_TO_45_7_10,
-} from "../tables/wind-cladding-gable.ts";
-import { MONOSLOPE_3_TO_10, MONOSLOPE_10_TO_30 } from "../tables/wind-cladding-monoslope.ts";
-import { WALLS } from "../tables/wind-cladding-walls.ts";
-import type { AreaCurve } from "./area-curve.ts";
+} from "./tables/cladding-gable.ts";
+import { MONOSLOPE_3_TO_10, MONOSLOPE_10_TO_30 } from "./tables/cladding-monoslope.ts";
+import { WALLS } from "./tables/cladding-walls.ts";
 
 export const SURFACES = [
   "wall",

@@ -1,6 +1,6 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { OutOfRange } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { OutOfRange } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { type CladdingInput, claddingPressure, type NetPressure, unreadFigure } from "./cladding.ts";
 import { claddingFigure, type Surface } from "./cladding-figure.ts";
 import { edgeWidth } from "./edge.ts";

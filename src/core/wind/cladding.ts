@@ -1,12 +1,12 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { BadInput, OutOfRange, within } from "../refusal.ts";
-import { LOW_SLOPE_WALL_DEGREES, LOW_SLOPE_WALL_FACTOR } from "../tables/wind-cladding-walls.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { BadInput, OutOfRange, within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { curveText, gcpAt } from "./area-curve.ts";
 import { type CladdingFigure, claddingFigure, isOverhang, type Surface, type UnreadFigure } from "./cladding-figure.ts";
 import { LOW_RISE_FT } from "./edge.ts";
 import { type EnclosureClass, internalCoefficient } from "./enclosure.ts";
 import { ALLOWABLE_FACTOR, type LoadLevel } from "./load-level.ts";
+import { LOW_SLOPE_WALL_DEGREES, LOW_SLOPE_WALL_FACTOR } from "./tables/cladding-walls.ts";
 import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 /** Least net pressure on components and cladding, each way, strength level. */

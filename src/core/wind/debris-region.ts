@@ -1,5 +1,5 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import type { Tape } from "../kit/tape.ts";
 
 /** Speeds of the two rules, mph, and the width of the coastal strip, miles. */
 const COAST_MPH = 130;

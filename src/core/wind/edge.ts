@@ -1,6 +1,6 @@
-import { asce, type Edition, type PerEdition } from "../loads/edition.ts";
-import { within } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition, type PerEdition } from "../kit/edition.ts";
+import { within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 
 /** Mean roof height up to which the low-rise figures of components and cladding hold. */
 export const LOW_RISE_FT = 60;

@@ -1,6 +1,6 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { OutOfRange } from "../refusal.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { OutOfRange } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 
 export const ENCLOSURES = ["enclosed", "partially enclosed", "partially open", "open"] as const;
 export type EnclosureClass = (typeof ENCLOSURES)[number];

@@ -1,7 +1,7 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { within } from "../refusal.ts";
-import { type Exposure, KZ_FACTOR, KZ_HIGHEST_FT, KZ_LEAST_B, KZ_LOWEST_FT, TERRAIN } from "../tables/wind-terrain.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import { type Exposure, KZ_FACTOR, KZ_HIGHEST_FT, KZ_LEAST_B, KZ_LOWEST_FT, TERRAIN } from "./tables/terrain.ts";
 
 /** What the pressure is for: directional main frame, low-rise envelope main frame, or components and cladding. */
 export const WIND_USES = ["frame", "low-rise", "cladding"] as const;

@@ -1,13 +1,13 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { plain } from "../refusal.ts";
-import { GUST_FACTOR, PARALLEL_ROOF_OTHER_CP, SIDE_WALL_CP, WINDWARD_WALL_CP } from "../tables/wind-frame-cp.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { type Building, checkBuilding, meanRoofHeightFt, SLOPED_FROM } from "./building.ts";
 import { internalCoefficient } from "./enclosure.ts";
 import { exposureCoefficient } from "./exposure-coefficient.ts";
 import type { FrameInput, FrameRow } from "./frame.ts";
 import { leewardRoofCp, leewardWallCp, parallelRoofCp, windwardRoofCp } from "./frame-coefficients.ts";
 import { ALLOWABLE_FACTOR } from "./load-level.ts";
+import { GUST_FACTOR, PARALLEL_ROOF_OTHER_CP, SIDE_WALL_CP, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
 import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 /** Heights at which the velocity pressure of the windward wall steps, as the Kz table does, ft. */

@@ -1,7 +1,6 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { OutOfRange, plain, within } from "../refusal.ts";
-import { ENVELOPE_CASE_A, ENVELOPE_CASE_B } from "../tables/wind-frame-gcpf.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { OutOfRange, plain, within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { checkBuilding, meanRoofHeightFt } from "./building.ts";
 import { edgeWidth, LOW_RISE_FT } from "./edge.ts";
 import { internalCoefficient } from "./enclosure.ts";
@@ -9,6 +8,7 @@ import type { FrameInput, FrameRow } from "./frame.ts";
 import { frameTable } from "./frame-directional.ts";
 import { between } from "./interpolate.ts";
 import { ALLOWABLE_FACTOR } from "./load-level.ts";
+import { ENVELOPE_CASE_A, ENVELOPE_CASE_B } from "./tables/frame-gcpf.ts";
 import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 export function envelopeFigure(edition: Edition): string {

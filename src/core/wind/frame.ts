@@ -1,8 +1,8 @@
-import type { Edition } from "../loads/edition.ts";
-import type { Exposure } from "../tables/wind-terrain.ts";
+import type { Edition } from "../kit/edition.ts";
 import type { Building } from "./building.ts";
 import type { EnclosureClass } from "./enclosure.ts";
 import type { LoadLevel } from "./load-level.ts";
+import type { Exposure } from "./tables/terrain.ts";
 
 /** What the frame of a building takes from the wind. */
 export interface FrameInput extends Building {

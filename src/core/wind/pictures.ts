@@ -1,4 +1,4 @@
-import type { PictureBase } from "../picture.ts";
+import type { PictureBase } from "../kit/picture.ts";
 
 /** Corners of an area, in feet from the lower left corner of its view. */
 export type Outline = readonly (readonly [xFt: number, yFt: number])[];

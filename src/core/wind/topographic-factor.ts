@@ -1,8 +1,8 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { plain } from "../refusal.ts";
-import type { Exposure } from "../tables/wind-terrain.ts";
-import { FLATTEST_HILL, HILLS, type HillShape, LOWEST_HILL_FT, STEEPEST_HILL } from "../tables/wind-topography.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import type { Exposure } from "./tables/terrain.ts";
+import { FLATTEST_HILL, HILLS, type HillShape, LOWEST_HILL_FT, STEEPEST_HILL } from "./tables/topography.ts";
 
 export type HillSide = "upwind" | "downwind";
 

@@ -1,9 +1,9 @@
-import { asce } from "../loads/edition.ts";
-import { GUST_FACTOR, WINDWARD_WALL_CP } from "../tables/wind-frame-cp.ts";
-import type { Tape } from "../tape.ts";
+import { asce } from "../kit/edition.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { FrameInput } from "./frame.ts";
 import { directionalFrame } from "./frame-directional.ts";
 import { ALLOWABLE_FACTOR, type LoadLevel } from "./load-level.ts";
+import { GUST_FACTOR, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
 import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 /** Share of the dead load that may be counted against uplift. ASCE/SEI 7 sections 2.3 and 2.4. */

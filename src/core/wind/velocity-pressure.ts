@@ -1,8 +1,8 @@
-import { asce, type Edition } from "../loads/edition.ts";
-import { within } from "../refusal.ts";
-import type { Exposure } from "../tables/wind-terrain.ts";
-import type { Tape } from "../tape.ts";
+import { asce, type Edition } from "../kit/edition.ts";
+import { within } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import { exposureCoefficient, type WindUse } from "./exposure-coefficient.ts";
+import type { Exposure } from "./tables/terrain.ts";
 
 /** Directionality factor of buildings. ASCE/SEI 7-10, 7-16, 7-22 Table 26.6-1. */
 export const KD_BUILDINGS = 0.85;

@@ -1,4 +1,4 @@
-import type { Edition } from "../loads/edition.ts";
+import type { Edition } from "../kit/edition.ts";
 import type { Outline } from "./pictures.ts";
 
 /** Roof zones in plan, by zone name; width across the ridge upward, length along it to the right, in feet. */

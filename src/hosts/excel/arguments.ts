@@ -1,4 +1,4 @@
-import { isRange, type Raw, type RawArgument } from "../../functions/raw.ts";
+import { isRange, type Raw, type RawArgument } from "../../functions/declare/raw.ts";
 
 /** What Excel adds after the arguments. */
 export interface Invocation {

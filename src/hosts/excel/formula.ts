@@ -1,4 +1,4 @@
-import { NAMESPACE } from "../../functions/declare.ts";
+import { NAMESPACE } from "../../functions/declare/cell-function.ts";
 import { registry } from "../../functions/registry.ts";
 
 /** How Excel stores a function of ours in a file, and shows it while the add-in is away; a copy may have a workbook number in front. */

@@ -1,10 +1,10 @@
-import type { Cell } from "../../core/tape.ts";
-import { type Answer, answered } from "../../functions/data.ts";
-import type { CellFunction } from "../../functions/declare.ts";
-import type { Outcome } from "../../functions/invoke.ts";
+import type { Cell } from "../../core/kit/tape.ts";
+import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { registry } from "../../functions/registry.ts";
-import { parseAddress } from "../host.ts";
-import type { CellAddress, Ledger } from "../ledger.ts";
+import type { Outcome } from "../../functions/run/invoke.ts";
+import { type Answer, answered } from "../../functions/run/tables-on-demand.ts";
+import { parseAddress } from "../../workbook/host.ts";
+import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
 import { numberAgain, splitArguments } from "./arguments.ts";
 
 /** What Excel gets of a function: a value, or rows that spill. */

@@ -1,6 +1,6 @@
-import type { Cell, Table } from "../../core/tape.ts";
-import { type Host, parseAddress } from "../host.ts";
-import type { CellAddress, Ledger } from "../ledger.ts";
+import type { Cell, Table } from "../../core/kit/tape.ts";
+import { type Host, parseAddress } from "../../workbook/host.ts";
+import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
 import { placeImage } from "./place-image.ts";
 import { runInExcel } from "./run.ts";
 import { writeSheet } from "./write-sheet.ts";

@@ -2,9 +2,9 @@
 import "../../pane/styles.css";
 import "./taskpane.css";
 import { mountPane } from "../../pane/main.ts";
-import { Ledger } from "../ledger.ts";
-import { Searches } from "../searches.ts";
-import { startSearchWorker } from "../start-search-worker.ts";
+import { Ledger } from "../../workbook/ledger.ts";
+import { Searches } from "../../workbook/searches/searches.ts";
+import { startSearchWorker } from "../../workbook/searches/start-worker.ts";
 import { associateCommands } from "./commands.ts";
 import { associateFunctions } from "./functions.ts";
 import { excelHost } from "./host.ts";

@@ -1,5 +1,5 @@
-import type { PlacedImage } from "../host.ts";
-import type { CellAddress } from "../ledger.ts";
+import type { PlacedImage } from "../../workbook/host.ts";
+import type { CellAddress } from "../../workbook/ledger.ts";
 
 /** Excel measures in points, 72 to an inch; images come in pixels, 96 to an inch. */
 const POINTS_IN_PIXEL = 0.75;

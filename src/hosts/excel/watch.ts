@@ -1,4 +1,4 @@
-import type { CellAddress, Ledger } from "../ledger.ts";
+import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
 import { callsOurs } from "./formula.ts";
 import { runInExcel } from "./run.ts";
 

@@ -1,23 +1,23 @@
 import { render } from "lit-html";
 import { AsyncDirective } from "lit-html/async-directive.js";
 import { directive, type ElementPart } from "lit-html/directive.js";
-import type { Picture } from "../../core/picture.ts";
+import type { PictureBase } from "../../core/kit/picture.ts";
 import { drawing, NARROWEST } from "./index.ts";
 
 /** A drawing is laid out anew when its place has changed by this many pixels; in between it is scaled. */
 const STEP = 20;
 
 class Fitted extends AsyncDirective {
-  #picture: Picture | undefined;
+  #picture: PictureBase | undefined;
   #place: Element | undefined;
   #width = 0;
   #watch: ResizeObserver | undefined;
 
-  render(_picture: Picture): undefined {
+  render(_picture: PictureBase): undefined {
     return undefined;
   }
 
-  override update(part: ElementPart, [picture]: [Picture]): undefined {
+  override update(part: ElementPart, [picture]: [PictureBase]): undefined {
     const changed = picture !== this.#picture;
     this.#picture = picture;
     if (part.element !== this.#place) {

@@ -1,5 +1,5 @@
 import { type SVGTemplateResult, svg } from "lit-html";
-import type { Picture } from "../../core/picture.ts";
+import type { PictureBase } from "../../core/kit/picture.ts";
 import { at } from "./scale.ts";
 import { textWidth, wrapText } from "./text.ts";
 
@@ -14,7 +14,7 @@ export type Part = SVGTemplateResult;
 
 /** The whole of a drawing: as wide as its place, with its name and its words for readers who cannot see it. */
 export function frame(
-  picture: Picture,
+  picture: PictureBase,
   name: string,
   width: number,
   height: number,

@@ -1,6 +1,6 @@
 import { render } from "lit-html";
-import type { Picture } from "../../core/picture.ts";
-import type { PlacedImage } from "../../hosts/host.ts";
+import type { PictureBase } from "../../core/kit/picture.ts";
+import type { PlacedImage } from "../../workbook/host.ts";
 import { drawing } from "./index.ts";
 
 /** A drawing that needs no page around it. Sizes in pixels of a screen at its usual scale, 96 to an inch. */
@@ -35,7 +35,7 @@ const LOOKS = [
  * The drawing of a picture as a file of its own, with the looks of the pane's style sheet written into its elements. Needs a page with that style
  * sheet; undefined for a kind of picture that has no drawing.
  */
-export function standalone(picture: Picture, width = SHEET_WIDTH): Standalone | undefined {
+export function standalone(picture: PictureBase, width = SHEET_WIDTH): Standalone | undefined {
   const drawn = drawing(picture, width);
   if (drawn === undefined) return undefined;
   const place = document.createElement("div");
@@ -97,7 +97,7 @@ export async function asPng({ svg, width, height }: Standalone): Promise<string>
 }
 
 /** A picture as an image for a worksheet. */
-export async function imageOf(picture: Picture, name: string): Promise<PlacedImage> {
+export async function imageOf(picture: PictureBase, name: string): Promise<PlacedImage> {
   const drawn = standalone(picture);
   if (drawn === undefined) throw new Error(`There is no drawing of ${picture.kind}.`);
   return { name, alt: picture.alt, png: await asPng(drawn), width: drawn.width, height: drawn.height };

@@ -1,5 +1,5 @@
 import type { SVGTemplateResult } from "lit-html";
-import type { Picture } from "../../core/picture.ts";
+import type { PictureBase } from "../../core/kit/picture.ts";
 import { cuttingLayout } from "./cutting-layout.ts";
 import { cuttingLengths } from "./cutting-lengths.ts";
 import { loadCombinations } from "./load-combinations.ts";
@@ -29,12 +29,12 @@ const DRAWINGS: Readonly<Record<string, Draw>> = {
 export const NARROWEST = 280;
 
 /** Whether there is a drawing of a picture's kind. */
-export function isDrawn(picture: Picture): boolean {
+export function isDrawn(picture: PictureBase): boolean {
   return Object.hasOwn(DRAWINGS, picture.kind);
 }
 
 /** The drawing of a picture, or undefined when its kind has none; the words in `picture.alt` are shown in any case. */
-export function drawing(picture: Picture, width: number = NARROWEST): SVGTemplateResult | undefined {
+export function drawing(picture: PictureBase, width: number = NARROWEST): SVGTemplateResult | undefined {
   // A kind names the type of its data, so the picture is what its drawing takes.
   const draw = isDrawn(picture) ? DRAWINGS[picture.kind] : undefined;
   return draw?.(picture as never, Math.max(width, NARROWEST));

@@ -1,4 +1,4 @@
-import { Searches } from "../../../src/hosts/searches.ts";
+import { Searches } from "../../../src/workbook/searches/searches.ts";
 import { slow } from "./slow.ts";
 
 const searches = new Searches(() => new Worker("worker.js"));

@@ -1,5 +1,5 @@
-import { cellFunction, quantityOf } from "../../../src/functions/declare.ts";
-import { number } from "../../../src/functions/params/scalar.ts";
+import { cellFunction, quantityOf } from "../../../src/functions/declare/cell-function.ts";
+import { number } from "../../../src/functions/declare/scalar.ts";
 
 /** A search that keeps its thread busy for the milliseconds that it is given. */
 export const slow = cellFunction({

@@ -1,4 +1,4 @@
-import { READY, reply, type SearchRequest } from "../../../src/hosts/search-messages.ts";
+import { READY, reply, type SearchRequest } from "../../../src/workbook/searches/messages.ts";
 import { slow } from "./slow.ts";
 
 addEventListener("message", ({ data }: MessageEvent<SearchRequest>) => {

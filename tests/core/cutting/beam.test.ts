@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { BeamSearch } from "../../../src/core/cutting/beam-search.ts";
-import { Effort } from "../../../src/core/cutting/effort.ts";
-import { Random } from "../../../src/core/cutting/random.ts";
-import { sheetModel } from "../../../src/core/cutting/sheet-model.ts";
+import { Effort } from "../../../src/core/cutting/engine/effort.ts";
+import { BeamSearch } from "../../../src/core/cutting/sheets/beam-search.ts";
+import { sheetModel } from "../../../src/core/cutting/sheets/model.ts";
+import { Random } from "../../../src/core/kit/random.ts";
 
 test("a beam that can take no first step ends, and leaves the effort to others", () => {
   const part = (id: string, side: number) => ({ id, lengthIn: side, widthIn: side, quantity: 1, turns: false });

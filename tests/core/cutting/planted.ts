@@ -1,5 +1,5 @@
-import { Random } from "../../../src/core/cutting/random.ts";
-import type { SheetPart, SheetStock } from "../../../src/core/cutting/sheet-types.ts";
+import type { SheetPart, SheetStock } from "../../../src/core/cutting/sheets/types.ts";
+import { Random } from "../../../src/core/kit/random.ts";
 
 /** Parts that are known to come out of so many sheets, because they were cut from them. */
 export interface Planted {

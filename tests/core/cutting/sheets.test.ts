@@ -7,7 +7,7 @@ import {
   type SheetPart,
   type SheetStock,
 } from "../../../src/core/cutting/index.ts";
-import { BadInput } from "../../../src/core/refusal.ts";
+import { BadInput } from "../../../src/core/kit/refusal.ts";
 import { plant } from "./planted.ts";
 import { faults } from "./verify.ts";
 

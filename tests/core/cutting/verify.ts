@@ -4,7 +4,7 @@ import type {
   SheetNesting,
   SheetPart,
   SheetStock,
-} from "../../../src/core/cutting/sheet-types.ts";
+} from "../../../src/core/cutting/sheets/types.ts";
 
 /**
  * An independent look at a sheet layout: shares no code with the engine. Gives the list of what is wrong, empty when

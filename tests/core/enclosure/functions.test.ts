@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { NAMESPACE } from "../../../src/functions/declare.ts";
-import { enclosureFunctions } from "../../../src/functions/enclosure.ts";
-import { explain, formulaOf, invoke, positional } from "../../../src/functions/invoke.ts";
+import { NAMESPACE } from "../../../src/functions/declare/cell-function.ts";
+import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
+import { explain, formulaOf, invoke, positional } from "../../../src/functions/run/invoke.ts";
 
 describe("each enclosure function answers its example", () => {
   for (const fn of enclosureFunctions) {

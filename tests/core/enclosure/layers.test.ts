@@ -5,9 +5,9 @@ import { parseRole } from "../../../src/core/enclosure/layer-role.ts";
 import { stackR } from "../../../src/core/enclosure/r-value.ts";
 import { retarderClass, retarderRule } from "../../../src/core/enclosure/retarder.ts";
 import { parseZone } from "../../../src/core/enclosure/zone.ts";
-import { enclosureFunctions } from "../../../src/functions/enclosure.ts";
-import { explain, invoke } from "../../../src/functions/invoke.ts";
-import type { RawArgument } from "../../../src/functions/param.ts";
+import type { RawArgument } from "../../../src/functions/declare/param.ts";
+import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
+import { explain, invoke } from "../../../src/functions/run/invoke.ts";
 
 const named = (name: string) => {
   const fn = enclosureFunctions.find((f) => f.name === name);

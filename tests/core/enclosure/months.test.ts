@@ -3,12 +3,12 @@ import { describe, expect, test } from "vitest";
 import { stationClimate } from "../../../src/core/enclosure/climate.ts";
 import { monthlyAir } from "../../../src/core/enclosure/indoor.ts";
 import { findStation, stations } from "../../../src/core/enclosure/stations.ts";
+import { MATERIALS } from "../../../src/core/enclosure/tables/materials.ts";
 import { tautString } from "../../../src/core/enclosure/taut-string.ts";
 import { type MoistWall, nodeTemperaturesC, vaporPath } from "../../../src/core/enclosure/vapor-path.ts";
 import { type DryOut, type MonthAir, wettingYear } from "../../../src/core/enclosure/wetting-year.ts";
-import { MATERIALS } from "../../../src/core/tables/enclosure-materials.ts";
-import { enclosureFunctions } from "../../../src/functions/enclosure.ts";
-import { invoke } from "../../../src/functions/invoke.ts";
+import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
+import { invoke } from "../../../src/functions/run/invoke.ts";
 import { halfLastDigit, rows } from "../../published/rows.ts";
 import { relax, relaxYear, type TestMonth, type TestWall } from "./obstacle.ts";
 

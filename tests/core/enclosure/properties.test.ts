@@ -17,12 +17,12 @@ import {
   saturationPressurePa,
 } from "../../../src/core/enclosure/saturation.ts";
 import { stations } from "../../../src/core/enclosure/stations.ts";
+import { HEAT_FLOWS } from "../../../src/core/enclosure/tables/films.ts";
+import { MATERIALS } from "../../../src/core/enclosure/tables/materials.ts";
 import { rLimits } from "../../../src/core/enclosure/u-factor.ts";
-import { HEAT_FLOWS } from "../../../src/core/tables/enclosure-films.ts";
-import { MATERIALS } from "../../../src/core/tables/enclosure-materials.ts";
-import { enclosureFunctions } from "../../../src/functions/enclosure.ts";
-import { invoke, positional } from "../../../src/functions/invoke.ts";
-import type { RawArgument } from "../../../src/functions/param.ts";
+import type { RawArgument } from "../../../src/functions/declare/param.ts";
+import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
+import { invoke, positional } from "../../../src/functions/run/invoke.ts";
 
 const r = fc.double({ min: 0.01, max: 60, noNaN: true });
 const rows = (rs: readonly number[], role?: (i: number) => string | undefined): LayerRow[] =>

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { EDITIONS } from "../../../src/core/kit/edition.ts";
+import { BadInput } from "../../../src/core/kit/refusal.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { combine, combinedTable, type Loads } from "../../../src/core/loads/combine.ts";
 import { deadLoad } from "../../../src/core/loads/dead.ts";
-import { EDITIONS } from "../../../src/core/loads/edition.ts";
 import { baseLivePsf, floorLive, roofLive } from "../../../src/core/loads/live.ts";
+import { METHODS } from "../../../src/core/loads/tables/combinations.ts";
+import { WEIGHTS } from "../../../src/core/loads/tables/dead.ts";
 import { tributaryLoad } from "../../../src/core/loads/tributary.ts";
-import { BadInput } from "../../../src/core/refusal.ts";
-import { METHODS } from "../../../src/core/tables/loads-combinations.ts";
-import { WEIGHTS } from "../../../src/core/tables/loads-dead.ts";
-import { Tape } from "../../../src/core/tape.ts";
 
 const editions = fc.constantFrom(...EDITIONS);
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { driftHeight, snowDensity } from "../../../src/core/loads/snow-drift.ts";
 import { balancedSnow, flatRoofSnow, leastSnow, type SnowSite } from "../../../src/core/loads/snow-roof.ts";
-import { RISK_CATEGORIES } from "../../../src/core/tables/loads-snow.ts";
+import { RISK_CATEGORIES } from "../../../src/core/loads/tables/snow.ts";
 
 // Rules of the standard worked by hand, for numbers that no print at hand holds.
 

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { EDITIONS } from "../../../src/core/loads/edition.ts";
+import { EDITIONS } from "../../../src/core/kit/edition.ts";
+import { OutOfRange } from "../../../src/core/kit/refusal.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { driftHeight, snowDensity, stepDrift } from "../../../src/core/loads/snow-drift.ts";
 import {
   balancedSnow,
@@ -10,9 +12,7 @@ import {
   slopeFactor,
 } from "../../../src/core/loads/snow-roof.ts";
 import { unbalancedSnow } from "../../../src/core/loads/snow-unbalanced.ts";
-import { OutOfRange } from "../../../src/core/refusal.ts";
-import { RISK_CATEGORIES, ROOF_SURFACES } from "../../../src/core/tables/loads-snow.ts";
-import { Tape } from "../../../src/core/tape.ts";
+import { RISK_CATEGORIES, ROOF_SURFACES } from "../../../src/core/loads/tables/snow.ts";
 
 const HOUSE: SnowSite = { groundPsf: 30, ce: 1, ct: 1.1, category: "II", edition: "7-16" };
 const slopes = fc.double({ min: 0, max: 70, noNaN: true });

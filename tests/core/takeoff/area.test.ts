@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { BadInput, Refusal } from "../../../src/core/refusal.ts";
+import { BadInput, Refusal } from "../../../src/core/kit/refusal.ts";
 import { beadContainers, beadCoverageFt } from "../../../src/core/takeoff/bead.ts";
 import type { Opening } from "../../../src/core/takeoff/opening.ts";
 import { wholePacks } from "../../../src/core/takeoff/packs.ts";

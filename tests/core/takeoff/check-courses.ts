@@ -5,7 +5,7 @@ import type {
   CoursePlan,
   CourseRules,
   Offcut,
-} from "../../../src/core/takeoff/course-types.ts";
+} from "../../../src/core/takeoff/courses/types.ts";
 
 /** An independent check of a plan of courses: geometry worked out anew from the walls, in plain inches. */
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { BadInput, Refusal } from "../../../src/core/refusal.ts";
+import { BadInput, Refusal } from "../../../src/core/kit/refusal.ts";
 import { boardPieces } from "../../../src/core/takeoff/board-pieces.ts";
 import { boards, boardsForPieces } from "../../../src/core/takeoff/boards.ts";
 import { boxesFor } from "../../../src/core/takeoff/boxes.ts";

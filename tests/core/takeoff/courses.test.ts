@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { OutOfRange, Refusal } from "../../../src/core/refusal.ts";
+import { OutOfRange, Refusal } from "../../../src/core/kit/refusal.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { wallColumns } from "../../../src/core/takeoff/columns.ts";
-import type { CoursedWall, CoursePlan, CourseRules, Offcut } from "../../../src/core/takeoff/course-types.ts";
-import { planCourses } from "../../../src/core/takeoff/courses.ts";
+import { planCourses } from "../../../src/core/takeoff/courses/courses.ts";
+import type { CoursedWall, CoursePlan, CourseRules, Offcut } from "../../../src/core/takeoff/courses/types.ts";
 import type { PlacedOpening } from "../../../src/core/takeoff/opening.ts";
 import { heightAtFt, spanAtFt } from "../../../src/core/takeoff/wall.ts";
-import { Tape } from "../../../src/core/tape.ts";
 import { checkPlan } from "./check-courses.ts";
 
 const RULES: CourseRules = { panelLengthFt: 32, panelWidthFt: 4, jointGapIn: 0.125, kerfIn: 0.125 };

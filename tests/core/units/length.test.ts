@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { BadInput } from "../../../src/core/refusal.ts";
+import { BadInput } from "../../../src/core/kit/refusal.ts";
 import { formatLength, parseLength } from "../../../src/core/units/length.ts";
 import { isUnit } from "../../../src/core/units/quantity.ts";
 import { parseSlope, slopeAs } from "../../../src/core/units/slope.ts";

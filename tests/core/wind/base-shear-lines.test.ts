@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { BadInput } from "../../../src/core/refusal.ts";
+import { BadInput } from "../../../src/core/kit/refusal.ts";
 import { wallLineShear } from "../../../src/core/wind/base-shear.ts";
 
 // Exact arithmetic on a face of 40 ft with 6400 lb: 160 plf.

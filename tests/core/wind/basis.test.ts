@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { explain, invoke } from "../../../src/functions/invoke.ts";
 import { functionNamed } from "../../../src/functions/registry.ts";
+import { explain, invoke } from "../../../src/functions/run/invoke.ts";
 
 const cautions = (zone: string) => {
   const fn = functionNamed("WIND_CLADDING");

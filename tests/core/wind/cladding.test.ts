@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { EDITIONS } from "../../../src/core/loads/edition.ts";
-import { BadInput, OutOfRange } from "../../../src/core/refusal.ts";
-import { Tape } from "../../../src/core/tape.ts";
+import { EDITIONS } from "../../../src/core/kit/edition.ts";
+import { BadInput, OutOfRange } from "../../../src/core/kit/refusal.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { gcpAt } from "../../../src/core/wind/area-curve.ts";
 import { type CladdingInput, claddingPressure } from "../../../src/core/wind/cladding.ts";
 import { type CladdingFigure, claddingFigure, SURFACES } from "../../../src/core/wind/cladding-figure.ts";

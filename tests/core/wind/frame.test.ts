@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { EDITIONS } from "../../../src/core/loads/edition.ts";
-import { OutOfRange, Refusal } from "../../../src/core/refusal.ts";
-import { Tape } from "../../../src/core/tape.ts";
+import { EDITIONS } from "../../../src/core/kit/edition.ts";
+import { OutOfRange, Refusal } from "../../../src/core/kit/refusal.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { baseShear } from "../../../src/core/wind/base-shear.ts";
 import { ROOF_SHAPES } from "../../../src/core/wind/building.ts";
 import type { FrameInput } from "../../../src/core/wind/frame.ts";

@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { EDITIONS } from "../../../src/core/loads/edition.ts";
-import { OutOfRange } from "../../../src/core/refusal.ts";
-import { EXPOSURES } from "../../../src/core/tables/wind-terrain.ts";
-import { HILL_SHAPES } from "../../../src/core/tables/wind-topography.ts";
-import { Tape } from "../../../src/core/tape.ts";
+import { EDITIONS } from "../../../src/core/kit/edition.ts";
+import { OutOfRange } from "../../../src/core/kit/refusal.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { inDebrisRegion } from "../../../src/core/wind/debris-region.ts";
 import { edgeWidth } from "../../../src/core/wind/edge.ts";
 import { exposureCoefficient, WIND_USES } from "../../../src/core/wind/exposure-coefficient.ts";
+import { EXPOSURES } from "../../../src/core/wind/tables/terrain.ts";
+import { HILL_SHAPES } from "../../../src/core/wind/tables/topography.ts";
 import { type HillSite, topographicFactor } from "../../../src/core/wind/topographic-factor.ts";
 import { elevationFactor, velocityPressure } from "../../../src/core/wind/velocity-pressure.ts";
 

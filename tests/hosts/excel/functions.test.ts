@@ -1,14 +1,14 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
-import type { Answer } from "../../../src/functions/data.ts";
-import type { CellFunction } from "../../../src/functions/declare.ts";
-import { cellFunction, quantityOf, tableOf } from "../../../src/functions/declare.ts";
-import { invoke } from "../../../src/functions/invoke.ts";
-import { optional } from "../../../src/functions/param.ts";
-import { choice, number } from "../../../src/functions/params/scalar.ts";
-import { list } from "../../../src/functions/params/table.ts";
+import type { CellFunction } from "../../../src/functions/declare/cell-function.ts";
+import { cellFunction, quantityOf, tableOf } from "../../../src/functions/declare/cell-function.ts";
+import { optional } from "../../../src/functions/declare/param.ts";
+import { choice, number } from "../../../src/functions/declare/scalar.ts";
+import { list } from "../../../src/functions/declare/table.ts";
 import { registry } from "../../../src/functions/registry.ts";
+import { invoke } from "../../../src/functions/run/invoke.ts";
+import type { Answer } from "../../../src/functions/run/tables-on-demand.ts";
 import { associateFunctions, excelFunction } from "../../../src/hosts/excel/functions.ts";
-import { Ledger } from "../../../src/hosts/ledger.ts";
+import { Ledger } from "../../../src/workbook/ledger.ts";
 
 /** As in Excel's runtime: getters on the class, not own members. */
 class InvocationContext {

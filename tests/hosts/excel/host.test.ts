@@ -2,8 +2,8 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { freezeSheet, repairFormulas } from "../../../src/hosts/excel/commands.ts";
 import { excelHost } from "../../../src/hosts/excel/host.ts";
 import { watchWorkbook } from "../../../src/hosts/excel/watch.ts";
-import type { CellAddress } from "../../../src/hosts/ledger.ts";
-import { Ledger } from "../../../src/hosts/ledger.ts";
+import type { CellAddress } from "../../../src/workbook/ledger.ts";
+import { Ledger } from "../../../src/workbook/ledger.ts";
 import { FakeWorkbook } from "./workbook.ts";
 
 const at = (sheet: string, row: number, column: number): CellAddress => ({ sheet, row, column });

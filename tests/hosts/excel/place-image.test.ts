@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { placeImage } from "../../../src/hosts/excel/place-image.ts";
-import type { PlacedImage } from "../../../src/hosts/host.ts";
+import type { PlacedImage } from "../../../src/workbook/host.ts";
 
 interface FakeShape {
   name: string;

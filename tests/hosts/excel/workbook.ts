@@ -1,5 +1,5 @@
 import { vi } from "vitest";
-import { columnLetters, parseAddress } from "../../../src/hosts/host.ts";
+import { columnLetters, parseAddress } from "../../../src/workbook/host.ts";
 
 type Value = string | number | boolean;
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import type { Picture } from "../../../src/core/picture.ts";
-import { explain, positional } from "../../../src/functions/invoke.ts";
+import type { PictureBase } from "../../../src/core/kit/picture.ts";
 import { registry } from "../../../src/functions/registry.ts";
+import { explain, positional } from "../../../src/functions/run/invoke.ts";
 import { drawing, isDrawn } from "../../../src/pane/drawings/index.ts";
 import { markup, unbalanced } from "./markup.ts";
 
 /** Pictures that the examples show, and some that stand for larger jobs. */
-function shown(name: string, args: readonly unknown[]): readonly Picture[] {
+function shown(name: string, args: readonly unknown[]): readonly PictureBase[] {
   const fn = registry.find((f) => f.name === name);
   if (fn === undefined) throw new Error(`There is no ${name}`);
   return explain(fn, args as never).pictures;
@@ -25,7 +25,7 @@ const openings = [
 ];
 const columns = [[0, 4, 8, 12, 16, 18, 22, 24, 28, 32, 36, 40]];
 
-const JOBS: readonly (readonly [string, readonly Picture[]])[] = [
+const JOBS: readonly (readonly [string, readonly PictureBase[]])[] = [
   ["a wall that wets", shown("DEW_PROFILE", [wall, 70, 40, 0])],
   [
     "zones of a flat roof",

@@ -1,0 +1,85 @@
+import type { Effort } from "../engine/effort.ts";
+import type { Column } from "../engine/master.ts";
+import type { LengthModel } from "./model.ts";
+import { lengthColumn } from "./pricing.ts";
+
+/** Steps before a search gives up, unless the caller sets them. */
+const MOST_STEPS = 40_000;
+/** Rests of more pieces than this are left to the other methods. */
+const MOST_PIECES = 40;
+
+/**
+ * Cuts a small rest from a given number of lengths of the one stock there is, or shows within its steps that it finds no way: length by length, each with
+ * the longest part left and a set of others that leaves no more waste than all lengths together may (bin completion,
+ * R. Korf, AAAI 2002).
+ * @param pieces lengths that may be used
+ * @param most steps before the search gives up
+ * @returns the columns, or undefined
+ */
+export function completeLengths(
+  model: LengthModel,
+  needs: readonly number[],
+  pieces: number,
+  effort: Effort,
+  most = MOST_STEPS,
+): Column[] | undefined {
+  const stock = model.stocks[0];
+  if (model.stocks.length !== 1 || stock === undefined || pieces < 1 || pieces > MOST_PIECES) return undefined;
+  const { size, cost } = stock;
+  const left = [...needs];
+  const demand = left.reduce((sum, n, i) => sum + n * model.types[i]!.size, 0);
+  if (demand > pieces * size) return undefined;
+  const counts = left.map(() => 0);
+  const columns: Column[] = [];
+  let steps = 0;
+
+  /** Starts the next length with the longest part left. */
+  const open = (from: number, free: number, waste: number): boolean => {
+    let first = from;
+    while (first < left.length && left[first] === 0) first++;
+    if (first === left.length) return true;
+    if (free === 0) return false;
+    const kept = counts.slice();
+    counts.fill(0);
+    left[first]!--;
+    counts[first] = 1;
+    const done = fill(first, first, size - model.types[first]!.size, free, waste);
+    if (!done) {
+      left[first]!++;
+      counts.splice(0, counts.length, ...kept);
+    }
+    return done;
+  };
+
+  /** Adds parts, long ones first, until none fits; then goes on with the next length. */
+  const fill = (first: number, from: number, room: number, free: number, waste: number): boolean => {
+    let closed = true;
+    for (let i = from; i < left.length; i++) {
+      const s = model.types[i]!.size;
+      if (left[i] === 0 || s > room) continue;
+      if (++steps > most) return false;
+      closed = false;
+      left[i]!--;
+      counts[i]!++;
+      const done = fill(first, i, room - s, free, waste);
+      if (done) return true;
+      left[i]!++;
+      counts[i]!--;
+    }
+    // Where a part still fits, a length with it is no worse than one closed here, and was tried.
+    if (!closed || room > waste) return false;
+    const column = lengthColumn(0, cost, counts);
+    columns.push(column);
+    if (open(first, free - 1, waste - room)) return true;
+    columns.pop();
+    counts.fill(0);
+    column.types.forEach((t, k) => {
+      counts[t] = column.counts[k]!;
+    });
+    return false;
+  };
+
+  const found = open(0, pieces, pieces * size - demand);
+  effort.spend(steps * 8);
+  return found ? columns : undefined;
+}

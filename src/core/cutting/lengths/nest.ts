@@ -1,0 +1,138 @@
+import { Random } from "../../kit/random.ts";
+import type { Tape } from "../../kit/tape.ts";
+import { Effort } from "../engine/effort.ts";
+import { COST_SCALE, inches } from "../engine/sixty-fourths.ts";
+import type { NestOptions, SheetBound } from "../sheets/types.ts";
+import { type LengthModel, lengthModel } from "./model.ts";
+import { type LengthSearch, searchLengths } from "./search.ts";
+import type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./types.ts";
+
+const DEFAULT_SEED = 1961;
+const USUAL_EFFORT = 600_000_000;
+
+/**
+ * Cuts parts from stock lengths with the fewest pieces or at the least cost, by column generation and diving with a
+ * fixed effort; deterministic.
+ * @param parts lengths in inches and quantity
+ * @param stocks lengths in inches, cost, and how many
+ * @throws BadInput for sizes, quantities or costs that cannot be, and for parts that fit no stock, by name
+ */
+export function nestLengths(
+  parts: readonly LengthPart[],
+  stocks: readonly LengthStock[],
+  options: NestOptions,
+  tape?: Tape,
+): LengthNesting {
+  const model = lengthModel(parts, stocks, options);
+  const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
+  const found: LengthSearch =
+    model.total === 0
+      ? { plan: { columns: [], cost: 0 }, bound: 0, method: "no parts" }
+      : searchLengths(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
+  const nesting = describe(parts, stocks, options, model, found, effort.cut);
+  record(nesting, options, tape);
+  return nesting;
+}
+
+/** A proven lower bound on what `nestLengths` can reach. Parameters and refusals as there. */
+export function boundLengths(
+  parts: readonly LengthPart[],
+  stocks: readonly LengthStock[],
+  options: NestOptions,
+  tape?: Tape,
+): SheetBound {
+  const model = lengthModel(parts, stocks, options);
+  if (model.total === 0) return { bound: 0, method: "no parts" };
+  const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
+  const { bound, method } = searchLengths(model, effort, new Random(options.seed ?? DEFAULT_SEED), true);
+  const value = goalValue(stocks, options, bound);
+  tape?.step("LB", `lower bound by ${method}`, value, options.goal === "sheets" ? "pieces" : "cost", "");
+  return { bound: value, method };
+}
+
+const goalValue = (stocks: readonly LengthStock[], options: NestOptions, units: number): number =>
+  options.goal === "cost" && stocks.some((s) => s.cost > 0) ? units / COST_SCALE : units;
+
+function describe(
+  parts: readonly LengthPart[],
+  stocks: readonly LengthStock[],
+  options: NestOptions,
+  model: LengthModel,
+  found: LengthSearch,
+  cutShort: boolean,
+): LengthNesting {
+  const queues = model.types.map((t) => t.members.map((m) => ({ id: parts[m.part]!.id, left: m.quantity })));
+  const left = model.types.map((t) => t.need);
+  const columns = [...found.plan.columns].sort(
+    (a, b) => a.stock - b.stock || compareLists(a.types, b.types) || compareLists(b.counts, a.counts),
+  );
+  const lengths: NestedLength[] = [];
+  const unplaced = new Map<string, number>();
+  for (const c of columns) {
+    const ids: { id: string; size: number }[] = [];
+    c.types.forEach((t, k) => {
+      for (let n = 0; n < c.counts[k]! && left[t]! > 0; n++) {
+        left[t]!--;
+        const queue = queues[t]!;
+        while (queue[0]!.left === 0) queue.shift();
+        queue[0]!.left--;
+        ids.push({ id: queue[0]!.id, size: model.types[t]!.size });
+      }
+    });
+    const s = model.stocks[c.stock]!;
+    if (ids.length === 0) continue;
+    if (s.index < 0) for (const { id } of ids) unplaced.set(id, 1 + (unplaced.get(id) ?? 0));
+    else lengths.push(lay(ids, stocks[s.index]!, s.size, model));
+  }
+  const cost = lengths.reduce((sum, l) => sum + stocks.find((k) => k.id === l.stock)!.cost, 0);
+  const whole = unplaced.size === 0;
+  return {
+    lengths,
+    count: lengths.length,
+    cost: Math.round(cost * COST_SCALE) / COST_SCALE,
+    bound: whole ? goalValue(stocks, options, found.bound) : 0,
+    method: found.method,
+    proven: whole && found.plan.cost === found.bound,
+    unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })),
+    cutShort,
+  };
+}
+
+function compareLists(a: readonly number[], b: readonly number[]): number {
+  for (let i = 0; i < a.length && i < b.length; i++) if (a[i] !== b[i]) return a[i]! - b[i]!;
+  return a.length - b.length;
+}
+
+function lay(
+  ids: readonly { id: string; size: number }[],
+  stock: LengthStock,
+  size: number,
+  model: LengthModel,
+): NestedLength {
+  let at = 0;
+  const pieces: Piece[] = ids.map((p) => {
+    const piece = {
+      part: p.id,
+      atIn: inches(at * model.unit + model.trim),
+      lengthIn: inches(p.size * model.unit - model.kerf),
+    };
+    at += p.size;
+    return piece;
+  });
+  return {
+    stock: stock.id,
+    lengthIn: stock.lengthIn,
+    pieces,
+    restIn: inches(Math.max(0, (size - at) * model.unit - model.kerf)),
+  };
+}
+
+function record(nesting: LengthNesting, options: NestOptions, tape?: Tape): void {
+  if (!tape) return;
+  tape.step("LB", `lower bound by ${nesting.method}`, nesting.bound, options.goal === "sheets" ? "pieces" : "cost", "");
+  tape.step("n", "stock lengths in the plan", nesting.count, "pieces", "");
+  tape.step("C", "cost of the stock lengths", nesting.cost, "cost", "");
+  tape.assume("Lengths count in whole 1/64 in, parts rounded up, stock down; one kerf between any two pieces");
+  if (!nesting.proven) tape.caution("The plan is not proven to be the least: the bound is lower");
+  for (const u of nesting.unplaced) tape.caution(`The stock does not suffice for ${u.quantity} of ${u.part}`);
+}

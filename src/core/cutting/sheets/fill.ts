@@ -1,0 +1,228 @@
+import type { Random } from "../../kit/random.ts";
+import type { Layout, Placed } from "./layout.ts";
+import type { SheetModel } from "./model.ts";
+
+/** Which free rectangle a part goes into. */
+export const FIT_RULES = 4;
+/** Which way the rest of the rectangle is cut. */
+export const SPLIT_RULES = 6;
+
+/**
+ * Places parts one by one into the free rectangles of the open sheets; each part is put into a corner and the rest is
+ * cut edge to edge into two rectangles, so that every layout made here is a guillotine layout.
+ */
+export class SheetFill {
+  private readonly model: SheetModel;
+  private free = 0;
+  private readonly fx: Int32Array;
+  private readonly fy: Int32Array;
+  private readonly fw: Int32Array;
+  private readonly fh: Int32Array;
+  private readonly fs: Int32Array;
+  private readonly tw: Int32Array;
+  private readonly th: Int32Array;
+  private readonly tt: Uint8Array;
+  private stocks: number[] = [];
+  /** placed parts: type, place, sheet */
+  private readonly pt: Int32Array;
+  private readonly px: Int32Array;
+  private readonly py: Int32Array;
+  private readonly pr: Uint8Array;
+  private readonly ps: Int32Array;
+  placedCount = 0;
+  /** rectangles looked at since the last `reset`, for the count of work */
+  looked = 0;
+
+  constructor(model: SheetModel) {
+    this.model = model;
+    const room = 2 * model.total + 16;
+    this.fx = new Int32Array(room);
+    this.fy = new Int32Array(room);
+    this.fw = new Int32Array(room);
+    this.fh = new Int32Array(room);
+    this.fs = new Int32Array(room);
+    this.pt = new Int32Array(room);
+    this.px = new Int32Array(room);
+    this.py = new Int32Array(room);
+    this.pr = new Uint8Array(room);
+    this.ps = new Int32Array(room);
+    this.tw = Int32Array.from(model.types, (t) => t.w);
+    this.th = Int32Array.from(model.types, (t) => t.h);
+    this.tt = Uint8Array.from(model.types, (t) => Number(t.turns));
+  }
+
+  reset(): void {
+    this.free = 0;
+    this.placedCount = 0;
+    this.stocks = [];
+    this.looked = 0;
+  }
+
+  open(stock: number): void {
+    const s = this.model.stocks[stock]!;
+    this.push(0, 0, s.w, s.h, this.stocks.length);
+    this.stocks.push(stock);
+  }
+
+  get sheetCount(): number {
+    return this.stocks.length;
+  }
+
+  /** Forgets the free rectangles, so that the next parts go into sheets opened from now on. */
+  close(): void {
+    this.free = 0;
+  }
+
+  private push(x: number, y: number, w: number, h: number, sheet: number): void {
+    const f = this.free++;
+    this.fx[f] = x;
+    this.fy[f] = y;
+    this.fw[f] = w;
+    this.fh[f] = h;
+    this.fs[f] = sheet;
+  }
+
+  /** Puts one part of a type into the best free rectangle; false when none takes it. */
+  place(type: number, fit: number, split: number, random: Random): boolean {
+    const { fw, fh } = this;
+    const w0 = this.tw[type]!;
+    const h0 = this.th[type]!;
+    const area = w0 * h0;
+    let best = -1;
+    let bestScore = Number.POSITIVE_INFINITY;
+    let turned = false;
+    this.looked += this.free;
+    for (let turn = 0; turn <= this.tt[type]!; turn++) {
+      const w = turn ? h0 : w0;
+      const h = turn ? w0 : h0;
+      for (let f = 0; f < this.free; f++) {
+        const dw = fw[f]! - w;
+        const dh = fh[f]! - h;
+        if (dw < 0 || dh < 0) continue;
+        let score: number;
+        if (fit === 0) score = fw[f]! * fh[f]! - area;
+        else if (fit === 1) score = dw < dh ? dw : dh;
+        else if (fit === 2) score = dw > dh ? dw : dh;
+        else score = dw === 0 || dh === 0 ? -1 : fw[f]! * fh[f]! - area;
+        if (score < bestScore) {
+          bestScore = score;
+          best = f;
+          turned = turn === 1;
+        }
+      }
+    }
+    if (best < 0) return false;
+    this.put(type, best, turned, split, random);
+    return true;
+  }
+
+  /**
+   * Serves the free rectangles, the smallest first: each takes the part that leaves the least beside or above it, of
+   * those not far behind the first that fits in the given order; a rectangle that takes none is given up.
+   * @returns how many parts are left, moved to the front of `items`
+   */
+  serve(items: Int32Array, n: number, reach: number, split: number, random: Random): number {
+    const { fw, fh, tw, th, tt } = this;
+    let left = n;
+    while (left > 0 && this.free > 0) {
+      let f = 0;
+      let least = Number.POSITIVE_INFINITY;
+      for (let k = 0; k < this.free; k++) {
+        const area = fw[k]! * fh[k]!;
+        if (area < least) {
+          least = area;
+          f = k;
+        }
+      }
+      const rw = fw[f]!;
+      const rh = fh[f]!;
+      let best = -1;
+      let bestRest = Number.POSITIVE_INFINITY;
+      let turned = false;
+      let seen = 0;
+      let last = -1;
+      for (let i = 0; i < left && seen < reach; i++) {
+        const t = items[i]!;
+        if (t === last) continue;
+        last = t;
+        let fitted = false;
+        for (let turn = 0; turn <= tt[t]!; turn++) {
+          const dw = rw - (turn ? th[t]! : tw[t]!);
+          const dh = rh - (turn ? tw[t]! : th[t]!);
+          if (dw < 0 || dh < 0) continue;
+          fitted = true;
+          const rest = dw < dh ? dw : dh;
+          if (rest < bestRest) {
+            bestRest = rest;
+            best = i;
+            turned = turn === 1;
+          }
+        }
+        if (fitted) seen++;
+        if (bestRest === 0) break;
+      }
+      this.looked += left + this.free;
+      if (best < 0) {
+        this.remove(f);
+        continue;
+      }
+      const type = items[best]!;
+      left--;
+      for (let i = best; i < left; i++) items[i] = items[i + 1]!;
+      this.put(type, f, turned, split, random);
+    }
+    return left;
+  }
+
+  private remove(f: number): void {
+    const last = --this.free;
+    this.fx[f] = this.fx[last]!;
+    this.fy[f] = this.fy[last]!;
+    this.fw[f] = this.fw[last]!;
+    this.fh[f] = this.fh[last]!;
+    this.fs[f] = this.fs[last]!;
+  }
+
+  private put(type: number, f: number, turned: boolean, split: number, random: Random): void {
+    const w = turned ? this.th[type]! : this.tw[type]!;
+    const h = turned ? this.tw[type]! : this.th[type]!;
+    const x = this.fx[f]!;
+    const y = this.fy[f]!;
+    const rw = this.fw[f]!;
+    const rh = this.fh[f]!;
+    const sheet = this.fs[f]!;
+    const p = this.placedCount++;
+    this.pt[p] = type;
+    this.px[p] = x;
+    this.py[p] = y;
+    this.pr[p] = turned ? 1 : 0;
+    this.ps[p] = sheet;
+    this.remove(f);
+    const dw = rw - w;
+    const dh = rh - h;
+    let whole: boolean;
+    // whole: the strip beside the part keeps the full height (first cut across); else the strip above keeps the width
+    if (split === 0) whole = dw * rh >= dh * rw;
+    else if (split === 1) whole = dw * rh < dh * rw;
+    else if (split === 2) whole = dw >= dh;
+    else if (split === 3) whole = dw < dh;
+    else if (split === 4) whole = random.bits() >= 2147483648;
+    else whole = dw * h <= dh * w;
+    if (whole) {
+      if (dw > 0) this.push(x + w, y, dw, rh, sheet);
+      if (dh > 0) this.push(x, y + h, w, dh, sheet);
+    } else {
+      if (dh > 0) this.push(x, y + h, rw, dh, sheet);
+      if (dw > 0) this.push(x + w, y, dw, h, sheet);
+    }
+  }
+
+  /** The sheets opened since the last reset, empty ones too. */
+  layouts(): Layout[] {
+    const placed: Placed[][] = this.stocks.map(() => []);
+    for (let p = 0; p < this.placedCount; p++) {
+      placed[this.ps[p]!]!.push({ type: this.pt[p]!, x: this.px[p]!, y: this.py[p]!, turned: this.pr[p] === 1 });
+    }
+    return this.stocks.map((stock, i) => ({ stock, placed: placed[i]! }));
+  }
+}

@@ -1,0 +1,11 @@
+import type { SheetModel } from "./model.ts";
+
+/** The same problem for fewer parts and less stock. */
+export function remainder(model: SheetModel, needs: readonly number[], limits: readonly number[]): SheetModel {
+  return {
+    ...model,
+    types: model.types.map((t, i) => ({ ...t, need: needs[i]! })),
+    stocks: model.stocks.map((s, i) => ({ ...s, limit: limits[i]! })),
+    total: needs.reduce((sum, n) => sum + n, 0),
+  };
+}

@@ -1,0 +1,142 @@
+import type { Random } from "../../kit/random.ts";
+import { BestBound } from "../engine/best-bound.ts";
+import { ColumnGeneration, cuttingProblem, type Finish, type Pricer } from "../engine/column-generation.ts";
+import type { Effort } from "../engine/effort.ts";
+import { areaBound, dualFeasibleBound } from "./area-bound.ts";
+import { BeamSearch } from "./beam-search.ts";
+import { cutRemainder, fromColumns, toColumn } from "./columns.ts";
+import { GoalSearch } from "./goal-search.ts";
+import type { SheetColumn } from "./guillotine-pricing.ts";
+import type { Packing } from "./layout.ts";
+import type { SheetModel } from "./model.ts";
+import { partsPerSheet, rasterPricer, repeatsMuch, setPricer } from "./pricers.ts";
+import { startSheets } from "./start.ts";
+import type { SheetBound } from "./types.ts";
+
+/** Share of the multipliers of the best bound where the raster is priced. */
+const SMOOTHING = 0.7;
+
+/** Elementary steps of the simplex method that take as long as one step of a search. */
+const STEPS_PER_UNIT = 12;
+
+/** Shares of the whole effort. */
+const START = 0.05;
+const FIRST_SEARCH = 0.04;
+const RASTER = 0.06;
+const LINEAR = 0.05;
+/** The first of the rounds of dive, beam and goal-driven search, and how much longer the next is. */
+const FIRST_ROUND = 0.03;
+const ROUND_GROWTH = 1.5;
+
+/** How far past the goal, in steps of cost, a dive goes on: the sets that would lower the linear solution may be missed. */
+const SLACK = 0.2;
+/** How often a dive may go back where the pricing is exact. */
+const RETURNS = 2;
+
+/** Parts per sheet from which the beam search gets twice as much as the goal-driven search, and as much. */
+const MANY_PER_SHEET = 9;
+const SOME_PER_SHEET = 5;
+
+export interface SheetSearch {
+  readonly packing: Packing;
+  /** proven lower bound in the units of the goal */
+  readonly bound: number;
+  readonly method: SheetBound["method"];
+}
+
+/** Bounds and searches in turn, cheap ones first, until the packing meets the bound or the effort is spent. */
+export function searchSheets(model: SheetModel, effort: Effort, random: Random, boundOnly: boolean): SheetSearch {
+  const bound = new BestBound(areaBound(model));
+  bound.raise(dualFeasibleBound(model), "dual-feasible functions");
+  const whole = effort.remaining;
+  const stage = <T>(share: number, run: (e: Effort) => T): T => effort.stage(whole * share, run);
+  let packing = stage(START, (e) => startSheets(model, e, random));
+  const done = (): boolean => packing.cost <= bound.value || effort.over;
+  if (done()) return { packing, bound: bound.value, method: bound.method };
+  const goal = new GoalSearch(model, random);
+  const improve = (share: number): void => {
+    if (!done()) packing = stage(share, (e) => goal.improve(packing, bound.value, e));
+  };
+  improve(FIRST_SEARCH);
+  const beams = boundOnly ? 0 : beamWork(model);
+  let search = new BeamSearch(model);
+  const beam = (share: number): void => {
+    if (share === 0 || done()) return;
+    stage(share, (e) => {
+      while (!e.over && packing.cost > bound.value) {
+        const layouts = search.reach(goal.plan(packing, packing.cost - model.costStep), random, e);
+        if (!layouts) return;
+        packing = { layouts, cost: layouts.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
+        search = new BeamSearch(model);
+      }
+    });
+  };
+  const needs = model.types.map((t) => t.need);
+  const limits = model.stocks.map((s) => s.limit);
+  const generation = (pricer: Pricer, smoothing: number): ColumnGeneration => {
+    const made = new ColumnGeneration(cuttingProblem(model), pricer, { smoothing, stepsPerUnit: STEPS_PER_UNIT });
+    for (const l of packing.layouts) made.master.add(toColumn(model, l));
+    for (const l of goal.harvest.values()) made.offer(toColumn(model, l));
+    return made;
+  };
+  const solve = (made: ColumnGeneration, share: number): boolean => {
+    const ended = stage(share, (e) => made.run(needs, limits, true, bound.value, e, packing.cost));
+    bound.raise(made.leastCost, "column generation");
+    return ended;
+  };
+  const raster = done() ? undefined : rasterPricer(model);
+  const relaxed = raster && generation(raster, SMOOTHING);
+  let open = relaxed !== undefined;
+  const prove = (share: number): void => {
+    if (!open || done()) return;
+    open = !solve(relaxed!, share);
+  };
+  prove(boundOnly ? 0.5 : RASTER);
+  let share = FIRST_ROUND;
+  beam(share * beams);
+  let plans = relaxed;
+  // the raster's patterns are plans, too, where parts repeat much
+  const exact = repeatsMuch(model);
+  if (!exact) {
+    const sets = done() ? undefined : setPricer(model);
+    plans = sets && generation(sets, 0);
+    if (plans) solve(plans, boundOnly ? 1 : LINEAR);
+  }
+  for (let n = 0; !boundOnly && !done(); n++) {
+    const columns = stage(share, (e) =>
+      plans?.dive({
+        target: packing.cost - model.costStep,
+        random,
+        noise: n === 0 ? 0 : 0.3,
+        finish: finisher(model, random, n),
+        effort: e,
+        returns: exact ? RETURNS : 0,
+        slack: exact ? 0 : SLACK * model.costStep,
+      }),
+    );
+    if (columns) packing = fromColumns(model, columns as SheetColumn[]);
+    beam(share * beams);
+    improve(share);
+    prove(2 * share);
+    share *= ROUND_GROWTH;
+  }
+  return { packing, bound: bound.value, method: bound.method };
+}
+
+/** Effort of the beam search to that of the goal-driven search: the more parts a sheet gives, the more it gains. */
+function beamWork(model: SheetModel): number {
+  const per = partsPerSheet(model);
+  return per >= MANY_PER_SHEET ? 2 : per >= SOME_PER_SHEET ? 1 : 0;
+}
+
+/** Tries the remainder of a dive where a good share is taken, and again each time a third of it has gone. */
+function finisher(model: SheetModel, random: Random, n: number): Finish {
+  let next = Math.floor(model.total * (n % 2 === 0 ? 0.8 : 0.5));
+  return (needs, limits, cost, effort) => {
+    const left = needs.reduce((sum, k) => sum + k, 0);
+    if (left > next || left === 0) return undefined;
+    next = Math.floor((left * 2) / 3);
+    const units = effort.remaining * 0.4;
+    return effort.stage(units, (e) => cutRemainder(model, needs, limits, cost, random, e));
+  };
+}

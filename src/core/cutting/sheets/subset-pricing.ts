@@ -1,0 +1,179 @@
+import type { Priced, PriceRequest, Pricer } from "../engine/column-generation.ts";
+import type { Effort } from "../engine/effort.ts";
+import { FillPricer } from "./fill-pricing.ts";
+import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
+import type { Placed } from "./layout.ts";
+import type { SheetModel } from "./model.ts";
+import { MOST_PARTS, type PartSet, type Stairs } from "./stairs.ts";
+
+/** The first look at a pricing ends after so many steps; it is repeated without end only where it found nothing. */
+const QUICK_STEPS = 20_000;
+
+/** Weights of the parts that no sheet of a stock can exceed: sum of weight x count <= 1. */
+export type Weights = Float64Array;
+
+/**
+ * The most valuable set of parts that one sheet can give, no more of each than there are: by branch and bound over the
+ * parts, each set tested exactly. The limit at each node is the fractional knapsack over weights that no sheet can
+ * exceed (its area, or a pair of dual-feasible functions), over the parts that still fit beside those chosen.
+ */
+export class SubsetPricer implements Pricer {
+  private readonly model: SheetModel;
+  private readonly stairs: Stairs;
+  private readonly fillings: FillPricer;
+  private readonly weights: readonly (readonly Weights[])[];
+  private best = 0;
+  private found: number[][] = [];
+  /** limit on the value of what was left unsearched */
+  private skipped = 0;
+  private quick = 0;
+
+  /** @param weights for each stock the weight systems; the first orders the search */
+  constructor(model: SheetModel, stairs: Stairs, weights: readonly (readonly Weights[])[]) {
+    this.model = model;
+    this.fillings = new FillPricer(model);
+    this.stairs = stairs;
+    this.weights = weights;
+  }
+
+  price({ values, stock, threshold, enough, needs, effort }: PriceRequest): Priced {
+    const quick = this.fillings.find(values, stock, threshold, needs, effort);
+    if (quick.length > 0) return { columns: quick, most: Number.POSITIVE_INFINITY };
+    const s = this.model.stocks[stock]!;
+    const systems = this.weights[stock]!;
+    const main = systems[0]!;
+    const order: number[] = [];
+    for (let t = 0; t < values.length; t++) {
+      const p = this.model.types[t]!;
+      if (values[t]! > 0 && needs[t]! > 0 && ((p.w <= s.w && p.h <= s.h) || (p.turns && p.h <= s.w && p.w <= s.h))) {
+        order.push(t);
+      }
+    }
+    const rate = (t: number): number => (main[t]! > 0 ? values[t]! / main[t]! : Number.POSITIVE_INFINITY);
+    order.sort((a, b) => rate(b) - rate(a) || a - b);
+    this.best = threshold;
+    this.found = [];
+    this.skipped = 0;
+    const items: number[] = [];
+    for (const t of order) for (let k = 0; k < Math.min(needs[t]!, MOST_PARTS); k++) items.push(t);
+    this.quick = QUICK_STEPS;
+    const full = systems.map(() => 1);
+    const sheet = { w: s.w, h: s.h, values, systems, effort };
+    this.search(this.stairs.root, [], 0, items, sheet, full);
+    if (this.skipped > enough && this.found.length === 0 && !effort.over) {
+      this.quick = Number.POSITIVE_INFINITY;
+      this.skipped = 0;
+      this.best = enough;
+      this.search(this.stairs.root, [], 0, items, sheet, full);
+    }
+    const columns: SheetColumn[] = [];
+    const seen = new Set<number>();
+    for (let i = this.found.length - 1; i >= 0 && columns.length < 8; i--) {
+      const types = this.found[i]!;
+      if (columns.length > 0 && types.some((t) => seen.has(t))) continue;
+      for (const t of types) seen.add(t);
+      columns.push(this.column(stock, types));
+    }
+    return { columns, most: Math.max(this.best, this.skipped) };
+  }
+
+  column(stock: number, types: readonly number[]): SheetColumn {
+    const s = this.model.stocks[stock]!;
+    const placed: Placed[] = [];
+    this.stairs.lay(this.stairs.of([...types].sort((a, b) => a - b)), s.w, s.h, 0, 0, placed);
+    return sheetColumn(stock, s.cost, placed);
+  }
+
+  /** Limit on what the items from `from` on can add: as many as the weights allow, and the fractional knapsack. */
+  private limit(items: readonly number[], from: number, search: Sheet, room: readonly number[]): number {
+    const { values, systems } = search;
+    const main = systems[0]!;
+    let left = room[0]!;
+    let sum = 0;
+    for (let i = from; i < items.length; i++) {
+      const t = items[i]!;
+      const w = main[t]!;
+      if (w > left) {
+        sum += (values[t]! * left) / w;
+        break;
+      }
+      left -= w;
+      sum += values[t]!;
+    }
+    let first = 0;
+    let second = 0;
+    let least = Number.POSITIVE_INFINITY;
+    const last = systems[systems.length - 1]!;
+    for (let i = from; i < items.length; i++) {
+      const t = items[i]!;
+      const v = values[t]!;
+      if (v > first) {
+        second = first;
+        first = v;
+      } else if (v > second) second = v;
+      if (last[t]! < least) least = last[t]!;
+    }
+    const space = room[systems.length - 1]! + 1e-9;
+    if (2 * least > space) return Math.min(sum, first);
+    return 3 * least > space ? Math.min(sum, first + second) : sum;
+  }
+
+  private search(
+    set: PartSet,
+    chosen: number[],
+    value: number,
+    items: readonly number[],
+    sheet: Sheet,
+    room: readonly number[],
+  ): void {
+    const { stairs } = this;
+    const { values, systems, effort } = sheet;
+    for (let i = 0; i < items.length; i++) {
+      const limit = value + this.limit(items, i, sheet, room);
+      if (limit <= this.best * (1 + 1e-12)) return;
+      if (effort.over || this.quick <= 0) {
+        this.skipped = Math.max(this.skipped, limit);
+        return;
+      }
+      const t = items[i]!;
+      // a second copy without the first gives the same sets again
+      if (i > 0 && items[i - 1] === t) continue;
+      const next = stairs.with(set, t);
+      chosen.push(t);
+      const worth = value + values[t]!;
+      if (worth > this.best) {
+        this.best = worth;
+        this.found.push([...chosen]);
+      }
+      const nextRoom = systems.map((ws, k) => room[k]! - ws[t]!);
+      const light: number[] = [];
+      for (let j = i + 1; j < items.length; j++) {
+        const u = items[j]!;
+        if (!systems.some((ws, k) => ws[u]! > nextRoom[k]! + 1e-9)) light.push(u);
+      }
+      let steps = items.length - i;
+      if (light.length > 0 && worth + this.limit(light, 0, sheet, nextRoom) > this.best * (1 + 1e-12)) {
+        const before = stairs.work;
+        const rest: number[] = [];
+        for (const u of light) {
+          if (next.size === MOST_PARTS) this.skipped = Math.max(this.skipped, limit);
+          else if (stairs.fits(stairs.with(next, u), sheet.w, sheet.h)) rest.push(u);
+        }
+        steps += stairs.work - before + light.length;
+        if (rest.length > 0) this.search(next, chosen, worth, rest, sheet, nextRoom);
+      }
+      this.quick -= steps;
+      effort.spend(steps);
+      chosen.pop();
+    }
+  }
+}
+
+/** What stays the same during one pricing. */
+interface Sheet {
+  readonly w: number;
+  readonly h: number;
+  readonly values: Float64Array;
+  readonly systems: readonly Weights[];
+  readonly effort: Effort;
+}

@@ -1,0 +1,149 @@
+import { OutOfRange, plain } from "../../kit/refusal.ts";
+import type { PlacedOpening } from "../opening.ts";
+import { CLOSE_FT, heightAtFt, spanAtFt, tallestFt } from "../wall.ts";
+import type { CoursedWall, CourseRules } from "./types.ts";
+
+/** Lengths here are whole sixty-fourths of an inch. */
+export const PER_FT = 768;
+export const PER_IN = 64;
+/** No piece shorter than this is made by a joint, where there is a choice: it could not be fastened at both ends. */
+const SHORTEST_IN = 12;
+
+/** A stretch of a course without a gap, between ends of the wall, rakes and openings that take the whole course. */
+export interface Stretch {
+  readonly wall: number;
+  readonly course: number;
+  readonly from: number;
+  readonly to: number;
+  readonly bottom: number;
+  readonly top: number;
+  /** gap that the piece at the left and right end leaves beyond itself */
+  readonly gapLeft: number;
+  readonly gapRight: number;
+  /** column lines where a joint may be, ascending */
+  readonly places: readonly number[];
+}
+
+export interface Size {
+  readonly length: number;
+  readonly height: number;
+}
+
+export const ofFt = (ft: number): number => Math.round(ft * PER_FT);
+
+/** Height that wall 0..n needs of a panel between two positions of a stretch. */
+export function pieceHeight(wall: CoursedWall, s: Stretch, from: number, to: number): number {
+  const middle = (wall.wall.lengthFt / 2) * PER_FT;
+  const peak = Math.min(Math.max(middle, from), to);
+  return Math.min(s.top, Math.ceil(heightAtFt(wall.wall, peak / PER_FT) * PER_FT - CLOSE_FT)) - s.bottom;
+}
+
+/** The pieces of a stretch that is cut at some of its places. */
+export function stretchPieces(
+  wall: CoursedWall,
+  s: Stretch,
+  joints: readonly number[],
+  rules: CourseRules,
+): readonly Size[] {
+  const half = (rules.jointGapIn * PER_IN) / 2;
+  const nodes = [s.from, ...joints, s.to];
+  return nodes.slice(1).map((to, i) => {
+    const from = nodes[i] ?? s.from;
+    const gaps = (i === 0 ? s.gapLeft : half) + (i === joints.length ? s.gapRight : half);
+    return { length: Math.floor(to - from - gaps), height: pieceHeight(wall, s, from, to) };
+  });
+}
+
+/**
+ * The stretches of all courses of all walls, from the foot up and left to right. An opening that takes the whole height of a course leaves
+ * that part out; others are cut from the panels that cross them. Joints may be on column lines that are not in an opening of the course.
+ * @throws OutOfRange where no joint can be made because two column lines are farther apart than a panel is long
+ */
+export function stretches(walls: readonly CoursedWall[], rules: CourseRules): readonly Stretch[] {
+  return walls.flatMap((w, wall) => {
+    const out: Stretch[] = [];
+    for (let course = 0; ; course++) {
+      const bottomFt = course * rules.panelWidthFt;
+      const span = spanAtFt(w.wall, bottomFt);
+      if (span === undefined || bottomFt >= tallestFt(w.wall) - CLOSE_FT) break;
+      const topFt = Math.min(bottomFt + rules.panelWidthFt, tallestFt(w.wall));
+      const crossing = w.openings.filter(
+        (o) => o.sillFt < topFt - CLOSE_FT && o.sillFt + o.heightFt > bottomFt + CLOSE_FT,
+      );
+      for (const part of solidParts(span, crossing, bottomFt, topFt)) {
+        out.push(stretchOf(w, wall, course, part, crossing, ofFt(bottomFt), ofFt(topFt), rules));
+      }
+    }
+    return out;
+  });
+}
+
+interface Part {
+  readonly fromFt: number;
+  readonly toFt: number;
+  readonly leftOpen: boolean;
+  readonly rightOpen: boolean;
+}
+
+function solidParts(
+  span: readonly [number, number],
+  crossing: readonly PlacedOpening[],
+  bottomFt: number,
+  topFt: number,
+): readonly Part[] {
+  const whole = crossing
+    .filter((o) => o.sillFt <= bottomFt + CLOSE_FT && o.sillFt + o.heightFt >= topFt - CLOSE_FT)
+    .sort((a, b) => a.leftFt - b.leftFt);
+  const parts: Part[] = [];
+  let fromFt = span[0];
+  let leftOpen = false;
+  for (const o of whole) {
+    if (o.leftFt > fromFt + CLOSE_FT) parts.push({ fromFt, toFt: o.leftFt, leftOpen, rightOpen: true });
+    fromFt = Math.max(fromFt, o.leftFt + o.widthFt);
+    leftOpen = true;
+  }
+  if (span[1] > fromFt + CLOSE_FT) parts.push({ fromFt, toFt: span[1], leftOpen, rightOpen: false });
+  return parts;
+}
+
+function stretchOf(
+  w: CoursedWall,
+  wall: number,
+  course: number,
+  part: Part,
+  crossing: readonly PlacedOpening[],
+  bottom: number,
+  top: number,
+  rules: CourseRules,
+): Stretch {
+  const [from, to] = [ofFt(part.fromFt), ofFt(part.toFt)];
+  const half = (rules.jointGapIn * PER_IN) / 2;
+  const free = w.columnsFt
+    .filter((x) => !crossing.some((o) => x > o.leftFt + CLOSE_FT && x < o.leftFt + o.widthFt - CLOSE_FT))
+    .map(ofFt)
+    .filter((x) => x > from && x < to);
+  const roomy = free.filter((x) => x - from >= SHORTEST_IN * PER_IN && to - x >= SHORTEST_IN * PER_IN);
+  const s = {
+    wall,
+    course,
+    from,
+    to,
+    bottom,
+    top,
+    gapLeft: part.leftOpen ? 0 : half,
+    gapRight: part.rightOpen ? 0 : half,
+  };
+  const panel = ofFt(rules.panelLengthFt);
+  for (const places of [roomy, free]) {
+    const whole = { ...s, places: [...new Set(places)].sort((a, b) => a - b) };
+    if (stretchPieces(w, whole, whole.places, rules).every((p) => p.length <= panel)) return whole;
+  }
+  const nodes = [from, ...free, to];
+  const wide = nodes.findIndex((x, i) => (nodes[i + 1] ?? x) - x > panel);
+  const at = `${plain((nodes[wide] ?? from) / PER_FT)} to ${plain((nodes[wide + 1] ?? to) / PER_FT)} ft`;
+  throw new OutOfRange(
+    `Course ${course + 1} of ${w.name} has no column for a joint from ${at}`,
+    `a panel is ${plain(rules.panelLengthFt)} ft long and a joint must land on a column outside the openings`,
+    "Add a column there or use longer panels",
+  );
+}

@@ -1,0 +1,130 @@
+import type { Cell, Table } from "../../core/kit/tape.ts";
+import { formulaOf } from "../run/invoke.ts";
+import { type CellFunction, NAMESPACE, type NamedParam } from "./cell-function.ts";
+import { type ColumnFacts, isOptional, type Limits, type ParamFacts, type ParamKind } from "./param.ts";
+import { limitText } from "./scalar.ts";
+
+/** A declaration as plain data: what `npm run functions` prints and what the help pages and Excel's metadata are made from. */
+export interface FunctionText {
+  /** without the namespace: WIND_PRESSURE */
+  readonly name: string;
+  /** as typed in a cell: SILL.WIND_PRESSURE */
+  readonly fullName: string;
+  readonly id: string;
+  readonly family: string;
+  readonly summary: string;
+  /** the call with optional arguments in brackets */
+  readonly syntax: string;
+  readonly parameters: readonly ParameterText[];
+  readonly result: ResultText;
+  readonly sources: readonly string[];
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly string[];
+  readonly example: ExampleText;
+}
+
+/** Facts that parameters and the columns of a table share. */
+export interface ValueText {
+  readonly name: string;
+  readonly kind: ParamKind;
+  /** unit of a bare number, "" where there is none */
+  readonly unit: string;
+  readonly what: string;
+  readonly required: boolean;
+  /** null where nothing limits it */
+  readonly limits: LimitsText | null;
+  readonly usual: { readonly min: number; readonly max: number; readonly ask: string } | null;
+  readonly choices: readonly { readonly value: string; readonly means: string }[];
+}
+
+export interface ParameterText extends ValueText {
+  /** what a left-out argument stands for; null when it is required, or when the calculation goes another way */
+  readonly default: unknown;
+  /** the assumption that a left-out argument makes, "" where it makes none */
+  readonly assumption: string;
+  /** of a table argument */
+  readonly columns: readonly ColumnText[];
+}
+
+export interface ColumnText extends ValueText {
+  /** words that name the column in a header row, beside its name */
+  readonly heads: readonly string[];
+}
+
+export interface LimitsText extends Limits {
+  /** "from 15 to 500 ft" */
+  readonly text: string;
+}
+
+export interface ResultText {
+  readonly kind: "number" | "text" | "table";
+  readonly unit: string;
+  readonly what: string;
+  readonly columns: readonly { readonly name: string; readonly unit: string }[];
+}
+
+export interface ExampleText {
+  readonly formula: string;
+  readonly args: Readonly<Record<string, unknown>>;
+  readonly gives: Cell | Table;
+  readonly within: number;
+  readonly source: string;
+}
+
+/** One declaration as plain data. */
+export function describe(fn: CellFunction): FunctionText {
+  const { args, gives, within, source } = fn.example;
+  return {
+    name: fn.name,
+    fullName: `${NAMESPACE}.${fn.name}`,
+    id: fn.id,
+    family: fn.family,
+    summary: fn.summary,
+    syntax: syntaxOf(fn),
+    parameters: fn.params.map(parameterText),
+    result: {
+      kind: fn.returns.kind,
+      unit: fn.returns.unit,
+      what: fn.returns.says,
+      columns: (fn.returns.columns ?? []).map(({ name, unit }) => ({ name, unit })),
+    },
+    sources: fn.sources,
+    assumptions: fn.assumptions,
+    cautions: fn.cautions,
+    example: { formula: formulaOf(fn, args, NAMESPACE), args, gives, within, source },
+  };
+}
+
+function syntaxOf(fn: CellFunction): string {
+  const names = fn.params.map(({ name, param }) => (isOptional(param) ? `[${name}]` : name));
+  return `${NAMESPACE}.${fn.name}(${names.join(", ")})`;
+}
+
+function parameterText({ name, param }: NamedParam): ParameterText {
+  const left = isOptional(param) ? { standIn: param.standIn ?? null, omitted: param.omitted } : undefined;
+  return {
+    ...valueText(name, param, left === undefined),
+    default: left?.standIn ?? null,
+    assumption: left?.omitted ?? "",
+    columns: (param.columns ?? []).map(columnText),
+  };
+}
+
+function columnText(column: ColumnFacts): ColumnText {
+  return { ...valueText(column.name, column, !column.optional), heads: column.heads };
+}
+
+function valueText(name: string, facts: ParamFacts, required: boolean): ValueText {
+  const { limits, usual, choices } = facts;
+  const limited = limits !== undefined && Object.keys(limits).some((key) => key !== "source");
+  return {
+    name,
+    kind: facts.kind,
+    unit: facts.unit,
+    what: facts.says,
+    required,
+    limits: limited ? { ...limits, text: limitText(limits, facts.unit) } : null,
+    usual: usual === undefined ? null : { min: usual.min, max: usual.max, ask: usual.ask },
+    choices: (choices ?? []).map((value, i) => ({ value, means: facts.choicesSay?.[i] ?? "" })),
+  };
+}

@@ -1,0 +1,282 @@
+import { BadInput, OutOfRange, plain } from "../../core/kit/refusal.ts";
+import { type LengthUnit, parseLength } from "../../core/units/length.ts";
+import { fromInches, parseQuantity } from "../../core/units/quantity.ts";
+import { parseSlope, slopeDegrees } from "../../core/units/slope.ts";
+import type { Limits, Notes, Param, ParamKind, Reading, Usual } from "./param.ts";
+import { isBlank, isCellError, isRange, quote, type Raw, type RawArgument } from "./raw.ts";
+
+export interface NumberOptions extends Limits {
+  readonly says: string;
+  readonly usual?: Usual;
+  readonly heads?: readonly string[];
+}
+
+/** The one cell of an argument: a 1x1 range counts as its cell; errors and blanks get their sentence. */
+export function oneCell(raw: RawArgument, at: string, wants: string): Exclude<Raw, null | undefined | object> {
+  const cell = isRange(raw) ? singleCell(raw, at) : raw;
+  if (isCellError(cell)) {
+    throw new BadInput(
+      `The cell for ${at} holds ${cell.error}`,
+      "an error cannot be calculated with",
+      "Mend that cell first",
+    );
+  }
+  if (isBlank(cell) || cell === null || cell === undefined) {
+    throw new BadInput(`${capital(at)} is missing`, "the argument is left out or its cell is blank", `Give ${wants}`);
+  }
+  if (typeof cell === "number" && !Number.isFinite(cell)) {
+    throw new BadInput(`${capital(at)} is not a finite number`, "it cannot be calculated with", `Give ${wants}`);
+  }
+  return cell as Exclude<Raw, null | undefined | object>;
+}
+
+function singleCell(rows: readonly (readonly Raw[])[], at: string): Raw {
+  if (rows.length === 1 && rows[0]?.length === 1) return rows[0][0];
+  throw new BadInput(
+    `${capital(at)} is a range of ${rows.length} x ${rows[0]?.length ?? 0} cells`,
+    "this argument takes one value",
+    "Point at a single cell",
+  );
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Limits and usual range of a number that has been read. */
+function check(value: number, at: string, unit: string, o: NumberOptions, notes: Notes): void {
+  const low = (o.min !== undefined && value < o.min) || (o.above !== undefined && value <= o.above);
+  const high = (o.max !== undefined && value > o.max) || (o.below !== undefined && value >= o.below);
+  if (low || high || !Number.isFinite(value)) {
+    const Kind = o.source === undefined ? BadInput : OutOfRange;
+    const date =
+      value >= 36526 && value <= 73050 && Number.isInteger(value) ? " (a date arrives as such a number)" : "";
+    throw new Kind(
+      `${capital(at)} is ${withUnit(value, unit)}${date}`,
+      `it must be ${limitText(o, unit)}${o.source === undefined ? "" : ` (${o.source})`}`,
+      "Use a value inside that range",
+    );
+  }
+  if (o.usual !== undefined && (value < o.usual.min || value > o.usual.max)) {
+    const side =
+      value < o.usual.min ? `below the usual ${plain(o.usual.min)}` : `above the usual ${plain(o.usual.max)}`;
+    notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}: ${o.usual.ask}`);
+  }
+}
+
+/** "from 15 to 500 ft", "above 0", "at most 1" */
+export function limitText(o: Limits, unit: string): string {
+  const u = unit === "" ? "" : ` ${unit}`;
+  if (o.min !== undefined && o.max !== undefined) return `from ${plain(o.min)} to ${plain(o.max)}${u}`;
+  const words: string[] = [];
+  if (o.min !== undefined) words.push(`at least ${plain(o.min)}${u}`);
+  if (o.above !== undefined) words.push(`above ${plain(o.above)}${u}`);
+  if (o.max !== undefined) words.push(`at most ${plain(o.max)}${u}`);
+  if (o.below !== undefined) words.push(`below ${plain(o.below)}${u}`);
+  return words.join(" and ") || "a finite number";
+}
+
+function withUnit(value: number, unit: string): string {
+  return unit === "" ? plain(value) : `${plain(value)} ${unit}`;
+}
+
+/** A parameter that is a number in the end; `fromText` reads text in the unit of a bare number. */
+function numeric(
+  kind: ParamKind,
+  unit: string,
+  o: NumberOptions,
+  fromText: (text: string) => number,
+  fromNumber: (value: number, at: string) => Reading<number> = (value) => ({ value, shown: withUnit(value, unit) }),
+): Param<number, number | string> {
+  const { says, usual, heads, ...limits } = o;
+  return {
+    kind,
+    says,
+    unit,
+    limits,
+    ...(usual === undefined ? {} : { usual }),
+    ...(heads === undefined ? {} : { heads }),
+    read(raw, at, notes) {
+      const cell = oneCell(raw, at, `${says}${unit === "" ? "" : ` in ${unit}`}`);
+      if (typeof cell === "boolean") {
+        throw new BadInput(`${capital(at)} is ${quote(cell)}`, "a number is wanted here", `Give ${says}`);
+      }
+      const reading = typeof cell === "number" ? fromNumber(cell, at) : readText(cell, at);
+      check(reading.value, at, unit, o, notes);
+      return reading;
+    },
+  };
+
+  function readText(text: string, at: string): Reading<number> {
+    try {
+      const value = fromText(text);
+      const shown = withUnit(value, unit);
+      const same = [String(value), shown].includes(text.trim());
+      return { value, shown: same ? shown : `${text.trim()} = ${shown}` };
+    } catch (refusal) {
+      if (refusal instanceof BadInput) throw new BadInput(`${capital(at)}: ${refusal.what}`, refusal.why, refusal.todo);
+      throw refusal;
+    }
+  }
+}
+
+/** A pure number: a factor, a coefficient, a count. */
+export function number(o: NumberOptions): Param<number, number | string> {
+  return numeric("number", "", o, (text) => parseQuantity(text, ""));
+}
+
+/** A whole number. */
+export function whole(o: NumberOptions): Param<number, number | string> {
+  const inner = number(o);
+  return {
+    ...inner,
+    read(raw, at, notes) {
+      const reading = inner.read(raw, at, notes);
+      if (Number.isInteger(reading.value)) return reading;
+      throw new BadInput(
+        `${capital(at)} is ${plain(reading.value)}`,
+        "a whole number is wanted here",
+        "Round it yourself",
+      );
+    },
+  };
+}
+
+/** A length: a number in `unit`, or feet-and-inches or metric text. */
+export function length(unit: LengthUnit, o: NumberOptions): Param<number, number | string> {
+  return numeric("length", unit, o, (text) => fromInches(parseLength(text, unit), unit));
+}
+
+/** Any other quantity: a number in `unit`, or text with a unit. */
+export function quantity(unit: string, o: NumberOptions): Param<number, number | string> {
+  return numeric("quantity", unit, o, (text) => parseQuantity(text, unit));
+}
+
+/** A temperature reading, a number in F or text such as `20 C`. */
+export function temperature(o: NumberOptions): Param<number, number | string> {
+  return quantity("F", o);
+}
+
+/** A roof slope in degrees: a number of degrees, or `6:12`, `50%`, `26.57 deg`. */
+export function slope(o: NumberOptions): Param<number, number | string> {
+  return numeric("quantity", "deg", o, parseSlope, (value) => ({
+    value: slopeDegrees(value, String(value)),
+    shown: withUnit(value, "deg"),
+  }));
+}
+
+/** A share: 10% or 0.1. A bare number above `max` (1 unless told) is refused with how to write it. */
+export function share(o: NumberOptions): Param<number, number | string> {
+  const max = o.max ?? 1;
+  const asShare = (value: number, text: string): number => {
+    if (value > max && value <= 100)
+      throw new BadInput(
+        `${text} is above ${plain(max)}`,
+        "a share is written as a part of one",
+        `Type ${plain(value)}% or ${plain(value / 100)}`,
+      );
+    return value;
+  };
+  return numeric(
+    "number",
+    "",
+    { min: 0, ...o, max },
+    (text) => percentText(text) ?? asShare(parseQuantity(text, ""), text),
+    (value, at) => ({
+      value: asShare(value, `${capital(at)} of ${plain(value)}`),
+      shown: `${plain(value)} (${plain(value * 100)}%)`,
+    }),
+  );
+}
+
+function percentText(text: string): number | undefined {
+  const match = /^([-+]?\d+(?:\.\d+)?|[-+]?\.\d+)\s*%$/.exec(text.trim());
+  return match === null ? undefined : Number(match[1]) / 100;
+}
+
+/** Relative humidity in percent: 50, "50%", or a percent cell (0.5; up to 1 is read as a share). */
+export function humidity(o: NumberOptions): Param<number, number | string> {
+  return numeric(
+    "quantity",
+    "%",
+    { min: 0, max: 100, ...o },
+    (text) => {
+      const part = percentText(text);
+      return part === undefined ? parseQuantity(text, "") : part * 100;
+    },
+    (value) =>
+      value > 0 && value <= 1
+        ? { value: value * 100, shown: `${plain(value)} read as a share: ${plain(value * 100)} %` }
+        : { value, shown: `${plain(value)} %` },
+  );
+}
+
+export interface ChoiceOptions<C extends string> {
+  readonly says: string;
+  /** other ways to write a choice, in lower case: { "2016": "7-16" } */
+  readonly also?: Readonly<Record<string, C>>;
+  /** what each choice means, for help */
+  readonly means?: Readonly<Record<C, string>>;
+  readonly heads?: readonly string[];
+}
+
+/** One of a few words, in any case; numbers are read as their digits. */
+export function choice<const C extends string>(choices: readonly C[], o: ChoiceOptions<C>): Param<C, C> {
+  const find = (word: string): C | undefined => {
+    const key = word.trim().toLowerCase();
+    const also = o.also !== undefined && Object.hasOwn(o.also, key) ? o.also[key] : undefined;
+    return choices.find((c) => c.toLowerCase() === key) ?? also;
+  };
+  return {
+    kind: "choice",
+    says: o.says,
+    unit: "",
+    choices,
+    ...(o.means === undefined ? {} : { choicesSay: choices.map((c) => o.means?.[c] ?? "") }),
+    ...(o.heads === undefined ? {} : { heads: o.heads }),
+    read(raw, at) {
+      const wants = `one of ${choices.join(", ")}`;
+      const cell = oneCell(raw, at, wants);
+      const found = find(String(cell));
+      if (found !== undefined) return { value: found, shown: found };
+      const date = typeof cell === "number" && cell >= 36526 && cell <= 73050;
+      throw new BadInput(
+        `${capital(at)} is ${quote(cell)}`,
+        date ? "the spreadsheet seems to have turned the text into a date" : `it must be ${wants}`,
+        date ? `Type it as text, with ' in front: ${wants}` : "Type one of these",
+      );
+    },
+  };
+}
+
+/** Free text: a name, a label, a length to be read by the function itself. */
+export function text(o: { readonly says: string; readonly heads?: readonly string[] }): Param<string, string | number> {
+  return {
+    kind: "text",
+    says: o.says,
+    unit: "",
+    ...(o.heads === undefined ? {} : { heads: o.heads }),
+    read(raw, at) {
+      const cell = oneCell(raw, at, o.says);
+      const value = String(cell).trim();
+      return { value, shown: value };
+    },
+  };
+}
+
+/** Yes or no: TRUE, FALSE, 1, 0, yes, no. */
+export function flag(o: { readonly says: string; readonly heads?: readonly string[] }): Param<boolean, boolean> {
+  return {
+    kind: "flag",
+    says: o.says,
+    unit: "",
+    ...(o.heads === undefined ? {} : { heads: o.heads }),
+    read(raw, at) {
+      const cell = oneCell(raw, at, "TRUE or FALSE");
+      const key = String(cell).trim().toLowerCase();
+      if (["true", "1", "yes", "y"].includes(key)) return { value: true, shown: "TRUE" };
+      if (["false", "0", "no", "n"].includes(key)) return { value: false, shown: "FALSE" };
+      throw new BadInput(`${capital(at)} is ${quote(cell)}`, "a yes or no is wanted here", "Type TRUE or FALSE");
+    },
+  };
+}

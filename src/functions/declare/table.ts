@@ -1,0 +1,152 @@
+import { BadInput } from "../../core/kit/refusal.ts";
+import { type ColumnFacts, isOptional, type Notes, type OptionalParam, type Param } from "./param.ts";
+import { isBlank, isCellError, isRange, type Raw, type RawArgument } from "./raw.ts";
+import { capital } from "./scalar.ts";
+
+type Columns = Readonly<Record<string, Param<unknown, unknown> | OptionalParam<unknown, unknown>>>;
+
+/** A row as read: a value for each column (undefined where an optional cell is blank), and the row's number in the range, from 1. */
+export type RowOf<C extends Columns> = {
+  readonly [K in keyof C]: C[K] extends Param<infer T, unknown> ? T : never;
+} & { readonly row: number };
+
+/** Rows as an example writes them. */
+export type ExampleRows = readonly (readonly (string | number | boolean | null)[])[];
+
+export interface TableOptions {
+  readonly says: string;
+  /** least and greatest number of rows that hold something */
+  readonly minRows?: number;
+  readonly maxRows?: number;
+}
+
+/**
+ * A range with one row for each part, layer or line. A header row with known words is skipped and may reorder the columns; blank rows are skipped;
+ * a row that cannot be read fails with its number. In a row, an optional number column takes a 0 that its limits forbid as blank,
+ * since one host hands a blank cell over as 0.
+ */
+export function table<const C extends Columns>(columns: C, o: TableOptions): Param<readonly RowOf<C>[], ExampleRows> {
+  const names = Object.keys(columns) as (keyof C & string)[];
+  const facts: ColumnFacts[] = names.map((name) => {
+    const { read: _read, example: _example, heads, ...rest } = columns[name] as Param<unknown, unknown>;
+    return { ...rest, name, optional: isOptional(columns[name] as Param<unknown, unknown>), heads: heads ?? [] };
+  });
+
+  return {
+    kind: "table",
+    says: o.says,
+    unit: "",
+    columns: facts,
+    read(raw, at, notes) {
+      const cells = asRange(raw, at);
+      const header = headerOrder(cells[0] ?? [], facts);
+      const order = header ?? names.map((_, i) => i);
+      const rows: RowOf<C>[] = [];
+      for (let i = header === undefined ? 0 : 1; i < cells.length; i++) {
+        const line = cells[i] ?? [];
+        if (blankRow(line, facts, order)) continue;
+        rows.push(readRow(line, order, i + 1, at, notes));
+      }
+      const min = o.minRows ?? 1;
+      if (rows.length < min) {
+        const has = rows.length === 0 ? "has no row that holds anything" : `has ${rows.length} rows`;
+        throw new BadInput(
+          `${capital(at)} ${has}`,
+          `at least ${min} ${min === 1 ? "row is" : "rows are"} wanted, with columns ${names.join(", ")}`,
+          `Fill in ${o.says}`,
+        );
+      }
+      if (o.maxRows !== undefined && rows.length > o.maxRows) {
+        throw new BadInput(
+          `${capital(at)} has ${rows.length} rows`,
+          `at most ${o.maxRows} can be worked with`,
+          "Point at the rows that count, or split the range",
+        );
+      }
+      return { value: rows, shown: `${rows.length} ${rows.length === 1 ? "row" : "rows"}` };
+    },
+  };
+
+  function readRow(line: readonly Raw[], order: readonly number[], row: number, at: string, notes: Notes): RowOf<C> {
+    const out: Record<string, unknown> = { row };
+    names.forEach((name, i) => {
+      const param = columns[name] as Param<unknown, unknown>;
+      const where = `${name} in row ${row} of ${at}`;
+      const index = order[i] ?? -1;
+      const cell = index < 0 ? null : (line[index] ?? null);
+      if (isOptional(param) && (isBlank(cell) || zeroForBlank(cell, param))) out[name] = param.standIn;
+      else out[name] = param.read(cell, where, notes).value;
+    });
+    return out as RowOf<C>;
+  }
+}
+
+/** One host hands a blank cell over as 0: a 0 that the parameter cannot be stands for a blank. */
+export function zeroForBlank(cell: Raw, param: Param<unknown, unknown>): boolean {
+  const { kind, limits } = param;
+  if (cell !== 0) return false;
+  if (kind === "table" || kind === "list" || kind === "flag") return kind !== "flag";
+  if (kind === "text" || kind === "choice") return param.choices?.includes("0") !== true;
+  return (limits?.min ?? -1) > 0 || (limits?.above ?? -1) >= 0;
+}
+
+function asRange(raw: RawArgument, at: string): readonly (readonly Raw[])[] {
+  if (isRange(raw)) return raw;
+  if (isCellError(raw)) {
+    throw new BadInput(`${capital(at)} is ${raw.error}`, "an error cannot be calculated with", "Mend the range first");
+  }
+  return [[raw]];
+}
+
+/** A row is blank when nothing is in it, or nothing but the zeros that stand for blanks beside a blank name. */
+function blankRow(line: readonly Raw[], facts: readonly ColumnFacts[], order: readonly number[]): boolean {
+  if (line.every(isBlank)) return true;
+  const names = facts.some((f, i) => f.kind === "text" && !f.optional && (order[i] ?? -1) >= 0);
+  return names && line.every((cell) => isBlank(cell) || cell === 0);
+}
+
+/** The place of each column when the row is a header: every filled cell a known word, two at least (one for a single column). */
+function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[]): readonly number[] | undefined {
+  const filled = line.filter((cell) => !isBlank(cell) && cell !== 0);
+  if (filled.length < Math.min(2, facts.length) || !filled.every((cell) => typeof cell === "string")) return undefined;
+  const found = facts.map((f) => line.findIndex((cell) => typeof cell === "string" && names(f, cell)));
+  const used = new Set(found.filter((i) => i >= 0));
+  return used.size === filled.length && facts.every((f, i) => f.optional || (found[i] ?? -1) >= 0) ? found : undefined;
+}
+
+function names(fact: ColumnFacts, cell: string): boolean {
+  const word = cell
+    .toLowerCase()
+    .replace(/\(.*?\)|\[.*?\]|,.*$/g, "")
+    .trim();
+  return word === fact.name.toLowerCase() || fact.heads.includes(word);
+}
+
+/** A range of single values, read row by row; blanks are skipped. */
+export function list<T, E>(
+  item: Param<T, E>,
+  o: { readonly says: string; readonly min?: number; readonly max?: number },
+): Param<readonly T[], E | readonly (readonly E[])[]> {
+  const { read: _read, example: _example, ...facts } = item;
+  return {
+    ...facts,
+    kind: "list",
+    says: o.says,
+    read(raw, at, notes) {
+      const cells = isRange(raw) ? raw.flat() : [raw];
+      const values: T[] = [];
+      cells.forEach((cell, i) => {
+        if (!isBlank(cell)) values.push(item.read(cell, `value ${i + 1} of ${at}`, notes).value);
+      });
+      const min = o.min ?? 1;
+      if (values.length < min || values.length > (o.max ?? Number.POSITIVE_INFINITY)) {
+        throw new BadInput(
+          `${capital(at)} holds ${values.length} values`,
+          `from ${min}${o.max === undefined ? "" : ` to ${o.max}`} are wanted`,
+          `Give ${o.says}`,
+        );
+      }
+      return { value: values, shown: `${values.length} ${values.length === 1 ? "value" : "values"}` };
+    },
+  };
+}

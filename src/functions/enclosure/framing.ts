@@ -1,0 +1,57 @@
+import { framingShare } from "../../core/enclosure/framing-share.ts";
+import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { optional } from "../declare/param.ts";
+import { length, number, text } from "../declare/scalar.ts";
+import { table } from "../declare/table.ts";
+
+const members = table(
+  {
+    member: text({ says: "name, such as column, plate, beam", heads: ["name", "part"] }),
+    width: length("in", { says: "width seen from the front", above: 0, max: 240, heads: ["w", "face", "face width"] }),
+    count: number({ says: "how many", above: 0, max: 10000, heads: ["number", "n", "qty"] }),
+    length: optional(
+      length("ft", { says: "length of each; blank for the height of the wall", above: 0, max: 10000, heads: ["l"] }),
+      undefined,
+      "",
+    ),
+  },
+  { says: "columns, plates, beams and other framing, one row each kind", maxRows: 200 },
+);
+
+const framingShareFunction = cellFunction({
+  name: "FRAMING_SHARE",
+  family: "Enclosure",
+  summary: "Part of a wall's area that its own columns, plates and beams take up, for U_FACTOR.",
+  params: {
+    length: length("ft", { says: "length of the wall", above: 0, max: 10000 }),
+    height: length("ft", { says: "height of the wall", above: 0, max: 500 }),
+    members,
+    openings: optional(number({ says: "area of openings, ft2", min: 0, max: 1e6 }), 0, "no openings"),
+  },
+  returns: quantityOf("", "framing area over wall area without openings"),
+  sources: ["ISO 6946:2017 6.7.2.2 (area fractions); plane geometry"],
+  assumptions: ["Members that overlap in the elevation count twice, which is on the safe side."],
+  example: {
+    args: {
+      length: 40,
+      height: 10,
+      members: [
+        ["column", 6, 6],
+        ["plate", 1.5, 2, 40],
+      ],
+    },
+    gives: 0.1,
+    within: 1e-12,
+    source: "exact arithmetic: (6 x 0.5 x 10 + 2 x 0.125 x 40) / 400",
+  },
+  run: (a, tape) =>
+    framingShare(
+      a.length,
+      a.height,
+      a.members.map((m) => ({ row: m.row, name: m.member, widthIn: m.width, count: m.count, lengthFt: m.length })),
+      a.openings,
+      tape,
+    ),
+});
+
+export const enclosureFramingFunctions = [framingShareFunction] as const;

@@ -1,0 +1,90 @@
+import { assemble } from "../../core/enclosure/assembly.ts";
+import { INSIDE_FILM_SAYS, OUTSIDE_FILM_SAYS } from "../../core/enclosure/films.ts";
+import { rSchedule, stackR } from "../../core/enclosure/r-value.ts";
+import { cellFunction, preliminary, quantityOf, tableOf } from "../declare/cell-function.ts";
+import { optional } from "../declare/param.ts";
+import { text } from "../declare/scalar.ts";
+import { layerRows, layers } from "./layers.ts";
+
+export const ISO_6946 =
+  "ISO 6946:2017 6.7 (series, upper and lower limit), Table 7 (films), 6.9 and Annex D (air layers)";
+export const ASHRAE_HEAT =
+  "ASHRAE Handbook Fundamentals 2021 ch. 25 and 27 (series, parallel path, isothermal planes), ch. 26 Table 10 (films)";
+export const WOOD_K = "USDA FPL Wood Handbook GTR-190 (2010) eq. 4-15 (solid wood)";
+export const MATERIAL_DATA = "Built-in materials: the source of each figure is in the working";
+export const R_UNIT = "h ft2 F/Btu";
+
+export const insideFilm = optional(
+  text({ says: INSIDE_FILM_SAYS }),
+  "wall",
+  "still air at a wall, R 0.68 (ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10)",
+);
+export const outsideFilm = optional(
+  text({ says: OUTSIDE_FILM_SAYS }),
+  "winter",
+  "winter wind of 15 mph, R 0.17 (ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10)",
+);
+
+const rStack = cellFunction({
+  name: "R_STACK",
+  family: "Enclosure",
+  summary: "Total R of a stack of layers from air to air, films included; layers outside a ventilated cavity drop out.",
+  params: { layers: layers(), insideFilm, outsideFilm },
+  returns: quantityOf(R_UNIT, "total R, air to air"),
+  sources: [ISO_6946, ASHRAE_HEAT, WOOD_K, MATERIAL_DATA],
+  cautions: [preliminary("heat")],
+  example: {
+    args: {
+      layers: [
+        ["brick", null, "0.132 m2K/W"],
+        ["cavity", null, "0.180 m2K/W"],
+        ["sheathing", null, "0.069 m2K/W"],
+        ["insulation", null, "3.500 m2K/W"],
+        ["plasterboard", null, "0.060 m2K/W"],
+      ],
+      insideFilm: "ISO wall",
+      outsideFilm: "ISO",
+    },
+    gives: 23.343,
+    within: 0.003,
+    source:
+      "Scottish Building Standards Annex 6.B.2 (ISO 6946): path through the insulation 4.111 m2 K/W, here in h ft2 F/Btu (x 5.678263)",
+  },
+  run: (a, tape) => stackR(assemble(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), tape),
+});
+
+const rScheduleFunction = cellFunction({
+  name: "R_SCHEDULE",
+  family: "Enclosure",
+  summary: "R of each layer from inside to outside with the running total, films included.",
+  params: { layers: layers(), insideFilm, outsideFilm },
+  returns: tableOf("a row for each film and layer", [
+    ["layer", ""],
+    ["thickness", "in"],
+    ["R", R_UNIT],
+    ["running total", R_UNIT],
+  ]),
+  sources: [ISO_6946, ASHRAE_HEAT, WOOD_K, MATERIAL_DATA],
+  cautions: [preliminary("heat")],
+  example: {
+    args: {
+      layers: [
+        ["gypsum", null, 0.56],
+        ["siding and sheathing", null, 0.64],
+      ],
+      insideFilm: "wall",
+      outsideFilm: "winter",
+    },
+    gives: [
+      ["inside film", "", 0.68, 0.68],
+      ["gypsum", 0, 0.56, 1.24],
+      ["siding and sheathing", 0, 0.64, 1.88],
+      ["outside film", "", 0.17, 2.05],
+    ],
+    within: 1e-9,
+    source: "exact arithmetic with the films of ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10 (0.68, 0.17)",
+  },
+  run: (a, tape) => rSchedule(assemble(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), tape),
+});
+
+export const enclosureHeatFunctions = [rStack, rScheduleFunction] as const;

@@ -1,0 +1,165 @@
+import { BadInput } from "../../core/kit/refusal.ts";
+import { deadLoad } from "../../core/loads/dead.ts";
+import { baseLivePsf, floorLive, roofLive } from "../../core/loads/live.ts";
+import { KLL } from "../../core/loads/tables/live.ts";
+import { tributaryLoad } from "../../core/loads/tributary.ts";
+import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { optional } from "../declare/param.ts";
+import { choice, length, number, quantity, slope, text, whole } from "../declare/scalar.ts";
+import { table } from "../declare/table.ts";
+import { edition } from "../wind/params.ts";
+
+const CAUTION = preliminary("load");
+const flatRoof = optional(slope({ says: "slope of the roof", max: 80 }), 0, "level");
+
+const psf = (says: string) => quantity("psf", { says, above: 0, max: 1000, heads: ["weight", "load"] });
+
+const layerTable = table(
+  {
+    material: text({
+      says: "part, a built-in name or any with its own weight",
+      heads: ["layer", "part", "name", "layers"],
+    }),
+    thickness: optional(
+      length("in", { says: "thickness, for parts weighed by the inch", above: 0, max: 60, heads: ["thick", "t"] }),
+      undefined,
+      "",
+    ),
+    psf: optional(psf("weight of this part, instead of the table's"), undefined, ""),
+  },
+  { says: "the parts, one row each: material, thickness, psf", maxRows: 200 },
+);
+
+const weightTable = table(
+  {
+    material: text({ says: "name of the part", heads: ["layer", "part", "name"] }),
+    psf: optional(psf("weight of the whole part"), undefined, ""),
+    psfPerInch: optional(
+      number({ says: "weight for each inch of thickness, psf", above: 0, max: 100, heads: ["psf per inch", "psf/in"] }),
+      undefined,
+      "",
+    ),
+  },
+  { says: "an office's own weights, looked up before the built-in ones", maxRows: 1000 },
+);
+
+const loadDead = cellFunction({
+  name: "LOAD_DEAD",
+  family: "Loads",
+  summary: "Dead load of the parts of a roof, floor or wall, from own figures, own weights or a published table.",
+  params: {
+    layers: layerTable,
+    slope: flatRoof,
+    weights: optional(weightTable, [], "built-in weights only"),
+  },
+  returns: quantityOf("psf", "dead load; of a sloped roof on the level"),
+  sources: [
+    "HUD Residential Structural Design Guide (2000) Table 3.2",
+    "ASCE/SEI 7 Table C3-1 (7-16: C3.1-1a), part of it from memory as the working marks",
+  ],
+  cautions: [
+    CAUTION,
+    "Typical weights: moisture, fasteners and local products differ. For uplift count only what is surely there.",
+  ],
+  example: {
+    args: {
+      layers: [
+        ["asphalt shingles", null, null],
+        ["gypsum sheathing", 0.5, null],
+        ["gypsum board", 0.5, null],
+      ],
+    },
+    gives: 6.2,
+    within: 1e-9,
+    source: "ASCE 7 Table C3-1: 2 + 2 + 4 x 0.55 psf",
+  },
+  run: (a, tape) =>
+    deadLoad(
+      a.layers.map((l) => ({ material: l.material, thicknessIn: l.thickness, psf: l.psf, row: l.row })),
+      a.weights.map((w) => ({ material: w.material, psf: w.psf, psfPerIn: w.psfPerInch })),
+      a.slope,
+      tape,
+    ),
+});
+
+const loadLive = cellFunction({
+  name: "LOAD_LIVE",
+  family: "Loads",
+  summary: "Live load of a floor or roof member, reduced for its tributary area.",
+  params: {
+    base: text({ says: "unreduced live load: psf, or a use such as sleeping rooms, rooms, decks, stairs, roof" }),
+    area: quantity("ft2", { says: "tributary area of the member", above: 0, max: 1e6 }),
+    kind: optional(choice(["floor", "roof"], { says: "floor or roof live load" }), "floor", "floor live load"),
+    member: optional(
+      choice(Object.keys(KLL), { says: "member, for its live load element factor KLL" }),
+      "interior beam",
+      "interior or edge beam, KLL 2",
+    ),
+    floors: optional(whole({ says: "floors that the member carries", min: 1, max: 100 }), 1, "one floor"),
+    slope: flatRoof,
+    edition,
+  },
+  returns: quantityOf("psf", "reduced live load"),
+  sources: [
+    "ASCE/SEI 7-10, 7-16, 7-22 Eqs. 4.7-1 and 4.8-1; KLL read in the New York City Building Code Table 1607.11.1",
+    "IRC 2000 Table R301.4; HUD Residential Structural Design Guide (2000) Table 3.4",
+  ],
+  cautions: [
+    CAUTION,
+    "Some uses may not be reduced (garages, assembly, one-way slabs): see section 4.7 of the edition.",
+  ],
+  example: {
+    args: { base: "40", area: 450, member: "interior column" },
+    gives: 24.142135623730951,
+    within: 1e-9,
+    source: "exact arithmetic: 40 (0.25 + 15/sqrt(1800))",
+  },
+  run(a, tape) {
+    const base = baseLivePsf(a.base, tape);
+    if (a.kind === "roof") return roofLive(base, a.area, a.slope, a.edition, tape);
+    return floorLive(base, KLL[a.member] ?? 1, a.area, a.floors, a.edition, tape);
+  },
+});
+
+const loadTributary = cellFunction({
+  name: "LOAD_TRIBUTARY",
+  family: "Loads",
+  summary: "Line load on a beam or wall from a uniform load and the spans that rest on it.",
+  params: {
+    load: quantity("psf", { says: "uniform load, uplift below 0", min: -1000, max: 1000 }),
+    span: length("ft", { says: "span on one side", above: 0, max: 500 }),
+    other: optional(length("ft", { says: "span on the other side", min: 0, max: 500 }), 0, "an outer support"),
+    overhang: optional(length("ft", { says: "overhang beyond an outer support", min: 0, max: 100 }), 0, "no overhang"),
+  },
+  returns: quantityOf("plf", "line load on the support"),
+  sources: ["Statics of simple spans"],
+  assumptions: ["Simple spans: a continuous member puts more on its inner supports."],
+  cautions: [CAUTION],
+  example: {
+    args: { load: 30, span: 20, overhang: 2 },
+    gives: 363,
+    within: 1e-9,
+    source: "exact arithmetic: 30 x 22^2 / (2 x 20)",
+  },
+  run(a, tape) {
+    if (a.other > 0 && a.overhang > 0) {
+      throw new BadInput(
+        "An overhang and a span on the other side are both given",
+        "an overhang lies beyond an outer support",
+        "Leave one of the two out",
+      );
+    }
+    if (a.overhang > a.span) {
+      throw new BadInput(
+        "The overhang is longer than the span behind it",
+        "the far support would be lifted",
+        "Check the two, or leave the member to the engineer",
+      );
+    }
+    if (a.other > 0)
+      tape?.caution("If the member runs over this support without a joint, up to a quarter more comes on it.");
+    return tributaryLoad(a.load, a.span, a.other, a.overhang, tape);
+  },
+});
+
+export const gravityFunctions = [loadDead, loadLive, loadTributary] as const;

@@ -1,0 +1,11 @@
+import type { CellFunction } from "../declare/cell-function.ts";
+import { windCladdingFunctions } from "./cladding.ts";
+import { windFrameFunctions } from "./frame.ts";
+import { windSiteFunctions } from "./site.ts";
+
+/** Wind on the building: site, cladding, frame. */
+export const windFunctions: readonly CellFunction[] = [
+  ...windSiteFunctions,
+  ...windCladdingFunctions,
+  ...windFrameFunctions,
+];

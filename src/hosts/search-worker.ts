@@ -1,6 +1,0 @@
-/** Runs searches beside a page, one after the other. */
-import { registry } from "../functions/registry.ts";
-import { READY, reply, type SearchRequest } from "./search-messages.ts";
-
-addEventListener("message", async ({ data }: MessageEvent<SearchRequest>) => postMessage(await reply(data, registry)));
-postMessage(READY);

@@ -1,0 +1,182 @@
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import {
+  CalculationMode,
+  FormulaDataModel,
+  SheetsSelectionsService,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import engineTexts from "@univerjs/preset-sheets-core/locales/en-US";
+import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
+import type { Cell, Table } from "../../../core/kit/tape.ts";
+import type { CellFunction } from "../../../functions/declare/cell-function.ts";
+import { registry } from "../../../functions/registry.ts";
+import { type Answer, answered } from "../../../functions/run/tables-on-demand.ts";
+import type { WorkbookTemplate } from "../../../templates/template.ts";
+import type { Host } from "../../../workbook/host.ts";
+import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
+import { engineFunctions, followNames, Recorder, sheetNames } from "../engine/engine.ts";
+import { explainErrors } from "./alerts.ts";
+import { cellValue } from "./cells.ts";
+import { functionInfo } from "./help.ts";
+import { formulaOf, keepInStep } from "./keep.ts";
+import { putTable, putTemplate } from "./sheets.ts";
+import { workbookSnapshot } from "./snapshot.ts";
+
+const UNIT = "workbook";
+
+/** The real spreadsheet in a page, with our functions, as a host of the pane. */
+export class TryOutSheet implements Host {
+  readonly name = "the try-out sheet";
+  readonly ledger = new Ledger();
+  readonly #univer: Univer;
+  readonly #api: FUniver;
+  readonly #recorder: Recorder;
+  readonly #endKeeping: () => void;
+
+  /** @param answer makes the answers of the functions; what comes later is shown when it is there */
+  constructor(
+    element: HTMLElement,
+    template: WorkbookTemplate,
+    answer: Answer = answered,
+    functions: readonly CellFunction[] = registry,
+  ) {
+    const recorder = new Recorder(this.ledger);
+    this.#recorder = recorder;
+    this.#univer = new Univer({
+      locale: LocaleType.EN_US,
+      locales: { [LocaleType.EN_US]: engineTexts },
+      logLevel: LogLevel.SILENT,
+      darkMode: isDark(),
+    });
+    const { plugins } = UniverSheetsCorePreset({
+      container: element,
+      header: true,
+      toolbar: true,
+      ribbonType: "simple",
+      menu: { "sheet.contextMenu.permission": { hidden: true } },
+      footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: true },
+      formula: {
+        function: engineFunctions(functions, recorder, answer),
+        description: functions.map(functionInfo),
+        initialFormulaComputing: CalculationMode.FORCED,
+      },
+      sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+      disableTextFormatAlert: true,
+      disableTextFormatMark: true,
+    });
+    for (const plugin of plugins) {
+      if (Array.isArray(plugin)) this.#univer.registerPlugin(plugin[0], plugin[1]);
+      else this.#univer.registerPlugin(plugin);
+    }
+    this.#api = FUniver.newAPI(this.#univer);
+    this.#api.createWorkbook(workbookSnapshot(template, UNIT));
+    const names = sheetNames(this.#univer);
+    followNames(this.#univer);
+    recorder.follow(this.#univer, names);
+    explainErrors(this.#univer, this.ledger, names);
+    this.#endKeeping = keepInStep(this.#api, this.ledger);
+    darkPreference().addEventListener("change", this.#followTheme);
+  }
+
+  async selection(): Promise<CellAddress | undefined> {
+    return this.#active();
+  }
+
+  onSelection(listener: (address: CellAddress | undefined) => void): () => void {
+    const service = this.#univer.__getInjector().get(SheetsSelectionsService);
+    const tell = (): void => listener(this.#active());
+    const cells = service.selectionChanged$.subscribe(tell);
+    const sheets = this.#api.addEvent(this.#api.Event.ActiveSheetChanged, tell);
+    return () => {
+      cells.unsubscribe();
+      sheets.dispose();
+    };
+  }
+
+  async formulaAt(address: CellAddress): Promise<string> {
+    return formulaOf(this.#api, address);
+  }
+
+  async valueAt(address: CellAddress): Promise<Cell | undefined> {
+    const sheet = this.#sheet(address.sheet);
+    if (sheet === null) return undefined;
+    return cellValue(sheet, address.row, address.column, this.#univer.__getInjector().get(FormulaDataModel));
+  }
+
+  async goTo(address: CellAddress): Promise<void> {
+    const sheet = this.#sheet(address.sheet);
+    if (sheet === null) return;
+    sheet.activate();
+    sheet.getRange(address.row, address.column).activateAsCurrentCell();
+    // A worksheet that was never shown has no visible part yet, whatever the engine's types say.
+    const seen: ReturnType<FWorksheet["getVisibleRange"]> | undefined = sheet.getVisibleRange();
+    const inView =
+      seen !== null &&
+      seen !== undefined &&
+      address.row >= seen.startRow &&
+      address.row < seen.endRow &&
+      address.column >= seen.startColumn &&
+      address.column < seen.endColumn;
+    if (!inView) sheet.scrollToCell(Math.max(0, address.row - 4), Math.max(0, address.column - 1));
+  }
+
+  async insertFormula(formula: string): Promise<CellAddress> {
+    const address = this.#active() ?? { sheet: this.#workbook().getActiveSheet().getSheetName(), row: 0, column: 0 };
+    this.#sheet(address.sheet)
+      ?.getRange(address.row, address.column)
+      .setValue({ f: formula, v: null, p: null, t: null });
+    await this.calculated();
+    return address;
+  }
+
+  async writeSheet(name: string, rows: Table): Promise<string> {
+    putTable(this.#workbook(), name, rows).activate();
+    return name;
+  }
+
+  /** Puts a template's worksheets into the workbook, each in the place of one of the same name, and its named cells. */
+  async insertTemplate(template: WorkbookTemplate): Promise<void> {
+    putTemplate(this.#workbook(), template);
+    const first = template.sheets[0];
+    if (first !== undefined) this.#sheet(first.name)?.activate();
+    await this.calculated();
+  }
+
+  /** Waits until what is being calculated has arrived in the cells. */
+  calculated(): Promise<void> {
+    return this.#api.getFormula().onCalculationResultApplied();
+  }
+
+  dispose(): void {
+    this.#recorder.stop();
+    this.#endKeeping();
+    darkPreference().removeEventListener("change", this.#followTheme);
+    this.#univer.dispose();
+  }
+
+  readonly #followTheme = (): void => this.#api.toggleDarkMode(isDark());
+
+  #active(): CellAddress | undefined {
+    const range = this.#api.getActiveWorkbook()?.getActiveRange();
+    if (!range) return undefined;
+    return { sheet: range.getSheetName(), row: range.getRow(), column: range.getColumn() };
+  }
+
+  #workbook(): FWorkbook {
+    return this.#api.getActiveWorkbook() as FWorkbook;
+  }
+
+  #sheet(name: string): FWorksheet | null {
+    return this.#workbook().getSheetByName(name);
+  }
+}
+
+function darkPreference(): MediaQueryList {
+  return matchMedia("(prefers-color-scheme: dark)");
+}
+
+function isDark(): boolean {
+  return darkPreference().matches;
+}

@@ -1,0 +1,91 @@
+import type { CellFunction } from "../../functions/declare/cell-function.ts";
+import type { CellAddress } from "../../workbook/ledger.ts";
+import type { SurveyedCell } from "./survey.ts";
+
+export interface FoundError {
+  readonly address: CellAddress;
+  readonly fn: CellFunction;
+  readonly code: string;
+  readonly says: string;
+}
+
+/** One sentence with the cells that it holds for. */
+export interface FoundSentence {
+  readonly sentence: string;
+  readonly functions: readonly string[];
+  readonly cells: readonly CellAddress[];
+}
+
+/** All that a review says, in the order in which it says it. */
+export interface Findings {
+  readonly cells: number;
+  readonly errors: readonly FoundError[];
+  /** cautions that the inputs or the method of a cell brought up */
+  readonly inputCautions: readonly FoundSentence[];
+  /** cautions that hold for every use of a function */
+  readonly standingCautions: readonly FoundSentence[];
+  readonly assumptions: readonly FoundSentence[];
+  readonly sources: readonly FoundSentence[];
+}
+
+/** Sentences with the functions and cells that carry them. Cells are added one after the other, so a cell that comes again comes at once. */
+class Gathered {
+  readonly #groups = new Map<string, { functions: Set<string>; cells: CellAddress[] }>();
+
+  add(sentence: string, fn: CellFunction, address: CellAddress): void {
+    const group = this.#groups.get(sentence);
+    if (group === undefined) {
+      this.#groups.set(sentence, { functions: new Set([fn.name]), cells: [address] });
+      return;
+    }
+    group.functions.add(fn.name);
+    if (group.cells.at(-1) !== address) group.cells.push(address);
+  }
+
+  /** Those that most cells carry first; ties in the order in which they came up. */
+  list(): FoundSentence[] {
+    return [...this.#groups]
+      .map(([sentence, g]) => ({ sentence, functions: [...g.functions], cells: g.cells }))
+      .sort((a, b) => b.cells.length - a.cells.length);
+  }
+}
+
+/**
+ * Gathers what the cells carry, cell by cell. Weight: an error before a caution that the inputs brought up, that before a caution that
+ * stands for the function whatever its inputs, that before an assumption.
+ */
+export class Gathering {
+  readonly #errors: FoundError[] = [];
+  readonly #inputCautions = new Gathered();
+  readonly #standingCautions = new Gathered();
+  readonly #assumptions = new Gathered();
+  readonly #sources = new Gathered();
+  #cells = 0;
+
+  get cells(): number {
+    return this.#cells;
+  }
+
+  add({ address, calls }: SurveyedCell): void {
+    this.#cells++;
+    for (const { fn, outcome, ...found } of calls) {
+      if (!outcome.ok) this.#errors.push({ address, fn, code: outcome.code, says: outcome.says });
+      for (const s of found.cautions) {
+        (fn.cautions.includes(s) ? this.#standingCautions : this.#inputCautions).add(s, fn, address);
+      }
+      for (const s of found.assumptions) this.#assumptions.add(s, fn, address);
+      for (const s of fn.sources) this.#sources.add(s, fn, address);
+    }
+  }
+
+  findings(): Findings {
+    return {
+      cells: this.#cells,
+      errors: this.#errors,
+      inputCautions: this.#inputCautions.list(),
+      standingCautions: this.#standingCautions.list(),
+      assumptions: this.#assumptions.list(),
+      sources: this.#sources.list(),
+    };
+  }
+}

@@ -1,0 +1,198 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { keyed } from "lit-html/directives/keyed.js";
+import { live } from "lit-html/directives/live.js";
+import { type CellFunction, HEADERS } from "../../functions/declare/cell-function.ts";
+import type { RawArgument } from "../../functions/declare/param.ts";
+import type { Working } from "../../functions/run/invoke.ts";
+import { addressText } from "../../workbook/host.ts";
+import { words } from "../parts/notation.ts";
+import type { PaneContext, View } from "../view.ts";
+import { result } from "../working/working-parts.ts";
+import { byFamily, find } from "./find.ts";
+import { exampleTexts, fieldValues, formulaFrom, missing, rawArguments } from "./form.ts";
+import { type FormState, fieldId, formFields, newForm } from "./function-form.ts";
+import { functionHelp, signature } from "./function-help.ts";
+
+/** Find a function, read about it, fill it in, insert it. */
+export class FunctionsView implements View {
+  readonly id = "functions";
+  readonly label = "Functions";
+  readonly #pane: PaneContext;
+  readonly #forms = new Map<string, FormState>();
+  #query = "";
+  #open: CellFunction | undefined;
+  /** the formula that the preview is of; its working is undefined while it is being made */
+  #tried: { readonly formula: string; readonly working: Working | undefined } | undefined;
+
+  constructor(pane: PaneContext) {
+    this.#pane = pane;
+  }
+
+  refresh(): void {
+    this.#pane.redraw();
+  }
+
+  /** Shows a function; undefined goes back to the list. */
+  open(fn: CellFunction | undefined): void {
+    this.#open = fn;
+    this.#pane.redraw();
+  }
+
+  template(): TemplateResult {
+    return this.#open === undefined ? this.#list() : html`${keyed(this.#open.id, this.#one(this.#open))}`;
+  }
+
+  #list(): TemplateResult {
+    const found = find(this.#pane.functions, this.#query);
+    const item = (fn: CellFunction) => html`<li>
+      <button type="button" class="sw-entry" id="sw-entry-${fn.id}" @click=${() => this.#openFromList(fn)}>
+        <span class="sw-name">${fn.name}</span><span class="sw-summary">${fn.summary}</span>
+      </button>
+    </li>`;
+    return html`
+      <h2 class="sw-hidden">Functions</h2>
+      <label class="sw-hidden" for="sw-search">Find a function</label>
+      <input id="sw-search" type="search" placeholder="Find: wind, dew point, sheets …" autocomplete="off"
+        .value=${live(this.#query)} @input=${(e: Event) => this.#find((e.target as HTMLInputElement).value)}>
+      ${
+        this.#query.trim() !== ""
+          ? found.length === 0
+            ? html`<div class="sw-note"><p class="sw-what">No function has these words.</p><p>Try fewer or other words.</p></div>`
+            : html`<ul class="sw-list sw-entries" aria-label="Functions found">${found.map(item)}</ul>`
+          : byFamily(found).map(
+              ({ family, functions }) => html`<section class="sw-part">
+                <h3>${family}</h3>
+                <ul class="sw-list sw-entries">${functions.map(item)}</ul>
+              </section>`,
+            )
+      }
+    `;
+  }
+
+  #find(query: string): void {
+    this.#query = query;
+    this.#pane.redraw();
+  }
+
+  #openFromList(fn: CellFunction): void {
+    this.open(fn);
+    // The button that had the focus is gone: go on at the title, and come back to the entry.
+    this.#focus("sw-function-title");
+  }
+
+  #back(fn: CellFunction): void {
+    this.open(undefined);
+    this.#focus(`sw-entry-${fn.id}`);
+  }
+
+  #focus(id: string): void {
+    setTimeout(() => document.getElementById(id)?.focus(), 0);
+  }
+
+  #form(fn: CellFunction): FormState {
+    const form = this.#forms.get(fn.id) ?? newForm(fn);
+    this.#forms.set(fn.id, form);
+    return form;
+  }
+
+  #one(fn: CellFunction): TemplateResult {
+    const form = this.#form(fn);
+    const { host, selection } = this.#pane;
+    const values = fieldValues(fn, form.texts, form.cells);
+    const formula = formulaFrom(fn, values);
+    const changed = () => {
+      this.#pane.redraw();
+    };
+    const submit = (event: Event) => {
+      event.preventDefault();
+      void this.#insert(fn, form);
+    };
+    return html`
+      <p class="sw-back"><button type="button" class="sw-plain" @click=${() => this.#back(fn)}>All functions</button></p>
+      <h2 id="sw-function-title" tabindex="-1" class="sw-name">${fn.name}</h2>
+      <p>${fn.summary}</p>
+      <p class="sw-formula sw-quiet">${signature(fn)}</p>
+      <form class="sw-form" @submit=${submit} novalidate>
+        ${formFields(fn, form, changed)}
+        <p class="sw-actions">
+          <button type="button" class="sw-plain" @click=${() => this.#fill(fn, exampleTexts(fn))}>Fill in the example</button>
+          <button type="button" class="sw-plain" @click=${() => this.#fill(fn, {})}>Clear</button>
+        </p>
+        <div class="sw-preview">
+          <h3>Preview</h3>
+          <p class="sw-formula">${formula}</p>
+          ${this.#preview(fn, formula, values)}
+        </div>
+        <p class="sw-actions">
+          <button type="submit" class="sw-main" ?disabled=${host === undefined}>Insert${selection === undefined ? "" : ` in ${addressText(selection)}`}</button>
+        </p>
+      </form>
+      ${functionHelp(fn)}
+    `;
+  }
+
+  #preview(fn: CellFunction, formula: string, values: ReturnType<typeof fieldValues>): TemplateResult {
+    const blank = missing(fn, values);
+    if (blank.length > 0) return html`<p class="sw-quiet">Still to fill in: ${blank.map(words).join(", ")}</p>`;
+    const raw = rawArguments(values);
+    if (raw === undefined) {
+      return html`<p class="sw-quiet">Reads cells of the workbook: the result appears in the cell when it is inserted.</p>`;
+    }
+    if (this.#tried?.formula !== formula) {
+      // A search is tried only when asked for.
+      if (fn.heavy) {
+        const tryIt = () => {
+          this.#try(fn, formula, raw);
+          this.#pane.redraw();
+        };
+        return html`<p><button type="button" @click=${tryIt}>Calculate the preview</button> <span class="sw-quiet">may take a while</span></p>`;
+      }
+      this.#try(fn, formula, raw);
+    }
+    const working = this.#tried?.working;
+    return working === undefined
+      ? html`<p class="sw-quiet" role="status">Working it out …</p>`
+      : previewOf(fn, working);
+  }
+
+  #try(fn: CellFunction, formula: string, raw: readonly RawArgument[]): void {
+    const found = this.#pane.explain(fn, raw);
+    const tried = { formula, working: found instanceof Promise ? undefined : found };
+    this.#tried = tried;
+    if (!(found instanceof Promise)) return;
+    found.then((working) => {
+      if (this.#tried !== tried) return;
+      this.#tried = { formula, working };
+      this.#pane.redraw();
+    });
+  }
+
+  #fill(fn: CellFunction, texts: Readonly<Record<string, string>>): void {
+    this.#forms.set(fn.id, newForm(fn, texts));
+    this.#pane.redraw();
+  }
+
+  async #insert(fn: CellFunction, form: FormState): Promise<void> {
+    const values = fieldValues(fn, form.texts, form.cells);
+    const blank = missing(fn, values);
+    for (const name of blank) form.blank.add(name);
+    if (blank[0] !== undefined) {
+      this.#pane.announce(`Not inserted: fill in ${blank.map(words).join(", ")}`);
+      this.#focus(fieldId(fn, blank[0]));
+      return;
+    }
+    try {
+      const address = await this.#pane.host?.insertFormula(formulaFrom(fn, values));
+      if (address !== undefined) this.#pane.announce(`Inserted in ${addressText(address)}`);
+    } catch (error) {
+      this.#pane.announce(`Not inserted: ${error instanceof Error ? error.message : error}`);
+    }
+  }
+}
+
+function previewOf(fn: CellFunction, working: Working): TemplateResult {
+  const stated = working.arguments.filter((a) => a.omitted && a.shown !== "" && a.name !== HEADERS);
+  return html`${result(fn, working.outcome, working)}
+    ${working.outcome.ok && stated.length > 0 ? html`<p class="sw-quiet">Assumed: ${stated.map((a) => a.shown).join("; ")}</p>` : nothing}
+    ${working.outcome.ok ? working.cautions.filter((c) => !fn.cautions.includes(c)).map((c) => html`<p class="sw-caution-line"><span class="sw-lead">Caution:</span> ${c}</p>`) : nothing}`;
+}

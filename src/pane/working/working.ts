@@ -1,0 +1,182 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { keyed } from "lit-html/directives/keyed.js";
+import type { Cell } from "../../core/kit/tape.ts";
+import type { Working } from "../../functions/run/invoke.ts";
+import { addressText, columnLetters, type Host } from "../../workbook/host.ts";
+import type { CellAddress, LedgerCall } from "../../workbook/ledger.ts";
+import { imageOf } from "../drawings/image.ts";
+import { copy } from "../parts/clipboard.ts";
+import { copyText, isTable, shownCell } from "../parts/numbers.ts";
+import type { PaneContext, View } from "../view.ts";
+import { type Call, callsOf, namesIn, spillsOver } from "./calls.ts";
+import { errorIn, noteFor } from "./cell-notes.ts";
+import { errorBox, type PlacePicture, result, workingBody } from "./working-parts.ts";
+
+interface CellState {
+  readonly address: CellAddress;
+  readonly formula: string;
+  readonly value: Cell | undefined;
+  readonly calls: readonly Call[];
+  /** the cell whose table reaches over this one */
+  readonly spilledFrom: CellAddress | undefined;
+}
+
+type State = { readonly kind: "none" } | { readonly kind: "unread" } | ({ readonly kind: "cell" } & CellState);
+
+/** The selected cell: what its functions were given, how they came to their numbers, and what to know about them. */
+export class WorkingView implements View {
+  readonly id = "working";
+  readonly label = "Working";
+  readonly #pane: PaneContext;
+  /** undefined while a working is being made */
+  readonly #workings = new WeakMap<LedgerCall, Working | undefined>();
+  #state: State = { kind: "none" };
+  #turn = 0;
+
+  constructor(pane: PaneContext) {
+    this.#pane = pane;
+  }
+
+  refresh(): void {
+    void this.#read();
+  }
+
+  async #read(): Promise<void> {
+    const turn = ++this.#turn;
+    const { host, selection } = this.#pane;
+    let state: State = { kind: "none" };
+    if (host !== undefined && selection !== undefined) {
+      try {
+        state = { kind: "cell", ...(await readCell(host, selection, this.#pane)) };
+      } catch {
+        // While a cell is being typed in, the host refuses to be read; the next selection or calculation tries again.
+        state = { kind: "unread" };
+      }
+    }
+    if (turn !== this.#turn) return;
+    this.#state = state;
+    this.#pane.redraw();
+  }
+
+  template(): TemplateResult {
+    const { host } = this.#pane;
+    if (host === undefined) return note("No spreadsheet is connected yet.", "The working appears when it is.");
+    const state = this.#state;
+    if (state.kind === "unread")
+      return note("The cell cannot be read just now.", "Finish typing in it, then select it again.");
+    if (state.kind === "none") return note("No cell is selected.", "Select a cell that holds a Sillwork function.");
+    return html`
+      <header class="sw-cell">
+        <h2>${addressText(state.address)}</h2>
+        ${state.formula === "" ? nothing : html`<p class="sw-formula">${state.formula}</p>`}
+      </header>
+      ${this.#content(state)}
+    `;
+  }
+
+  #content(state: CellState): TemplateResult {
+    if (state.calls.length === 0) return this.#nothingToShow(state);
+    const error = errorIn(state.value);
+    // An error of the spreadsheet around calls that went well.
+    const around = error !== undefined && state.calls.every((c) => c.call.outcome.ok);
+    return html`
+      ${around ? errorBox("Spreadsheet error", noteFor({ ...state, names: [], functions: [] })) : nothing}
+      ${state.calls.length > 1 ? html`<p class="sw-quiet">${state.calls.length} calls, outermost first</p>` : nothing}
+      ${state.calls.map(({ fn, call }, i) => keyed(call, this.#call({ fn, call }, i, state.address)))}
+    `;
+  }
+
+  #nothingToShow(state: CellState): TemplateResult {
+    const from = state.spilledFrom;
+    if (from !== undefined) {
+      return html`
+        <p class="sw-result">${state.value === undefined ? nothing : shownCell(state.value)}</p>
+        <p>This value belongs to the table that starts in ${addressText(from)}.</p>
+        <p><button type="button" @click=${() => this.#pane.goTo(from)}>Go to ${addressText(from)}</button></p>
+      `;
+    }
+    const said = noteFor({ ...state, names: namesIn(state.formula), functions: this.#pane.functions });
+    if (said.tone === "error") return errorBox(errorIn(state.value) ?? "Error", said);
+    return html`<div class="sw-note">
+      <p class="sw-what">${said.what}</p>
+      ${said.why === "" ? nothing : html`<p>${said.why}</p>`}
+      <p>${said.todo}</p>
+    </div>`;
+  }
+
+  #call({ fn, call }: Call, order: number, address: CellAddress): TemplateResult {
+    const working = this.#working({ fn, call });
+    const outcome = working?.outcome ?? call.outcome;
+    const head = html`<h3><span class="sw-name">${fn.name}</span></h3>`;
+    const body = html`
+      <p class="sw-quiet">${fn.summary}</p>
+      ${result(fn, outcome, working)}
+      <p class="sw-actions">
+        ${outcome.ok ? html`<button type="button" class="sw-plain" @click=${() => this.#copy(copyText(outcome.value))}>Copy ${isTable(outcome.value) ? "table" : "value"}</button>` : nothing}
+        <button type="button" class="sw-plain" @click=${() => this.#pane.openFunction(fn.name)}>About ${fn.name}</button>
+      </p>
+      ${
+        working === undefined
+          ? html`<p class="sw-quiet" role="status">Working it out …</p>`
+          : workingBody(fn, working, call.args, this.#placer(fn.name, order, address))
+      }
+    `;
+    return html`<article class="sw-call ${order === 0 ? "" : "sw-inner"}">${head}${body}</article>`;
+  }
+
+  /** The working of a call; undefined while it is being made, and the view is drawn again when it is there. */
+  #working({ fn, call }: Call): Working | undefined {
+    if (this.#workings.has(call)) return this.#workings.get(call);
+    const found = this.#pane.explain(fn, call.args);
+    this.#workings.set(call, found instanceof Promise ? undefined : found);
+    if (!(found instanceof Promise)) return found;
+    found.then((working) => {
+      this.#workings.set(call, working);
+      this.#pane.redraw();
+    });
+    return undefined;
+  }
+
+  /** Puts pictures of one call into the sheet; undefined where the host takes none. */
+  #placer(name: string, order: number, address: CellAddress): PlacePicture | undefined {
+    const { host } = this.#pane;
+    if (host?.placeImage === undefined) return undefined;
+    const place = host.placeImage.bind(host);
+    return async (picture, number) => {
+      const cell = `${columnLetters(address.column)}${address.row + 1}`;
+      const which = [order, number].some((n) => n > 0) ? ` ${order + 1}.${number + 1}` : "";
+      try {
+        await place(address, await imageOf(picture, `Sillwork ${name} ${cell}${which}`));
+        this.#pane.announce("The picture stands beside the cells; placed again, it takes the place of this one");
+      } catch {
+        this.#pane.announce("The picture could not be placed just now: finish typing in the sheet and try again");
+      }
+    };
+  }
+
+  async #copy(text: string): Promise<void> {
+    this.#pane.announce((await copy(text)) ? "Copied with all digits" : "The clipboard is not open to the pane here");
+  }
+}
+
+function note(what: string, todo: string): TemplateResult {
+  return html`<div class="sw-note"><p class="sw-what">${what}</p><p>${todo}</p></div>`;
+}
+
+async function readCell(host: Host, address: CellAddress, pane: PaneContext): Promise<CellState> {
+  const [formula, value] = await Promise.all([host.formulaAt(address), host.valueAt(address)]);
+  const entry = host.ledger.at(address);
+  const calls = entry === undefined ? [] : callsOf(formula, entry.calls, pane.functions);
+  // An empty cell is in no table, and looking for one goes through the whole ledger.
+  const looks = calls.length === 0 && value !== undefined && value !== "" && entry === undefined;
+  return { address, formula, value, calls, spilledFrom: looks ? await spillOf(host, address) : undefined };
+}
+
+/** The nearest cell whose table covers `address` and whose formula is a call of ours and nothing else around it. */
+async function spillOf(host: Host, address: CellAddress): Promise<CellAddress | undefined> {
+  for (const from of spillsOver(address, host.ledger.entries())) {
+    const formula = await host.formulaAt(from);
+    if (namesIn(formula).length > 0 && /^=\s*SILL\./i.test(formula)) return from;
+  }
+  return undefined;
+}

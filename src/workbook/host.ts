@@ -1,0 +1,62 @@
+import type { Cell, Table } from "../core/kit/tape.ts";
+import type { CellAddress, Ledger } from "./ledger.ts";
+
+/** What the pane needs of a spreadsheet. Both hosts give it. */
+export interface Host {
+  /** name of the host in sentences: "Excel", "the try-out sheet" */
+  readonly name: string;
+  readonly ledger: Ledger;
+
+  /** The active cell, or undefined when nothing is selected. */
+  selection(): Promise<CellAddress | undefined>;
+  /** Tells of every new selection; returns the function that stops it. */
+  onSelection(listener: (address: CellAddress | undefined) => void): () => void;
+
+  /** Formula of a cell with its "=", or "" where it holds none. */
+  formulaAt(address: CellAddress): Promise<string>;
+  /** What the cell shows. */
+  valueAt(address: CellAddress): Promise<Cell | undefined>;
+
+  /** Selects a cell and brings it into view. */
+  goTo(address: CellAddress): Promise<void>;
+  /** Writes a formula into the active cell; returns where it went. */
+  insertFormula(formula: string): Promise<CellAddress>;
+  /** Makes or replaces a worksheet and fills it from A1; returns its name. Texts are written as texts, never as formulas. */
+  writeSheet(name: string, rows: Table): Promise<string>;
+  /** Puts an image beside the cells of a worksheet, at the height of `near`, or in the place of the one that has its name. */
+  placeImage?(near: CellAddress, image: PlacedImage): Promise<void>;
+}
+
+/** An image for a worksheet; its size in pixels of a screen at its usual scale, 96 to an inch. */
+export interface PlacedImage {
+  readonly name: string;
+  /** what it shows, in words */
+  readonly alt: string;
+  /** a PNG file in base 64 */
+  readonly png: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** `Wall!B4`, quoted where the sheet's name asks for it. */
+export function addressText({ sheet, row, column }: CellAddress): string {
+  const plain = /^[A-Za-z_][A-Za-z0-9_.]*$/.test(sheet);
+  return `${plain ? sheet : `'${sheet.replaceAll("'", "''")}'`}!${columnLetters(column)}${row + 1}`;
+}
+
+/** 0 -> A, 26 -> AA */
+export function columnLetters(column: number): string {
+  const letter = String.fromCharCode(65 + (column % 26));
+  return column < 26 ? letter : columnLetters(Math.floor(column / 26) - 1) + letter;
+}
+
+/** Reads `'Wall 1'!$B$4` or `Wall!B4`; undefined when it is no single cell. */
+export function parseAddress(text: string): CellAddress | undefined {
+  const match = /^(?:'((?:[^']|'')+)'|([^'!]+))!\$?([A-Z]{1,3})\$?(\d+)$/i.exec(text);
+  if (match === null) return undefined;
+  const sheet = match[1]?.replaceAll("''", "'") ?? match[2] ?? "";
+  const letters = (match[3] ?? "").toUpperCase();
+  let column = 0;
+  for (const letter of letters) column = column * 26 + letter.charCodeAt(0) - 64;
+  return { sheet, row: Number(match[4]) - 1, column: column - 1 };
+}

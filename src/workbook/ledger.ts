@@ -1,0 +1,114 @@
+import type { RawArgument } from "../functions/declare/param.ts";
+import type { Outcome } from "../functions/run/invoke.ts";
+
+/** A cell of the workbook; row and column count from 0. */
+export interface CellAddress {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** One call that a cell has made. */
+export interface LedgerCall {
+  /** function id, as in the registry */
+  readonly id: string;
+  readonly args: readonly RawArgument[];
+  readonly outcome: Outcome;
+}
+
+export interface LedgerEntry {
+  readonly address: CellAddress;
+  /** the latest calls of the cell, oldest first */
+  readonly calls: readonly LedgerCall[];
+}
+
+/** A cell may hold several calls, nested or side by side; more than this many in one cell are not kept. */
+const CALLS_A_CELL = 16;
+
+/**
+ * What the cells have calculated: address, arguments and outcome of each call. The working itself is not kept; the pane makes it again when it is
+ * looked at. Bounded: past `capacity` cells the one that calculated longest ago leaves.
+ */
+export class Ledger {
+  readonly capacity: number;
+  /** in the order of the latest calculation, oldest first */
+  readonly #cells = new Map<string, { address: CellAddress; calls: LedgerCall[] }>();
+  readonly #turns = new WeakMap<LedgerCall, number>();
+  readonly #listeners = new Set<() => void>();
+  #turn = 0;
+
+  constructor(capacity = 50_000) {
+    this.capacity = capacity;
+  }
+
+  get size(): number {
+    return this.#cells.size;
+  }
+
+  /** The place of a call that begins now, for one whose answer comes later than that of calls which began after it. */
+  turn(): number {
+    return ++this.#turn;
+  }
+
+  /** @param turn when the call began, from `turn()`; now unless told */
+  record(address: CellAddress, call: LedgerCall, turn = this.turn()): void {
+    const key = keyOf(address);
+    const calls = this.#cells.get(key)?.calls ?? [];
+    const same = calls.findIndex((c) => c.id === call.id && sameArguments(c.args, call.args));
+    if (same >= 0) calls.splice(same, 1);
+    this.#turns.set(call, turn);
+    const later = calls.findIndex((c) => (this.#turns.get(c) ?? 0) > turn);
+    calls.splice(later < 0 ? calls.length : later, 0, call);
+    if (calls.length > CALLS_A_CELL) calls.shift();
+    this.#cells.delete(key);
+    this.#cells.set(key, { address, calls });
+    if (this.#cells.size > this.capacity) this.#cells.delete(this.#cells.keys().next().value as string);
+    this.#tell();
+  }
+
+  at(address: CellAddress): LedgerEntry | undefined {
+    return this.#cells.get(keyOf(address));
+  }
+
+  /** All cells, sheet by sheet, row by row. */
+  entries(): LedgerEntry[] {
+    return [...this.#cells.values()].sort(
+      (a, b) =>
+        a.address.sheet.localeCompare(b.address.sheet) ||
+        a.address.row - b.address.row ||
+        a.address.column - b.address.column,
+    );
+  }
+
+  /** A cell that was cleared or no longer calls a function of ours. */
+  forget(address: CellAddress): void {
+    if (this.#cells.delete(keyOf(address))) this.#tell();
+  }
+
+  /** Forgets the cells that `keeps` says no to. */
+  retain(keeps: (address: CellAddress) => boolean): void {
+    let changed = false;
+    for (const [key, { address }] of this.#cells) {
+      if (!keeps(address)) changed = this.#cells.delete(key) || changed;
+    }
+    if (changed) this.#tell();
+  }
+
+  /** Calls `listener` after every change; returns the function that stops it. Listeners should wait for a pause themselves. */
+  onChange(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  #tell(): void {
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+function keyOf({ sheet, row, column }: CellAddress): string {
+  return `${sheet}\u0000${row}\u0000${column}`;
+}
+
+function sameArguments(a: readonly RawArgument[], b: readonly RawArgument[]): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}

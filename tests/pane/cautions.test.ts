@@ -1,0 +1,126 @@
+import { expect, test } from "vitest";
+import type { RawArgument } from "../../src/functions/declare/param.ts";
+import { invoke } from "../../src/functions/run/invoke.ts";
+import { BASIS_SHEET, basisRows } from "../../src/pane/cautions/basis-sheet.ts";
+import { Gathering } from "../../src/pane/cautions/findings.ts";
+import { asksFormula, Survey } from "../../src/pane/cautions/survey.ts";
+import { find } from "../../src/pane/functions/find.ts";
+import { runs } from "../../src/pane/parts/cells.ts";
+import { type CellAddress, Ledger } from "../../src/workbook/ledger.ts";
+import { count, push, samples } from "./samples.ts";
+
+const cell = (row: number, column = 1, sheet = "Wall"): CellAddress => ({ sheet, row, column });
+
+function filled(calls: readonly (readonly [CellAddress, readonly RawArgument[]])[]): Ledger {
+  const ledger = new Ledger();
+  for (const [address, args] of calls) ledger.record(address, { id: push.id, args, outcome: invoke(push, args) });
+  return ledger;
+}
+
+function reviewed(ledger: Ledger, formulas = new Map()) {
+  const survey = new Survey(samples);
+  survey.start(ledger.entries(), formulas);
+  survey.work(() => true);
+  const gathering = new Gathering();
+  for (const found of survey.cells) gathering.add(found);
+  return gathering.findings();
+}
+
+test("errors, cautions by weight, and assumptions, each with its cells", () => {
+  const found = reviewed(
+    filled([
+      [cell(3), [100, 10, "B"]],
+      [cell(4), [50, 10, "B"]],
+      [cell(5), [50, 10, "B", 2]],
+      [cell(6), [100, 900, "B"]],
+      [cell(7), [100, 10, "X"]],
+    ]),
+  );
+  expect(found.cells).toBe(5);
+  expect(found.errors.map((e) => [e.address.row, e.code])).toEqual([
+    [6, "#N/A"],
+    [7, "#VALUE!"],
+  ]);
+  expect(found.inputCautions).toHaveLength(1);
+  expect(found.inputCautions[0]?.cells.map((c) => c.row)).toEqual([4, 5]);
+  expect(found.standingCautions.map((s) => s.sentence)).toEqual([...push.cautions]);
+  expect(found.assumptions).toHaveLength(1);
+  expect(found.assumptions[0]?.cells.map((c) => c.row)).toEqual([3, 4]);
+  expect(found.sources).toEqual([expect.objectContaining({ sentence: "A table of pushes", functions: ["WIND_PUSH"] })]);
+});
+
+test("earlier arguments of a cell do not count", () => {
+  const ledger = filled([
+    [cell(3), [50, 10, "X"]],
+    [cell(3), [100, 10, "B"]],
+  ]);
+  const [entry] = ledger.entries();
+  expect(entry && asksFormula(entry)).toBe(true);
+  expect(reviewed(ledger).errors).toEqual([]);
+  expect(reviewed(ledger, new Map([[entry, "=SILL.WIND_PUSH(A1,10,A2)"]])).errors).toEqual([]);
+  expect(
+    reviewed(ledger, new Map([[entry, "=SILL.WIND_PUSH(A1,10,A2)+SILL.WIND_PUSH(A3,10,A4)"]])).errors,
+  ).toHaveLength(1);
+});
+
+test("a survey works in slices and remembers what it has worked out", () => {
+  const ledger = filled(Array.from({ length: 9 }, (_, i) => [cell(i), [100 + (i % 3), 10, "B"]] as const));
+  let runsOfPush = 0;
+  const counting: typeof push = {
+    ...push,
+    run(args, tape) {
+      runsOfPush++;
+      return push.run(args, tape);
+    },
+  };
+  const survey = new Survey([counting]);
+  survey.start(ledger.entries());
+  let slices = 0;
+  while (!survey.done) {
+    let left = 2;
+    survey.work(() => --left > 0);
+    slices++;
+  }
+  expect(slices).toBe(5);
+  expect(survey.cells).toHaveLength(9);
+  expect(runsOfPush).toBe(3);
+});
+
+test("cells one below the other are one run", () => {
+  const cells = [cell(3), cell(5), cell(4), cell(4), cell(4, 2), cell(9), cell(4, 1, "Wall 2")];
+  expect(runs(cells).map((r) => r.text)).toEqual(["Wall!B4:B6", "Wall!B10", "Wall!C5", "'Wall 2'!B5"]);
+});
+
+test("the worksheet has four columns throughout and says every sentence", () => {
+  const rows = basisRows(
+    reviewed(
+      filled([
+        [cell(3), [50, 10, "B"]],
+        [cell(4), [50, 10, "B"]],
+        [cell(5), [100, 1, "X"]],
+      ]),
+    ),
+  );
+  expect(rows.every((row) => row.length === 4)).toBe(true);
+  expect(rows[0]?.[0]).toBe(BASIS_SHEET);
+  expect(rows[2]?.[0]).toBe("3 cells with SILL functions: 1 error, 2 cautions, 1 assumption.");
+  expect(rows.map((row) => row[0])).toEqual(
+    expect.arrayContaining([
+      "Error #VALUE!",
+      "Caution for these cells",
+      "Caution for every use",
+      "Assumption",
+      "Source",
+    ]),
+  );
+  expect(rows.find((row) => row[0] === "Caution for these cells")?.[3]).toBe("Wall!B4:B5");
+});
+
+test("functions are found by name, by summary and by the words of their parameters", () => {
+  expect(find(samples, "wind").map((f) => f.name)).toEqual(["WIND_PUSH"]);
+  expect(find(samples, "upwind")).toEqual([push]);
+  expect(find(samples, "SILL.PART_COUNT(")).toEqual([count]);
+  expect(find(samples, "speed ground")).toEqual([push]);
+  expect(find(samples, "nothing like it")).toEqual([]);
+  expect(find(samples, " ")).toHaveLength(2);
+});
