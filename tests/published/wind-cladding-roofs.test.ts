@@ -22,6 +22,7 @@ test.each(
 )("residential code %s", (_n, row) => {
   const net = claddingPressure({
     qPsf: q(Number(row.speed_mph)),
+    kd: 0.85,
     surface: surfaceOf(row.slope ?? ""),
     zone: row.zone ?? "",
     areaFt2: Number(row.area_ft2),

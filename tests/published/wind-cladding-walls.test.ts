@@ -8,6 +8,7 @@ const q = (speedMph: number) => 0.00256 * 0.7 * 0.85 * speedMph ** 2;
 
 const WALL: Omit<CladdingInput, "qPsf" | "zone" | "areaFt2" | "level"> = {
   surface: "wall",
+  kd: 0.85,
   slopeDeg: undefined,
   enclosure: "enclosed",
   heightFt: 30,

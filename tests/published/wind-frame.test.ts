@@ -82,6 +82,7 @@ test("the coursework sheet's roof pressures", () => {
   expect(Math.abs(suction - -0.3505)).toBeLessThanOrEqual(0.0001);
   const rows = directionalFrame({
     qPsf: SHEET.q,
+    kd: 0.85,
     widthFt: 14.5,
     lengthFt: 14.5,
     eaveFt: 7.25 - 1.5,
@@ -99,6 +100,7 @@ test("the coursework sheet's roof pressures", () => {
 
 const LOW_RISE: FrameInput = {
   qPsf: 100,
+  kd: 0.85,
   widthFt: 40,
   lengthFt: 60,
   eaveFt: 20,

@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
 import type { Edition } from "../../src/core/kit/edition.ts";
+import { KD_BUILDINGS } from "../../src/core/wind/directionality.ts";
 import { type EnclosureClass, internalCoefficient } from "../../src/core/wind/enclosure.ts";
 import { exposureCoefficient } from "../../src/core/wind/exposure-coefficient.ts";
 import { type Exposure, TERRAIN } from "../../src/core/wind/tables/terrain.ts";
-import { elevationFactor, KD_BUILDINGS, velocityPressure } from "../../src/core/wind/velocity-pressure.ts";
+import { elevationFactor, velocityPressure } from "../../src/core/wind/velocity-pressure.ts";
 import { rows } from "./rows.ts";
 import { expectPrinted } from "./wind-known.ts";
 

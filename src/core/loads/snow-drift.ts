@@ -1,4 +1,4 @@
-import { asce, type Edition } from "../kit/edition.ts";
+import { asce, type Edition, renumbered } from "../kit/edition.ts";
 import { OutOfRange, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { snowImportance } from "./snow-roof.ts";
@@ -41,7 +41,7 @@ export function driftHeight(site: DriftSite, fetchFt: number, tape?: Tape): numb
     const root = edition === "7-16" ? Math.sqrt(snowImportance(category, edition)) : 1;
     const hd = Math.max(0, 0.43 * lu ** (1 / 3) * (groundPsf + 10) ** (1 / 4) - 1.5) * root;
     const text = `0.43 lu^(1/3) (pg + 10)^(1/4) - 1.5${edition === "7-16" ? ", times sqrt(Is)" : ""}`;
-    tape?.step("hd", text, hd, "ft", asce(edition, edition === "7-10" ? "Fig. 7-9" : "Fig. 7.6-1"));
+    tape?.step("hd", text, hd, "ft", asce(edition, renumbered("Fig. 7-9", "Fig. 7.6-1")));
     return hd;
   }
   if (winterWind === undefined) {

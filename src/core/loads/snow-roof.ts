@@ -1,4 +1,4 @@
-import { asce, type Edition } from "../kit/edition.ts";
+import { asce, type Edition, renumbered } from "../kit/edition.ts";
 import { within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import {
@@ -108,13 +108,7 @@ export function balancedSnow(
   within("The slope", slopeDeg, 0, NO_SNOW_DEGREES, "degrees", asce(edition, "7.4: steeper roofs hold no snow"));
   const flatPsf = flatRoofSnow(site, tape);
   const cs = slopeFactor(slopeDeg, surface, ct);
-  tape?.step(
-    "Cs",
-    `${surface} surface, Ct ${ct}`,
-    cs,
-    "",
-    asce(edition, edition === "7-10" ? "Fig. 7-2" : "Fig. 7.4-1"),
-  );
+  tape?.step("Cs", `${surface} surface, Ct ${ct}`, cs, "", asce(edition, renumbered("Fig. 7-2", "Fig. 7.4-1")));
   const slopedPsf = cs * flatPsf;
   tape?.step("ps", "Cs pf", slopedPsf, "psf", asce(edition, "Eq. 7.4-1"));
   const leastPsf = leastSnow(site, slopeDeg, tape);

@@ -1,13 +1,14 @@
 import { asce, type Edition } from "../kit/edition.ts";
+import { windLevelFactor, windLevelText } from "../kit/load-level.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { checkBuilding, meanRoofHeightFt, riseFt, SLOPED_FROM } from "./building.ts";
+import { directedPressure } from "./directionality.ts";
 import type { FrameInput } from "./frame.ts";
 import { leewardRoofCp, leewardWallCp, windwardRoofCp } from "./frame-coefficients.ts";
 import { type FrameWind, frameFigure, wallBands, windRatios } from "./frame-directional.ts";
-import { ALLOWABLE_FACTOR } from "./load-level.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 import { GUST_FACTOR, LEAST_ROOF_PSF, LEAST_WALL_PSF, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
-import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 /** Total sideways force for one wind direction. */
 export interface BaseShear {
@@ -107,13 +108,12 @@ export function baseShear(input: FrameInput, tape?: Tape): readonly BaseShear[] 
   const { level, edition } = input;
   checkBuilding(input);
   const rows = faces(input).map((face) => shear(input, face, tape));
-  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
   tape?.caution(
-    `${asce(edition, edition === "7-10" ? "Fig. 27.4-8" : "Fig. 27.3-8")}: torsion (75 percent with an eccentricity of 0.15 B) and wind on both axes at once can govern single wall lines; they are not in this total.`,
+    `${asce(edition, CLAUSE.frameCases)}: torsion (75 percent with an eccentricity of 0.15 B) and wind on both axes at once can govern single wall lines; they are not in this total.`,
   );
   tape?.step(
     "F",
-    `larger of pressure and least load${factor === 1 ? "" : `, times ${factor}`}: wind, pressure lb, least lb, design lb, design plf`,
+    `larger of pressure and least load${windLevelText(level)}: wind, pressure lb, least lb, design lb, design plf`,
     shearTable(rows),
     "lb",
     leastClause(edition),
@@ -122,11 +122,11 @@ export function baseShear(input: FrameInput, tape?: Tape): readonly BaseShear[] 
 }
 
 function leastClause(edition: Edition): string {
-  return asce(edition, edition === "7-10" ? "27.4.7" : "27.1.5");
+  return asce(edition, CLAUSE.frameLeast);
 }
 
 function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear {
-  const { qPsf, slopeDeg, roof, level, edition } = input;
+  const { slopeDeg, roof, level, edition } = input;
   const figure = frameFigure(edition);
   const { lOverB, hOverL } = windRatios(input, face.wind);
   const sloped = roof !== "flat" && slopeDeg >= SLOPED_FROM;
@@ -138,14 +138,14 @@ function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear
   const mean = bands.reduce((sum, b) => sum + b.share * (b.toFt - b.fromFt), 0) / face.windwardWallFt;
   const top = bands.at(-1)?.share ?? 1;
   const gableShare = input.exposure === undefined ? 1 : Math.max(top, 1);
-  const q = qPsf * (edition === "7-22" ? KD_BUILDINGS : 1) * GUST_FACTOR;
+  const q = directedPressure(input) * GUST_FACTOR;
   const wallFt2 = face.lengthFt * face.windwardWallFt;
   const windwardLb = q * WINDWARD_WALL_CP * (mean * wallFt2 + gableShare * face.windwardGableFt2);
   const leewardLb = -q * leeWallCp * face.leewardWallFt2;
   const roofLb = q * (roofCp * face.windwardRoofFt2 - leeRoofCp * face.leewardRoofFt2);
   const roofFt2 = Math.max(face.windwardRoofFt2, face.leewardRoofFt2);
   const faceWallFt2 = Math.max(wallFt2 + face.windwardGableFt2, face.leewardWallFt2);
-  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
+  const factor = windLevelFactor(level);
   tape?.step(`h, ${face.name}`, "mean roof height", meanRoofHeightFt(input), "ft", asce(edition, "26.2"));
   tape?.step(`F windward wall, ${face.name}`, "qz G 0.8 A", windwardLb, "lb", figure);
   tape?.step(`F leeward wall, ${face.name}`, `qh G ${leeWallCp.toFixed(3)} A`, leewardLb, "lb", figure);

@@ -10,6 +10,7 @@ import {
 } from "./tables/cladding-gable.ts";
 import { MONOSLOPE_3_TO_10, MONOSLOPE_10_TO_30 } from "./tables/cladding-monoslope.ts";
 import { WALLS } from "./tables/cladding-walls.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 
 export const SURFACES = [
   "wall",
@@ -68,7 +69,7 @@ export function claddingFigure(
   slopeDeg: number | undefined,
   edition: Edition,
 ): CladdingFigure | UnreadFigure {
-  if (surface === "wall") return { ...WALLS, figure: edition === "7-10" ? "Fig. 30.4-1" : "Fig. 30.3-1" };
+  if (surface === "wall") return { ...WALLS, figure: CLAUSE.walls[edition] };
   const slope = slopeDeg ?? slopeOfFlat(surface);
   if (surface === "flat" || surface === "flat overhang" || slope <= (surface === "monoslope" ? 3 : FLAT_UP_TO)) {
     if (slope > FLAT_UP_TO) throw noFigure(surface, slope, FLAT_UP_TO, edition);
@@ -95,13 +96,13 @@ function slopeOfFlat(surface: Surface): number {
 function noFigure(surface: Surface, slope: number, steepest: number, edition: Edition): OutOfRange {
   return new OutOfRange(
     `The slope of ${plain(slope)} degrees is too steep for a ${surface.endsWith("overhang") ? surface : `${surface} roof`}`,
-    `its figures end at ${steepest} degrees (${asce(edition, edition === "7-10" ? "30.4" : "30.3")})`,
+    `its figures end at ${steepest} degrees (${asce(edition, CLAUSE.cladding)})`,
     "Choose the roof shape that fits, or leave it to the engineer",
   );
 }
 
 function monoslope(slope: number, edition: Edition): CladdingFigure | UnreadFigure {
-  const number = `${edition === "7-10" ? "Fig. 30.4-5" : "Fig. 30.3-5"}${slope <= 10 ? "A" : "B"}`;
+  const number = `Fig. ${CLAUSE.cladding[edition]}-5${slope <= 10 ? "A" : "B"}`;
   if (edition === "7-22") return unread(number);
   return { ...(slope <= 10 ? MONOSLOPE_3_TO_10 : MONOSLOPE_10_TO_30), figure: number };
 }

@@ -1,11 +1,12 @@
-import { asce, type Edition } from "../kit/edition.ts";
+import { asce } from "../kit/edition.ts";
+import type { LoadLevel } from "../kit/load-level.ts";
 import { OutOfRange } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { type CladdingInput, claddingPressure, type NetPressure, unreadFigure } from "./cladding.ts";
 import { claddingFigure, type Surface } from "./cladding-figure.ts";
+import type { RoofWind } from "./directionality.ts";
 import { edgeWidth } from "./edge.ts";
 import type { EnclosureClass } from "./enclosure.ts";
-import type { LoadLevel } from "./load-level.ts";
 import type { WindZonesPicture, ZoneShape, ZoneView } from "./pictures.ts";
 import { flatRoofZones, gableRoofZones, wallZones, type ZoneOutlines } from "./zone-outlines.ts";
 
@@ -20,8 +21,7 @@ export interface GivenCoefficient {
   readonly away: number;
 }
 
-export interface ScheduleInput {
-  readonly qPsf: number;
+export interface ScheduleInput extends RoofWind {
   readonly roof: ScheduleRoof;
   readonly slopeDeg: number;
   readonly areasFt2: readonly number[];
@@ -32,7 +32,6 @@ export interface ScheduleInput {
   readonly enclosure: EnclosureClass;
   readonly level: LoadLevel;
   readonly given: readonly GivenCoefficient[];
-  readonly edition: Edition;
 }
 
 /** One line of the schedule. */
@@ -95,9 +94,10 @@ function pressure(
   given?: GivenCoefficient,
   tape?: Tape,
 ): NetPressure {
-  const { qPsf, slopeDeg, enclosure, level, heightFt, edition } = input;
+  const { qPsf, kd, slopeDeg, enclosure, level, heightFt, edition } = input;
   const one: CladdingInput = {
     qPsf,
+    kd,
     surface,
     zone,
     areaFt2,

@@ -1,13 +1,14 @@
 import { asce, type Edition } from "../kit/edition.ts";
+import { type LoadLevel, windLevelFactor, windLevelText } from "../kit/load-level.ts";
 import { BadInput, OutOfRange, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { curveText, gcpAt } from "./area-curve.ts";
 import { type CladdingFigure, claddingFigure, isOverhang, type Surface, type UnreadFigure } from "./cladding-figure.ts";
+import { directedPressure, directedSymbol, type RoofWind } from "./directionality.ts";
 import { LOW_RISE_FT } from "./edge.ts";
 import { type EnclosureClass, internalCoefficient } from "./enclosure.ts";
-import { ALLOWABLE_FACTOR, type LoadLevel } from "./load-level.ts";
 import { LOW_SLOPE_WALL_DEGREES, LOW_SLOPE_WALL_FACTOR } from "./tables/cladding-walls.ts";
-import { KD_BUILDINGS } from "./velocity-pressure.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 
 /** Least net pressure on components and cladding, each way, strength level. */
 const LEAST_NET_PSF = 16;
@@ -16,9 +17,7 @@ const LARGE_AREA_FT2 = 700;
 /** Hip roofs up to this slope take zone 2 in their corners (7-10). */
 const GENTLE_HIP_DEGREES = 25;
 
-export interface CladdingInput {
-  /** velocity pressure at the mean roof height, psf; in 7-22 without Kd */
-  readonly qPsf: number;
+export interface CladdingInput extends RoofWind {
   readonly surface: Surface;
   /** 4 or 5 on walls; 1', 1, 2, 2', 3, 3' on roofs */
   readonly zone: string;
@@ -32,7 +31,6 @@ export interface CladdingInput {
   /** coefficients that the reader took from the figure; used instead of those held here */
   readonly gcpAway: number | undefined;
   readonly gcpToward: number | undefined;
-  readonly edition: Edition;
 }
 
 /** Net pressure on a surface: toward it above 0, away from it below 0. */
@@ -54,16 +52,9 @@ interface Coefficients {
  * Source: ASCE/SEI 7-10 Eq. 30.4-1, 7-16 and 7-22 Eq. 30.3-1, section 30.2.2.
  */
 export function claddingPressure(input: CladdingInput, tape?: Tape): NetPressure {
-  const { qPsf, surface, areaFt2, enclosure, level, heightFt, edition } = input;
+  const { surface, areaFt2, enclosure, level, heightFt, edition } = input;
   if (heightFt !== undefined) {
-    within(
-      "The mean roof height",
-      heightFt,
-      0,
-      LOW_RISE_FT,
-      "ft",
-      asce(edition, `chapter 30, ${lowRisePart(edition)}`),
-    );
+    within("The mean roof height", heightFt, 0, LOW_RISE_FT, "ft", asce(edition, CLAUSE.claddingLowRise));
   }
   if (areaFt2 > LARGE_AREA_FT2) {
     tape?.caution(
@@ -73,26 +64,21 @@ export function claddingPressure(input: CladdingInput, tape?: Tape): NetPressure
   const gcp = coefficients(input, tape);
   const gcpi = isOverhang(surface) ? 0 : internalCoefficient(enclosure, edition, tape);
   if (isOverhang(surface)) tape?.step("GCpi", "overhang: GCp holds both faces", 0, "", asce(edition, "30.4"));
-  const kd = edition === "7-22" ? KD_BUILDINGS : 1;
-  if (edition === "7-22") tape?.step("Kd", "directionality factor, not in q", kd, "", asce(edition, "Table 26.6-1"));
-  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
-  const q = edition === "7-22" ? "q Kd" : "q";
-  const clause = asce(edition, edition === "7-10" ? "Eq. 30.4-1" : "Eq. 30.3-1");
-  const toward = gcp.toward === undefined ? 0 : qPsf * kd * (gcp.toward + gcpi);
-  const away = qPsf * kd * (gcp.away - gcpi);
+  const qPsf = directedPressure(input, tape);
+  const factor = windLevelFactor(level);
+  const q = directedSymbol(edition, "q");
+  const clause = asce(edition, CLAUSE.claddingEquation);
+  const toward = gcp.toward === undefined ? 0 : qPsf * (gcp.toward + gcpi);
+  const away = qPsf * (gcp.away - gcpi);
   if (gcp.toward !== undefined) tape?.step("p toward", `${q} (GCp + GCpi), internal suction`, toward, "psf", clause);
   tape?.step("p away", `${q} (GCp - GCpi), internal pressure`, away, "psf", clause);
   const net: NetPressure = {
     towardPsf: factor * Math.max(toward, LEAST_NET_PSF),
     awayPsf: factor * Math.min(away, -LEAST_NET_PSF),
   };
-  const least = `at least ${LEAST_NET_PSF} psf each way${factor === 1 ? "" : `, times ${factor} for the allowable level`}`;
+  const least = `at least ${LEAST_NET_PSF} psf each way${windLevelText(level)}`;
   tape?.step("p", `toward and away, ${least}`, [[net.towardPsf, net.awayPsf]], "psf", asce(edition, "30.2.2"));
   return net;
-}
-
-function lowRisePart(edition: Edition): string {
-  return edition === "7-10" ? "part 1" : "30.3";
 }
 
 function coefficients(input: CladdingInput, tape: Tape | undefined): Coefficients {

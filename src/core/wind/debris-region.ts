@@ -1,5 +1,6 @@
 import { asce, type Edition } from "../kit/edition.ts";
 import type { Tape } from "../kit/tape.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 
 /** Speeds of the two rules, mph, and the width of the coastal strip, miles. */
 const COAST_MPH = 130;
@@ -21,7 +22,7 @@ export function inDebrisRegion(
   edition: Edition,
   tape?: Tape,
 ): boolean {
-  const clause = asce(edition, edition === "7-10" ? "26.10.3.1" : "26.12.3.1");
+  const clause = asce(edition, CLAUSE.debris);
   const openCoast = edition === "7-10" || exposureDUpwind;
   const strip = openCoast && coastMiles <= COAST_MILES && speedMph >= COAST_MPH;
   const anywhere = speedMph >= ANYWHERE_MPH;

@@ -1,15 +1,10 @@
-import { asce, type Edition, type PerEdition } from "../kit/edition.ts";
+import { asce, type Edition } from "../kit/edition.ts";
 import { within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 
 /** Mean roof height up to which the low-rise figures of components and cladding hold. */
 export const LOW_RISE_FT = 60;
-
-export const WALL_FIGURE: PerEdition<string> = {
-  "7-10": "Fig. 30.4-1",
-  "7-16": "Fig. 30.3-1",
-  "7-22": "Fig. 30.3-1",
-};
 
 /**
  * Width a of the edge zones: 10 % of the least plan dimension or 0.4 h, whichever is smaller, but not less than 4 % of the least
@@ -22,7 +17,7 @@ export const WALL_FIGURE: PerEdition<string> = {
  * Source: notation of ASCE/SEI 7-10 Fig. 30.4-1, 7-16 and 7-22 Fig. 30.3-1.
  */
 export function edgeWidth(widthFt: number, lengthFt: number, heightFt: number, edition: Edition, tape?: Tape): number {
-  const clause = asce(edition, `${WALL_FIGURE[edition]}, notation a`);
+  const clause = asce(edition, `${CLAUSE.walls[edition]}, notation a`);
   within("The mean roof height", heightFt, 0, LOW_RISE_FT, "ft", clause);
   const leastFt = Math.min(widthFt, lengthFt);
   const upperFt = Math.min(0.1 * leastFt, 0.4 * heightFt);

@@ -1,6 +1,7 @@
 import { asce, type Edition } from "../kit/edition.ts";
 import { OutOfRange } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 
 export const ENCLOSURES = ["enclosed", "partially enclosed", "partially open", "open"] as const;
 export type EnclosureClass = (typeof ENCLOSURES)[number];
@@ -21,7 +22,7 @@ export function internalCoefficient(enclosure: EnclosureClass, edition: Edition,
   if (enclosure === "open") {
     throw new OutOfRange(
       "The building is open",
-      `open buildings have net pressure coefficients CN of their own (${asce(edition, edition === "7-10" ? "30.8" : "30.7")})`,
+      `open buildings have net pressure coefficients CN of their own (${asce(edition, CLAUSE.openBuildings)})`,
       "Use the open-building figures, or classify the enclosure again",
     );
   }
@@ -33,7 +34,7 @@ export function internalCoefficient(enclosure: EnclosureClass, edition: Edition,
     );
   }
   const gcpi = GCPI[enclosure];
-  const table = asce(edition, edition === "7-10" ? "Table 26.11-1" : "Table 26.13-1");
+  const table = asce(edition, CLAUSE.internalPressure);
   tape?.step("GCpi", `${enclosure}, both signs`, gcpi, "", table);
   return gcpi;
 }

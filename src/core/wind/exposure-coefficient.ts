@@ -1,6 +1,7 @@
 import { asce, type Edition } from "../kit/edition.ts";
 import { within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 import { type Exposure, KZ_FACTOR, KZ_HIGHEST_FT, KZ_LEAST_B, KZ_LOWEST_FT, TERRAIN } from "./tables/terrain.ts";
 
 /** What the pressure is for: directional main frame, low-rise envelope main frame, or components and cladding. */
@@ -45,8 +46,8 @@ export function exposureCoefficient(
   const factor = KZ_FACTOR[edition];
   const formula = factor * (zFt / zgFt) ** (2 / alpha);
   tape?.step("z", "height, not below 15 ft", zFt, "ft", table);
-  tape?.step("alpha", `Exposure ${exposure}`, alpha, "", terrainTable(edition));
-  tape?.step("zg", `Exposure ${exposure}`, zgFt, "ft", terrainTable(edition));
+  tape?.step("alpha", `Exposure ${exposure}`, alpha, "", asce(edition, CLAUSE.terrain));
+  tape?.step("zg", `Exposure ${exposure}`, zgFt, "ft", asce(edition, CLAUSE.terrain));
   tape?.step("Kz", `${factor} (z/zg)^(2/alpha)`, formula, "", `${table} note 1`);
   if (edition === "7-22") {
     tape?.caution(
@@ -57,8 +58,4 @@ export function exposureCoefficient(
   const kz = Math.max(formula, KZ_LEAST_B);
   tape?.step("Kz", `not less than ${KZ_LEAST_B} in Exposure B for this use`, kz, "", `${table} footnote`);
   return kz;
-}
-
-function terrainTable(edition: Edition): string {
-  return asce(edition, edition === "7-10" ? "Table 26.9-1" : "Table 26.11-1");
 }

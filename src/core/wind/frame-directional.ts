@@ -1,14 +1,15 @@
 import { asce, type Edition } from "../kit/edition.ts";
+import { windLevelFactor, windLevelText } from "../kit/load-level.ts";
 import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { type Building, checkBuilding, meanRoofHeightFt, SLOPED_FROM } from "./building.ts";
+import { directedPressure, directedSymbol } from "./directionality.ts";
 import { internalCoefficient } from "./enclosure.ts";
 import { exposureCoefficient } from "./exposure-coefficient.ts";
 import type { FrameInput, FrameRow } from "./frame.ts";
 import { leewardRoofCp, leewardWallCp, parallelRoofCp, windwardRoofCp } from "./frame-coefficients.ts";
-import { ALLOWABLE_FACTOR } from "./load-level.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 import { GUST_FACTOR, PARALLEL_ROOF_OTHER_CP, SIDE_WALL_CP, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
-import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 /** Heights at which the velocity pressure of the windward wall steps, as the Kz table does, ft. */
 const BAND_TOPS_FT = [15, 20, 25, 30, 40, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200] as const;
@@ -33,7 +34,7 @@ export interface External {
 }
 
 export function frameFigure(edition: Edition): string {
-  return asce(edition, edition === "7-10" ? "Fig. 27.4-1" : "Fig. 27.3-1");
+  return asce(edition, CLAUSE.frameFigure);
 }
 
 /** Plan dimension along the wind over the one across it, and h over the one along it. */
@@ -96,21 +97,13 @@ function roof(building: Building, wind: FrameWind, hOverL: number): (readonly [s
  * Source: ASCE/SEI 7-10 Eq. 27.4-1, Fig. 27.4-1; 7-16 and 7-22 Eq. 27.3-1, Fig. 27.3-1.
  */
 export function directionalFrame(input: FrameInput, tape?: Tape): readonly FrameRow[] {
-  const { qPsf, enclosure, level, edition } = input;
+  const { enclosure, level, edition } = input;
   checkBuilding(input);
   const figure = frameFigure(edition);
   const gcpi = internalCoefficient(enclosure, edition, tape);
-  const kd = edition === "7-22" ? KD_BUILDINGS : 1;
-  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
+  const q = windLevelFactor(level) * directedPressure(input, tape);
   tape?.step("h", "mean roof height", meanRoofHeightFt(input), "ft", asce(edition, "26.2"));
-  tape?.step(
-    "G",
-    "gust-effect factor, rigid building",
-    GUST_FACTOR,
-    "",
-    asce(edition, edition === "7-10" ? "26.9" : "26.11"),
-  );
-  if (edition === "7-22") tape?.step("Kd", "directionality factor, not in q", kd, "", asce(edition, "Table 26.6-1"));
+  tape?.step("G", "gust-effect factor, rigid building", GUST_FACTOR, "", asce(edition, CLAUSE.gustFactor));
   if (input.roof === "monoslope") {
     tape?.assume(
       "Monoslope roof across the ridge: the windward roof is for wind on the low side, the leeward roof for wind on the high side; walls go to the eave.",
@@ -121,24 +114,22 @@ export function directionalFrame(input: FrameInput, tape?: Tape): readonly Frame
     tape?.step("L/B", wind, lOverB, "", figure);
     tape?.step("h/L", wind, hOverL, "", figure);
     return externalPressures(input, wind).map(({ surface, part, cp, share }): FrameRow => {
-      const external = qPsf * share * kd * GUST_FACTOR * cp;
-      const internal = qPsf * kd * gcpi;
+      const external = q * share * GUST_FACTOR * cp;
+      const internal = q * gcpi;
       return {
         wind,
         surface,
         part,
         coefficient: cp,
-        withPressurePsf: factor * (external - internal),
-        withSuctionPsf: factor * (external + internal),
+        withPressurePsf: external - internal,
+        withSuctionPsf: external + internal,
       };
     });
   });
-  const equation = asce(edition, edition === "7-10" ? "Eq. 27.4-1" : "Eq. 27.3-1");
-  const kdText = kd === 1 ? "" : "Kd ";
-  const levelText = factor === 1 ? "" : `, times ${factor}`;
+  const equation = asce(edition, CLAUSE.frameEquation);
   tape?.step(
     "p",
-    `${kdText}(qz G Cp - qh GCpi)${levelText}: wind, surface, part, Cp, net psf with internal pressure, with internal suction`,
+    `${directedSymbol(edition, "")}(qz G Cp - qh GCpi)${windLevelText(level)}: wind, surface, part, Cp, net psf with internal pressure, with internal suction`,
     frameTable(rows),
     "psf",
     equation,

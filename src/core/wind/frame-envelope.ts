@@ -1,18 +1,19 @@
 import { asce, type Edition } from "../kit/edition.ts";
+import { windLevelFactor, windLevelText } from "../kit/load-level.ts";
 import { OutOfRange, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { checkBuilding, meanRoofHeightFt } from "./building.ts";
+import { directedPressure, directedSymbol } from "./directionality.ts";
 import { edgeWidth, LOW_RISE_FT } from "./edge.ts";
 import { internalCoefficient } from "./enclosure.ts";
 import type { FrameInput, FrameRow } from "./frame.ts";
 import { frameTable } from "./frame-directional.ts";
 import { between } from "./interpolate.ts";
-import { ALLOWABLE_FACTOR } from "./load-level.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 import { ENVELOPE_CASE_A, ENVELOPE_CASE_B } from "./tables/frame-gcpf.ts";
-import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 export function envelopeFigure(edition: Edition): string {
-  return asce(edition, edition === "7-10" ? "Fig. 28.4-1" : "Fig. 28.3-1");
+  return asce(edition, CLAUSE.envelopeFigure);
 }
 
 /**
@@ -22,7 +23,7 @@ export function envelopeFigure(edition: Edition): string {
  * Source: ASCE/SEI 7-10 Eq. 28.4-1, Fig. 28.4-1; 7-16 and 7-22 Eq. 28.3-1, Fig. 28.3-1.
  */
 export function envelopeFrame(input: FrameInput, tape?: Tape): readonly FrameRow[] {
-  const { qPsf, widthFt, lengthFt, slopeDeg, enclosure, level, edition } = input;
+  const { widthFt, lengthFt, slopeDeg, enclosure, level, edition } = input;
   checkBuilding(input);
   const figure = envelopeFigure(edition);
   const heightFt = meanRoofHeightFt(input);
@@ -39,26 +40,24 @@ export function envelopeFrame(input: FrameInput, tape?: Tape): readonly FrameRow
   const gcpi = internalCoefficient(enclosure, edition, tape);
   const edgeFt = edgeWidth(widthFt, lengthFt, heightFt, edition, tape);
   tape?.step("2 a", "width of the end zone", 2 * edgeFt, "ft", figure);
-  const kd = edition === "7-22" ? KD_BUILDINGS : 1;
-  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
+  const q = windLevelFactor(level) * directedPressure(input, tape);
   const row = (wind: string, surface: string, gcpf: number): FrameRow => ({
     wind,
     surface,
     part: surface.endsWith("E") ? "end zone" : "field",
     coefficient: gcpf,
-    withPressurePsf: factor * qPsf * kd * (gcpf - gcpi),
-    withSuctionPsf: factor * qPsf * kd * (gcpf + gcpi),
+    withPressurePsf: q * (gcpf - gcpi),
+    withSuctionPsf: q * (gcpf + gcpi),
   });
   const rows = [
     ...ENVELOPE_CASE_A.map(({ surface, nodes }) => row("case A", surface, between(nodes, slopeDeg))),
     ...ENVELOPE_CASE_B.map(([surface, gcpf]) => row("case B", surface, gcpf)),
   ];
   caution(edition, figure, tape);
-  const clause = asce(edition, edition === "7-10" ? "Eq. 28.4-1" : "Eq. 28.3-1");
-  const levelText = factor === 1 ? "" : `, times ${factor}`;
+  const clause = asce(edition, CLAUSE.envelopeEquation);
   tape?.step(
     "p",
-    `${kd === 1 ? "" : "Kd "}qh (GCpf - GCpi)${levelText}: case, surface, zone, GCpf, net psf with internal pressure, with internal suction`,
+    `${directedSymbol(edition, "qh")} (GCpf - GCpi)${windLevelText(level)}: case, surface, zone, GCpf, net psf with internal pressure, with internal suction`,
     frameTable(rows),
     "psf",
     clause,

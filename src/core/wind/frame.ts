@@ -1,18 +1,15 @@
-import type { Edition } from "../kit/edition.ts";
+import type { LoadLevel } from "../kit/load-level.ts";
 import type { Building } from "./building.ts";
+import type { RoofWind } from "./directionality.ts";
 import type { EnclosureClass } from "./enclosure.ts";
-import type { LoadLevel } from "./load-level.ts";
 import type { Exposure } from "./tables/terrain.ts";
 
 /** What the frame of a building takes from the wind. */
-export interface FrameInput extends Building {
-  /** velocity pressure at the mean roof height, psf; in 7-22 without Kd */
-  readonly qPsf: number;
+export interface FrameInput extends Building, RoofWind {
   readonly enclosure: EnclosureClass;
   /** exposure, for velocity pressure by height on the windward wall; undefined takes q over the whole wall */
   readonly exposure: Exposure | undefined;
   readonly level: LoadLevel;
-  readonly edition: Edition;
 }
 
 /** A surface with its net pressures, above 0 toward it. */

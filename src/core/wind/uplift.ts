@@ -1,10 +1,11 @@
 import { asce } from "../kit/edition.ts";
+import { type LoadLevel, windLevelFactor } from "../kit/load-level.ts";
 import type { Tape } from "../kit/tape.ts";
+import { directedPressure } from "./directionality.ts";
 import type { FrameInput } from "./frame.ts";
 import { directionalFrame } from "./frame-directional.ts";
-import { ALLOWABLE_FACTOR, type LoadLevel } from "./load-level.ts";
+import { CLAUSE } from "./tables/clauses.ts";
 import { GUST_FACTOR, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
-import { KD_BUILDINGS } from "./velocity-pressure.ts";
 
 /** Share of the dead load that may be counted against uplift. ASCE/SEI 7 sections 2.3 and 2.4. */
 const DEAD_SHARE: Readonly<Record<LoadLevel, number>> = { strength: 0.9, allowable: 0.6 };
@@ -33,22 +34,15 @@ export interface Uplift {
  * Source: ASCE/SEI 7-10 sections 27.4.1, 27.4.4; 7-16 and 7-22 sections 27.3.1, 27.3.3; dead load 2.3, 2.4.
  */
 export function roofUplift(input: UpliftInput, tape?: Tape): readonly Uplift[] {
-  const { qPsf, deadPsf, tributariesFt, overhangFt, level, edition } = input;
+  const { deadPsf, tributariesFt, overhangFt, level, edition } = input;
   const rows = directionalFrame(input, tape).filter((r) => /roof|hip end/.test(r.surface));
   const suctionPsf = Math.max(0, ...rows.map((r) => -r.withPressurePsf));
-  const factor = level === "allowable" ? ALLOWABLE_FACTOR : 1;
-  const underPsf = factor * qPsf * (edition === "7-22" ? KD_BUILDINGS : 1) * GUST_FACTOR * WINDWARD_WALL_CP;
+  const underPsf = windLevelFactor(level) * directedPressure(input) * GUST_FACTOR * WINDWARD_WALL_CP;
   const share = DEAD_SHARE[level];
-  const clause = asce(edition, edition === "7-10" ? "27.4.1" : "27.3.1");
+  const clause = asce(edition, CLAUSE.frameSection);
   tape?.step("p up", "largest net roof suction, over the whole tributary width", suctionPsf, "psf", clause);
   if (overhangFt > 0) {
-    tape?.step(
-      "p under",
-      "q G 0.8 under the windward overhang",
-      underPsf,
-      "psf",
-      asce(edition, edition === "7-10" ? "27.4.4" : "27.3.3"),
-    );
+    tape?.step("p under", "q G 0.8 under the windward overhang", underPsf, "psf", asce(edition, CLAUSE.frameOverhang));
   }
   tape?.step(
     "D share",

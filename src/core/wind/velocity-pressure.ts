@@ -1,11 +1,9 @@
 import { asce, type Edition } from "../kit/edition.ts";
 import { within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
+import { kdInVelocityPressure } from "./directionality.ts";
 import { exposureCoefficient, type WindUse } from "./exposure-coefficient.ts";
 import type { Exposure } from "./tables/terrain.ts";
-
-/** Directionality factor of buildings. ASCE/SEI 7-10, 7-16, 7-22 Table 26.6-1. */
-export const KD_BUILDINGS = 0.85;
 
 /** Half the density of air in psf/mph2 at 59 F and sea level. ASCE/SEI 7-10 Eq. 27.3-1, 7-16 and 7-22 Eq. 26.10-1. */
 const HALF_AIR_DENSITY = 0.00256;
@@ -56,7 +54,7 @@ export function velocityPressure(input: VelocityPressureInput, tape?: Tape): num
   const { speedMph, heightFt, exposure, kzt, kd, elevationFt, use, edition } = input;
   const kz = exposureCoefficient(heightFt, exposure, use, edition, tape);
   const ke = elevationFactor(elevationFt, edition, tape);
-  const kdInQ = edition !== "7-22";
+  const kdInQ = kdInVelocityPressure(edition);
   const pressurePsf = HALF_AIR_DENSITY * kz * kzt * (kdInQ ? kd : 1) * ke * speedMph ** 2;
   tape?.step("Kzt", "topographic factor", kzt, "", asce(edition, "26.8"));
   if (kdInQ) tape?.step("Kd", "directionality factor", kd, "", asce(edition, "Table 26.6-1"));

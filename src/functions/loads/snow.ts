@@ -84,7 +84,7 @@ const loadSnow = cellFunction({
     "Drifts, sliding snow, valleys and partial loads come on top; LOAD_SNOWDRIFT gives the drift at a step.",
   ],
   example: {
-    args: { ground: 25, slope: 0 },
+    args: { ground: 25, slope: 0, edition: "7-16" },
     gives: [
       ["balanced, design", 20, "whole roof"],
       ["flat roof pf", 17.5, "whole roof"],
@@ -156,7 +156,7 @@ const loadSnowDrift = cellFunction({
     "The drift falls to nothing over its width. Intersecting drifts and parapets are cases of their own.",
   ],
   example: {
-    args: { ground: 25, balanced: 17.5, step: 4, upper: 40, lower: 40 },
+    args: { ground: 25, balanced: 17.5, step: 4, upper: 40, lower: 40, edition: "7-16" },
     gives: [[35.8, 53.3, 8.31, 2.08, "leeward"]],
     within: 0.05,
     source:

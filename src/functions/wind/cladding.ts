@@ -1,6 +1,7 @@
 import { claddingPressure } from "../../core/wind/cladding.ts";
 import { SURFACES } from "../../core/wind/cladding-figure.ts";
 import { claddingSchedule, SCHEDULE_ROOFS } from "../../core/wind/cladding-schedule.ts";
+import { KD_BUILDINGS } from "../../core/wind/directionality.ts";
 import { cellFunction, tableOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { choice, number, quantity, slope, text } from "../declare/scalar.ts";
@@ -77,6 +78,7 @@ const windCladding = cellFunction({
     const net = claddingPressure(
       {
         qPsf: a.q,
+        kd: KD_BUILDINGS,
         surface: a.surface,
         zone: a.zone,
         areaFt2: a.area,
@@ -156,6 +158,7 @@ const windCladdingSchedule = cellFunction({
     claddingSchedule(
       {
         qPsf: a.q,
+        kd: KD_BUILDINGS,
         roof: a.roof,
         slopeDeg: a.slope,
         areasFt2: a.areas,

@@ -1,5 +1,6 @@
 import { baseShear, shearTable, wallLineShear } from "../../core/wind/base-shear.ts";
 import { ROOF_SHAPES } from "../../core/wind/building.ts";
+import { KD_BUILDINGS } from "../../core/wind/directionality.ts";
 import type { FrameInput } from "../../core/wind/frame.ts";
 import { directionalFrame, frameTable } from "../../core/wind/frame-directional.ts";
 import { envelopeFrame } from "../../core/wind/frame-envelope.ts";
@@ -34,6 +35,7 @@ type FrameArguments = ArgumentsOf<{ q: typeof q } & typeof building & typeof opt
 function frameInput(a: FrameArguments): FrameInput {
   return {
     qPsf: a.q,
+    kd: KD_BUILDINGS,
     widthFt: a.width,
     lengthFt: a.length,
     eaveFt: a.eave,
@@ -95,7 +97,7 @@ const windFrame = cellFunction({
     "Torsion and wind on both axes at once are load cases of their own; so are parapets and overhangs.",
   ],
   example: {
-    args: { q: 78.83, width: 100, length: 100, eave: 160, slope: 0, roof: "flat" },
+    args: { q: 78.83, width: 100, length: 100, eave: 160, slope: 0, roof: "flat", edition: "7-16" },
     gives: [
       ["across ridge", "windward wall", "0 to 160 ft", 0.8, 39.4, 67.8],
       ["across ridge", "leeward wall", "whole", -0.5, -47.7, -19.3],
@@ -153,7 +155,7 @@ const windBaseShear = cellFunction({
   assumptions: [...ASSUMPTIONS, "The whole height counts, the part that goes straight into the foundation with it."],
   cautions: [WIND_CAUTION, "Torsion and wind on both axes at once may load a single wall line more."],
   example: {
-    args: { q: 10, width: 20, length: 40, eave: 10, slope: 0, roof: "flat" },
+    args: { q: 10, width: 20, length: 40, eave: 10, slope: 0, roof: "flat", edition: "7-16" },
     gives: [
       ["across ridge", 4420, 6400, 6400, 160],
       ["along ridge", 1870, 3200, 3200, 160],
@@ -207,7 +209,17 @@ const windUplift = cellFunction({
     "Frame pressures: single connectors in edge zones may be governed by WIND_CLADDING. ASCE 7 sets no least uplift.",
   ],
   example: {
-    args: { q: 20, width: 40, length: 60, eave: 10, slope: 5, dead: 10, tributary: [[20]], level: "allowable" },
+    args: {
+      q: 20,
+      width: 40,
+      length: 60,
+      eave: 10,
+      slope: 5,
+      dead: 10,
+      tributary: [[20]],
+      level: "allowable",
+      edition: "7-16",
+    },
     gives: [[20, 226.8, 120, 106.8]],
     within: 1e-9,
     source: "exact arithmetic: 0.6 x 20 x (0.85 x 0.9 + 0.18) x 20 - 0.6 x 10 x 20",

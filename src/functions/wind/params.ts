@@ -1,7 +1,7 @@
 import { DEFAULT_EDITION, EDITIONS, type Edition } from "../../core/kit/edition.ts";
+import { LOAD_LEVELS } from "../../core/kit/load-level.ts";
 import { ENCLOSURES } from "../../core/wind/enclosure.ts";
 import { WIND_USES } from "../../core/wind/exposure-coefficient.ts";
-import { LOAD_LEVELS } from "../../core/wind/load-level.ts";
 import { EXPOSURES } from "../../core/wind/tables/terrain.ts";
 import { preliminary } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";

@@ -1,12 +1,13 @@
 import type { Edition } from "../../core/kit/edition.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { inDebrisRegion } from "../../core/wind/debris-region.ts";
+import { KD_BUILDINGS } from "../../core/wind/directionality.ts";
 import { edgeWidth } from "../../core/wind/edge.ts";
 import { exposureCoefficient, keepsLeastKz, WIND_USES, type WindUse } from "../../core/wind/exposure-coefficient.ts";
 import { type Exposure, KZ_HIGHEST_FT } from "../../core/wind/tables/terrain.ts";
 import { HILL_SHAPES } from "../../core/wind/tables/topography.ts";
 import { topographicFactor } from "../../core/wind/topographic-factor.ts";
-import { KD_BUILDINGS, velocityPressure } from "../../core/wind/velocity-pressure.ts";
+import { velocityPressure } from "../../core/wind/velocity-pressure.ts";
 import { cellFunction, quantityOf, textOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { choice, flag, length, number } from "../declare/scalar.ts";
@@ -89,7 +90,7 @@ const windPressure = cellFunction({
     "The speed must come from the map of the same edition and risk category; local amendments may ask for more.",
   ],
   example: {
-    args: { speed: 200, height: 160, exposure: "C" },
+    args: { speed: 200, height: 160, exposure: "C", edition: "7-16" },
     gives: 121.68,
     within: 0.07,
     source:

@@ -16,6 +16,7 @@ const DEG = 180 / Math.PI;
 /** 40 ft across the ridge, 80 ft along it, 10 ft eave, 6 on 12: rise 10 ft, mean roof height 15 ft. */
 const BARN: FrameInput = {
   qPsf: 20,
+  kd: 0.85,
   widthFt: 40,
   lengthFt: 80,
   eaveFt: 10,

@@ -27,6 +27,7 @@ const FIGURES: (readonly [string, CladdingFigure])[] = EDITIONS.flatMap((edition
 
 const INPUT: CladdingInput = {
   qPsf: 30,
+  kd: 0.85,
   surface: "wall",
   zone: "5",
   areaFt2: 10,
@@ -188,6 +189,7 @@ describe("refusals", () => {
 describe("schedule", () => {
   const schedule = {
     qPsf: 30,
+    kd: 0.85,
     roof: "gable",
     slopeDeg: 20,
     areasFt2: [10, 100],

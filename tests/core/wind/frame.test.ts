@@ -18,6 +18,7 @@ import { roofUplift } from "../../../src/core/wind/uplift.ts";
 
 const HOUSE: FrameInput = {
   qPsf: 25,
+  kd: 0.85,
   widthFt: 30,
   lengthFt: 48,
   eaveFt: 18,
@@ -31,6 +32,7 @@ const HOUSE: FrameInput = {
 
 const house = fc.record({
   qPsf: fc.double({ min: 1, max: 150, noNaN: true }),
+  kd: fc.constant(0.85),
   widthFt: fc.double({ min: 10, max: 100, noNaN: true }),
   lengthFt: fc.double({ min: 10, max: 200, noNaN: true }),
   eaveFt: fc.double({ min: 8, max: 100, noNaN: true }),

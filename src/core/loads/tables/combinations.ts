@@ -1,4 +1,5 @@
 import type { PerEdition } from "../../kit/edition.ts";
+import { ALLOWABLE_SEISMIC, ALLOWABLE_WIND } from "../../kit/load-level.ts";
 
 export const LOADS = ["D", "L", "Lr", "S", "W", "E"] as const;
 export type LoadSymbol = (typeof LOADS)[number];
@@ -147,13 +148,13 @@ function allowable(s: number, seismicSnow: number, basis: "read" | "memory"): re
       oneOf: roof(0.75, 0.75 * s),
       basis,
     },
-    { number: "5", always: [[1, "D"]], oneOf: [[[0.6, "W"]], [[0.7, "E"]]], basis },
+    { number: "5", always: [[1, "D"]], oneOf: [[[ALLOWABLE_WIND, "W"]], [[ALLOWABLE_SEISMIC, "E"]]], basis },
     {
       number: "6a",
       always: [
         [1, "D"],
         [0.75, "L"],
-        [0.75 * 0.6, "W"],
+        [0.75 * ALLOWABLE_WIND, "W"],
       ],
       oneOf: roof(0.75, 0.75 * s),
       basis,
@@ -163,7 +164,7 @@ function allowable(s: number, seismicSnow: number, basis: "read" | "memory"): re
       always: [
         [1, "D"],
         [0.75, "L"],
-        [0.75 * 0.7, "E"],
+        [0.75 * ALLOWABLE_SEISMIC, "E"],
         [seismicSnow, "S"],
       ],
       basis,
@@ -172,7 +173,7 @@ function allowable(s: number, seismicSnow: number, basis: "read" | "memory"): re
       number: "7",
       always: [
         [0.6, "D"],
-        [0.6, "W"],
+        [ALLOWABLE_WIND, "W"],
       ],
       basis,
     },
@@ -180,7 +181,7 @@ function allowable(s: number, seismicSnow: number, basis: "read" | "memory"): re
       number: "8",
       always: [
         [0.6, "D"],
-        [0.7, "E"],
+        [ALLOWABLE_SEISMIC, "E"],
       ],
       basis,
     },
