@@ -8,13 +8,12 @@ import {
   goal,
   goalValue,
   kerf,
-  lengthParts,
   lengthPartsOf,
-  lengthStock,
   lengthStockOf,
   options,
   trim,
 } from "./params.ts";
+import { lengthParts, lengthStock } from "./tables.ts";
 
 /** Parts cut from stock lengths. */
 

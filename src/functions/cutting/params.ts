@@ -2,84 +2,16 @@ import type { LengthPart, LengthStock, NestOptions, SheetPart, SheetStock } from
 import { BadInput, OutOfRange } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, number, text, whole } from "../declare/scalar.ts";
-import { type RowOf, table } from "../declare/table.ts";
+import { choice, length } from "../declare/scalar.ts";
+import {
+  type LengthPartRow,
+  type LengthStockRow,
+  MOST_PARTS,
+  type SheetPartRow,
+  type SheetStockRow,
+} from "./tables.ts";
 
-/** Parameters of the cutting functions, and their rows in the words of the core. */
-
-/** Parts in one search: beyond this a host would wait too long. */
-const MOST_PARTS = 3000;
-
-const name = text({ says: "name of the part", heads: ["part", "item"] });
-const partLength = length("in", { says: "length of the part, along the grain", min: 0.25, max: 1200 });
-const quantity = optional(
-  whole({ says: "how many", min: 1, max: MOST_PARTS, heads: ["count", "qty", "number"] }),
-  1,
-  "one",
-);
-const stockName = text({ says: "name of the stock", heads: ["stock", "sheet", "panel"] });
-const stockLength = length("in", { says: "length of the stock, along the grain", min: 1, max: 1200 });
-const cost = optional(
-  number({ says: "cost of one; blank or 0 for a leftover that is there anyway", min: 0, max: 1e6, heads: ["price"] }),
-  0,
-  "no cost",
-);
-const available = optional(
-  whole({
-    says: "how many there are; blank for any number",
-    min: 1,
-    max: 100_000,
-    heads: ["available", "count", "quantity", "qty"],
-  }),
-  undefined,
-  "",
-);
-
-const SHEET_PARTS = {
-  name,
-  length: partLength,
-  width: length("in", { says: "width of the part, across the grain", min: 0.25, max: 1200 }),
-  quantity,
-  grain: optional(
-    choice(["along", "free"], {
-      says: "whether the part's length must run along the sheet's, or the part may turn",
-      also: { l: "along", length: "along", yes: "along", fixed: "along", none: "free", no: "free", any: "free" },
-    }),
-    undefined,
-    "may turn",
-  ),
-};
-const SHEET_STOCK = {
-  name: stockName,
-  length: stockLength,
-  width: length("in", { says: "width of the stock, across the grain", min: 1, max: 1200 }),
-  cost,
-  number: available,
-};
-const LENGTH_PARTS = { name, length: { ...partLength, says: "length of the part" }, quantity };
-const LENGTH_STOCK = {
-  name: stockName,
-  length: { ...stockLength, says: "length of the stock" },
-  cost,
-  number: available,
-};
-
-export const sheetParts = table(SHEET_PARTS, {
-  says: "parts: name | length | width | quantity | grain (along or free); sizes in in",
-  maxRows: 300,
-});
-export const sheetStock = table(SHEET_STOCK, {
-  says: "stock sheets: name | length | width | cost | number available; sizes in in",
-  maxRows: 200,
-});
-export const lengthParts = table(LENGTH_PARTS, {
-  says: "parts: name | length | quantity; lengths in in, as BUCKS gives them",
-  maxRows: 300,
-});
-export const lengthStock = table(LENGTH_STOCK, {
-  says: "stock lengths: name | length | cost | number available; lengths in in",
-  maxRows: 50,
-});
+/** Parameters of the cutting functions but for the tables, and the tables' rows in the words of the core. */
 
 export const kerf = optional(
   length("in", { says: "width of a saw cut", min: 0, max: 1 }),
@@ -108,41 +40,41 @@ export function options(a: { readonly kerf: number; readonly trim: number; reado
   return { kerfIn: a.kerf, trimIn: a.trim, goal: a.goal === "fewest" ? "sheets" : "cost" };
 }
 
-export function sheetPartsOf(rows: readonly RowOf<typeof SHEET_PARTS>[], tape: Tape | undefined): readonly SheetPart[] {
+export function sheetPartsOf(rows: readonly SheetPartRow[], tape: Tape | undefined): readonly SheetPart[] {
   checkTotal(rows);
   if (rows.some((r) => r.grain === undefined)) tape?.assume("Parts without a grain entry may turn.");
   return rows.map((r) => ({
-    id: r.name,
+    id: r.part,
     lengthIn: r.length,
     widthIn: r.width,
-    quantity: r.quantity,
+    quantity: r.count,
     turns: r.grain !== "along",
   }));
 }
 
-export function lengthPartsOf(rows: readonly RowOf<typeof LENGTH_PARTS>[]): readonly LengthPart[] {
+export function lengthPartsOf(rows: readonly LengthPartRow[]): readonly LengthPart[] {
   checkTotal(rows);
-  return rows.map((r) => ({ id: r.name, lengthIn: r.length, quantity: r.quantity }));
+  return rows.map((r) => ({ id: r.part, lengthIn: r.length, quantity: r.count }));
 }
 
-export function sheetStockOf(rows: readonly RowOf<typeof SHEET_STOCK>[], goal: Goal): readonly SheetStock[] {
+export function sheetStockOf(rows: readonly SheetStockRow[], goal: Goal): readonly SheetStock[] {
   checkCosts(rows, goal);
   return named(rows).map((r) => ({
     id: r.id,
     lengthIn: r.length,
     widthIn: r.width,
-    cost: r.cost,
-    quantity: r.number ?? null,
+    cost: r.price ?? 0,
+    quantity: r.onHand ?? null,
   }));
 }
 
-export function lengthStockOf(rows: readonly RowOf<typeof LENGTH_STOCK>[], goal: Goal): readonly LengthStock[] {
+export function lengthStockOf(rows: readonly LengthStockRow[], goal: Goal): readonly LengthStock[] {
   checkCosts(rows, goal);
-  return named(rows).map((r) => ({ id: r.id, lengthIn: r.length, cost: r.cost, quantity: r.number ?? null }));
+  return named(rows).map((r) => ({ id: r.id, lengthIn: r.length, cost: r.price ?? 0, quantity: r.onHand ?? null }));
 }
 
-function checkTotal(rows: readonly { readonly quantity: number }[]): void {
-  const total = rows.reduce((sum, r) => sum + r.quantity, 0);
+function checkTotal(rows: readonly { readonly count: number }[]): void {
+  const total = rows.reduce((sum, r) => sum + r.count, 0);
   if (total <= MOST_PARTS) return;
   throw new OutOfRange(
     `The quantities come to ${total} parts`,
@@ -151,18 +83,18 @@ function checkTotal(rows: readonly { readonly quantity: number }[]): void {
   );
 }
 
-function checkCosts(rows: readonly { readonly cost: number }[], goal: Goal): void {
-  if (goal !== "cost" || rows.some((r) => r.cost > 0)) return;
+function checkCosts(rows: readonly { readonly price: number | undefined }[], goal: Goal): void {
+  if (goal !== "cost" || rows.some((r) => (r.price ?? 0) > 0)) return;
   throw new BadInput("The least cost is asked for", "no stock has a cost", "Give costs, or ask for the fewest");
 }
 
 /** Stocks of one name are told apart by their row. */
-function named<R extends { readonly name: string; readonly row: number }>(
+function named<R extends { readonly stock: string; readonly row: number }>(
   rows: readonly R[],
 ): readonly (R & { readonly id: string })[] {
   return rows.map((r) => ({
     ...r,
-    id: rows.some((other) => other !== r && other.name === r.name) ? `${r.name} (row ${r.row})` : r.name,
+    id: rows.some((other) => other !== r && other.stock === r.stock) ? `${r.stock} (row ${r.row})` : r.stock,
   }));
 }
 

@@ -9,12 +9,11 @@ import {
   goalValue,
   kerf,
   options,
-  sheetParts,
   sheetPartsOf,
-  sheetStock,
   sheetStockOf,
   trim,
 } from "./params.ts";
+import { sheetParts, sheetStock } from "./tables.ts";
 
 /** Parts cut from sheets. */
 
