@@ -1,4 +1,5 @@
 import { BadInput } from "../kit/refusal.ts";
+import { clipped, folded, scanNumber } from "./text.ts";
 
 /** Inches in one of each unit of length. Exact: NIST SP 811 (2008) B.8, the international foot of 0.3048 m. */
 export const INCHES_IN = {
@@ -12,27 +13,17 @@ export const INCHES_IN = {
 
 export type LengthUnit = keyof typeof INCHES_IN;
 
-const WORDS: Readonly<Record<string, LengthUnit>> = {
-  '"': "in",
-  "''": "in",
-  in: "in",
-  inch: "in",
-  inches: "in",
-  "'": "ft",
-  ft: "ft",
-  foot: "ft",
-  feet: "ft",
-  yd: "yd",
-  yard: "yd",
-  yards: "yd",
-  mm: "mm",
-  cm: "cm",
-  m: "m",
-  meter: "m",
-  meters: "m",
-  metre: "m",
-  metres: "m",
+const WORDS: Readonly<Record<LengthUnit, readonly string[]>> = {
+  in: ['"', "''", "in", "inch", "inches"],
+  ft: ["'", "ft", "foot", "feet"],
+  yd: ["yd", "yard", "yards"],
+  mm: ["mm"],
+  cm: ["cm"],
+  m: ["m", "meter", "meters", "metre", "metres"],
 };
+const UNIT_OF = new Map(
+  Object.entries(WORDS).flatMap(([unit, words]) => words.map((word) => [word, unit as LengthUnit] as const)),
+);
 
 const VULGAR: Readonly<Record<string, string>> = {
   "½": "1/2",
@@ -46,17 +37,9 @@ const VULGAR: Readonly<Record<string, string>> = {
   "⅔": "2/3",
 };
 
-/** `6`, `6.5`, `.5`, `1/2`, `6 1/2`, `6-1/2`, `1,200`, `1e3` */
-const NUMBER = String.raw`(?:\d+[ -]+\d+/\d+|\d+/\d+|\d{1,3}(?:,\d{3})+(?:\.\d+)?|(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?)`;
-const FEET_AND_INCHES = new RegExp(
-  String.raw`^(${NUMBER})\s*(?:'|ft|feet|foot)\.?(?!')(?:\s*[-,]?\s*(${NUMBER})\s*(?:"|''|inches|inch|in)?\.?)?$`,
-);
-const ONE_UNIT = new RegExp(String.raw`^(${NUMBER})\s*("|''|'|[a-z]+)?\.?$`);
-
 /** The unit of length that a word or mark means, or undefined. */
 export function lengthUnit(word: string): LengthUnit | undefined {
-  const key = tidy(word).replace(/\.$/, "");
-  return Object.hasOwn(WORDS, key) ? WORDS[key] : undefined;
+  return UNIT_OF.get(folded(word).toLowerCase().replace(/\.$/, ""));
 }
 
 /**
@@ -68,51 +51,46 @@ export function lengthUnit(word: string): LengthUnit | undefined {
  * @throws BadInput when the text is no length
  */
 export function parseLength(text: string, bareUnit: LengthUnit): number {
-  const tidied = tidy(text);
-  const negative = /^-/.test(tidied);
-  const body = tidied.replace(/^[-+]\s*/, "");
-  const inches = feetAndInches(body) ?? oneUnit(body, bareUnit);
+  const tidied = folded(folded(text).replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (f) => ` ${VULGAR[f]}`)).toLowerCase();
+  const inches = unsigned(tidied.replace(/^[-+] ?/, ""), bareUnit);
   if (inches === undefined || !Number.isFinite(inches)) {
     throw new BadInput(
-      `"${text}" is not a length`,
+      `"${clipped(text)}" is not a length`,
       "a length is a number or feet and inches, with . for decimals",
       `Write it like 12'-6 1/2", 12 ft 6.5 in, 150.5 in or 3.8 m`,
     );
   }
-  return negative ? -inches : inches;
+  // No minus before nothing: 0 and -0 are one length.
+  return tidied.startsWith("-") && inches !== 0 ? -inches : inches;
 }
 
-function feetAndInches(body: string): number | undefined {
-  const match = FEET_AND_INCHES.exec(body);
-  if (match?.[1] === undefined) return undefined;
-  const feet = parseNumber(match[1]);
-  const inches = match[2] === undefined ? 0 : parseNumber(match[2]);
-  return feet * INCHES_IN.ft + inches;
+function unsigned(body: string, bareUnit: LengthUnit): number | undefined {
+  const first = measure(body);
+  if (first === undefined) return undefined;
+  const unit = first.word === "" ? bareUnit : UNIT_OF.get(first.word);
+  if (unit === undefined) return undefined;
+  const length = first.value * INCHES_IN[unit];
+  if (first.rest === "") return length;
+  if (first.word === "" || unit !== "ft") return undefined;
+  const second = measure(first.rest.replace(/^ ?[-,]? ?/, ""));
+  if (second === undefined || second.rest !== "") return undefined;
+  const inches = second.word === "" || UNIT_OF.get(second.word) === "in";
+  return inches ? length + second.value : undefined;
 }
 
-function oneUnit(body: string, bareUnit: LengthUnit): number | undefined {
-  const match = ONE_UNIT.exec(body);
-  if (match?.[1] === undefined) return undefined;
-  const unit = match[2] === undefined ? bareUnit : lengthUnit(match[2]);
-  return unit === undefined ? undefined : parseNumber(match[1]) * INCHES_IN[unit];
+interface Measure {
+  readonly value: number;
+  readonly word: string;
+  readonly rest: string;
 }
 
-function parseNumber(text: string): number {
-  const mixed = /^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/.exec(text);
-  if (mixed === null) return Number(text.replaceAll(",", ""));
-  return Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3]);
-}
-
-function tidy(text: string): string {
-  return text
-    .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (f) => ` ${VULGAR[f]}`)
-    .replace(/[′’‘]/g, "'")
-    .replace(/[″”“]/g, '"')
-    .replace(/[−–—‐‑]/g, "-")
-    .replace(/\u2044/g, "/")
-    .replace(/[\u00a0\s]+/g, " ")
-    .trim()
-    .toLowerCase();
+/** A number with the word or mark behind it, and what follows. */
+function measure(text: string): Measure | undefined {
+  const number = scanNumber(text);
+  if (number === undefined) return undefined;
+  const after = number.rest.trimStart();
+  const word = /^(?:"|''|'|[a-z]+)/.exec(after)?.[0] ?? "";
+  return { value: number.value, word, rest: after.slice(word.length).replace(/^\./, "").trimStart() };
 }
 
 /**

@@ -1,4 +1,4 @@
-import { OutOfRange } from "../../core/kit/refusal.ts";
+import { BadInput, OutOfRange, within } from "../../core/kit/refusal.ts";
 import { formatLength, INCHES_IN, parseLength } from "../../core/units/length.ts";
 import { convert, fromInches } from "../../core/units/quantity.ts";
 import { slopeAs } from "../../core/units/slope.ts";
@@ -7,6 +7,23 @@ import { optional } from "../declare/param.ts";
 import { choice, length, number, slope, text, whole } from "../declare/scalar.ts";
 
 const FOOT = "NIST SP 811 (2008) Appendix B.8: 1 ft = 0.3048 m exactly, 1 in = 25.4 mm exactly";
+
+/** As long as any length that is written here. */
+const LONGEST_FT = 1e6;
+
+/** Days since 1900 from the year 2000 to 2100: what a spreadsheet makes of `1/2` and of `12-6`. */
+const DATES = { from: 36526, to: 73050 } as const;
+
+/** Refuses a bare whole number that is a date's: a length that somebody typed as a fraction. */
+function refuseDate(text: string): void {
+  const bare = /^\d{5}$/.test(text.trim()) ? Number(text) : 0;
+  if (bare < DATES.from || bare > DATES.to) return;
+  throw new BadInput(
+    `The text is ${text.trim()}`,
+    "the spreadsheet makes such a number of what it takes for a date, 1/2 among them",
+    `Type the length as text, with ' in front: '1/2" or '12-6; or give its unit: ${text.trim()} ft`,
+  );
+}
 
 const lengthFunction = cellFunction({
   name: "LENGTH",
@@ -30,6 +47,8 @@ const lengthFunction = cellFunction({
   },
   run({ text, unit }, tape) {
     const inches = parseLength(text, unit);
+    refuseDate(text);
+    within("The length", fromInches(inches, "ft"), -LONGEST_FT, LONGEST_FT, "ft", "longer is no building");
     tape?.step("inches", text, inches, "in", FOOT);
     const value = fromInches(inches, unit);
     tape?.step("length", `inches / ${INCHES_IN[unit]}`, value, unit, FOOT);
@@ -64,14 +83,18 @@ const ftin = cellFunction({
 const convertFunction = cellFunction({
   name: "CONVERT",
   family: "Lengths and units",
-  summary: "A value in another unit: lengths, areas, loads, pressures, temperatures, R, U, perm, board feet, squares.",
+  summary:
+    "A value in another unit: lengths, areas, loads, pressures, heat, temperatures, R, U, perm, board feet, squares.",
   params: {
     value: number({ says: "the value to convert", min: -1e15, max: 1e15 }),
-    from: text({ says: "its unit, such as psf, plf, ksi, perm, R, board foot, square, F" }),
+    from: text({ says: "its unit, such as psf, plf, ksi, perm, R, therm, oz/ft2, board foot, square, F" }),
     to: text({ says: "the unit wanted" }),
   },
   returns: quantityOf("", "the value in the unit wanted"),
-  sources: ["NIST SP 811 (2008) Appendix B.8 and B.9; perm from grain, hour, square foot and inch of mercury at 0 C"],
+  sources: [
+    "NIST SP 811 (2008) Appendix B.8 and B.9; perm from grain, hour, square foot and inch of mercury at 0 C",
+    "A therm is 100,000 Btu (International Table) and a year 365 days (common practice, no source)",
+  ],
   assumptions: ["A pound is taken as a mass or as a force under standard gravity, whichever the other unit is."],
   example: {
     args: { value: 1, from: "psf", to: "Pa" },
@@ -95,7 +118,7 @@ const slopeFunction = cellFunction({
   summary:
     "A roof slope in degrees, as rise over run, or as the rake factor (length along the slope over level length).",
   params: {
-    slope: slope({ says: "the slope as 6:12, 6/12, 50%, 26.57 deg or a number of degrees" }),
+    slope: slope({ says: "the slope as 6:12, 6/12, 50% or 26.57 deg" }),
     as: optional(
       choice(["degrees", "ratio", "rake"], {
         says: "form of the result",

@@ -1,0 +1,66 @@
+import { BadInput } from "../kit/refusal.ts";
+
+/** Longer than anything that somebody writes into a cell as one value. */
+const LONGEST = 200;
+/** As much of a text as a sentence quotes. */
+const QUOTED = 60;
+
+/** A text as a sentence quotes it, cut off where it is long. */
+export function clipped(text: string): string {
+  const letters = Array.from(text.slice(0, 2 * QUOTED));
+  return letters.length <= QUOTED ? letters.join("") : `${letters.slice(0, QUOTED - 1).join("")}…`;
+}
+
+/**
+ * A text with its ways of writing made one: full-width letters and digits as on the keyboard, marks without width gone, all spaces alike,
+ * one minus, one prime. Every reader of texts starts with it, so that none works on more than a value can be long.
+ * @throws BadInput for a text of more than 200 characters
+ */
+export function folded(text: string): string {
+  if (text.length > LONGEST) {
+    throw new BadInput(
+      `"${clipped(text)}" has ${text.length} characters`,
+      `a value has at most ${LONGEST}`,
+      "Point at the cell that holds the value alone",
+    );
+  }
+  return text
+    .replace(/[\uff01-\uff5e]/g, (c) => String.fromCharCode(c.charCodeAt(0) - 0xfee0))
+    .replace(/[\u00ad\u200b-\u200f\u2060\ufeff]/g, "")
+    .replace(/[\s\u00a0\u202f\u3000]+/g, " ")
+    .replace(/[−–—‐‑]/g, "-")
+    .replace(/[′’‘]/g, "'")
+    .replace(/[″”“]/g, '"')
+    .replaceAll("\u2044", "/")
+    .trim();
+}
+
+/** A number at the start of a text, and what follows it. */
+export interface Scanned {
+  readonly value: number;
+  readonly rest: string;
+}
+
+const DECIMAL = /^(?:\d{1,3}(?:,\d{3})+(?![\d,])(?:\.\d*)?|\d+(?:\.\d*)?|\.\d+)(?:e[-+]?\d+)?/;
+const FRACTION = /^(\d+)\/(\d+)/;
+const MIXED = /^(\d+)(?: |-| - )(\d+)\/(\d+)/;
+
+/**
+ * Reads a number without a sign: `6`, `6.5`, `.5`, `1/2`, `6 1/2`, `6-1/2`, `1,200`, `1e3`.
+ * @param text folded, in lower case
+ * @returns undefined where the text starts with no number
+ */
+export function scanNumber(text: string): Scanned | undefined {
+  const mixed = MIXED.exec(text);
+  if (mixed !== null) return scanned(text, mixed[0], Number(mixed[1]) + Number(mixed[2]) / Number(mixed[3]));
+  const fraction = FRACTION.exec(text);
+  if (fraction !== null) return scanned(text, fraction[0], Number(fraction[1]) / Number(fraction[2]));
+  const decimal = DECIMAL.exec(text);
+  return decimal === null ? undefined : scanned(text, decimal[0], Number(decimal[0].replaceAll(",", "")));
+}
+
+function scanned(text: string, read: string, value: number): Scanned | undefined {
+  const rest = text.slice(read.length);
+  // A digit, a comma or a bar behind it means that it was cut in the middle.
+  return Number.isFinite(value) && !/^[\d.,/]/.test(rest) ? { value, rest } : undefined;
+}
