@@ -12,6 +12,7 @@ import "../../../functions/run/tables-at-once.ts";
 import type { RawArgument } from "../../../functions/declare/raw.ts";
 import type { LedgerCall } from "../../../workbook/ledger.ts";
 import { type CallListener, engineFunctions } from "./engine.ts";
+import { freshUnit } from "./unit.ts";
 import { rawArgument } from "./values.ts";
 
 /** What a formula gives: a value, rows of values, or an error with the sentence that came with it ("" where the engine gave none). */
@@ -22,7 +23,6 @@ export interface Evaluation {
   readonly calls: readonly LedgerCall[];
 }
 
-const UNIT = "formulas";
 const SHEET = "sheet";
 const UNREADABLE =
   "The formula cannot be read: a bracket, a quotation mark or an argument is missing or one too many. Check what stands before and after each comma.";
@@ -32,12 +32,13 @@ const UNREADABLE =
  */
 export class Evaluator implements CallListener {
   readonly #univer = new Univer({ locale: LocaleType.EN_US, logLevel: LogLevel.SILENT });
+  readonly #unit = freshUnit();
   #calls: LedgerCall[] = [];
 
   constructor(functions: readonly CellFunction[]) {
     this.#univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions(functions, this) });
     this.#univer.createUnit(UniverInstanceType.UNIVER_SHEET, {
-      id: UNIT,
+      id: this.#unit,
       sheetOrder: [SHEET],
       sheets: { [SHEET]: { id: SHEET, name: "Sheet1", rowCount: 1000, columnCount: 26, cellData: {} } },
     });
@@ -55,7 +56,7 @@ export class Evaluator implements CallListener {
     this.#calls = [];
     const runtime = injector.get(IFormulaRuntimeService);
     runtime.reset();
-    runtime.setCurrent(0, 0, 1000, 26, SHEET, UNIT);
+    runtime.setCurrent(0, 0, 1000, 26, SHEET, this.#unit);
     const service = injector.get(ICalculateFormulaService) as CalculateFormulaService;
     const found = await service.calculate(formula.startsWith("=") ? formula : `=${formula}`).catch(() => undefined);
     const calls = this.#calls;

@@ -19,8 +19,7 @@ import { cellValue } from "../sheet/cells.ts";
 import { keepInStep } from "../sheet/keep.ts";
 import { valueSnapshot, workbookSnapshot } from "../sheet/snapshot.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "./engine.ts";
-
-const UNIT = "workbook";
+import { freshUnit } from "./unit.ts";
 
 /** A workbook without a screen, for tests of templates and of the engine. Addresses are texts such as `Wall!B4`. */
 export class HeadlessWorkbook {
@@ -29,7 +28,7 @@ export class HeadlessWorkbook {
   /** the engine's own interface, for tests that change the workbook in ways a user can */
   readonly api: FUniver;
   readonly #endKeeping: () => void;
-
+  readonly #unit = freshUnit();
   readonly #recorder: Recorder;
 
   private constructor(template: WorkbookTemplate, functions: readonly CellFunction[], answer: Answer | undefined) {
@@ -44,7 +43,7 @@ export class HeadlessWorkbook {
     this.#univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions(functions, recorder, answer) });
     this.#univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
     this.api = FUniver.newAPI(this.#univer);
-    this.api.createWorkbook(workbookSnapshot(template, UNIT));
+    this.api.createWorkbook(workbookSnapshot(template, this.#unit));
     followNames(this.#univer);
     recorder.follow(this.#univer, sheetNames(this.#univer));
     this.#endKeeping = keepInStep(this.api, this.ledger);
@@ -82,7 +81,7 @@ export class HeadlessWorkbook {
   /** The table that a formula has spilled from this cell, or the cell's value as a table of one. */
   tableAt(address: string): Table {
     const { sheet, row, column } = this.#cell(address);
-    const spill = this.#model().getArrayFormulaRange()[UNIT]?.[sheet.getSheetId()]?.[row]?.[column];
+    const spill = this.#model().getArrayFormulaRange()[this.#unit]?.[sheet.getSheetId()]?.[row]?.[column];
     const height = spill ? spill.endRow - spill.startRow + 1 : 1;
     const width = spill ? spill.endColumn - spill.startColumn + 1 : 1;
     return Array.from({ length: height }, (_, r) =>

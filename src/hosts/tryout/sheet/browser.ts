@@ -1,8 +1,9 @@
-import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { LifecycleService, LifecycleStages, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import {
   CalculationMode,
   FormulaDataModel,
+  ILayoutService,
   SheetsSelectionsService,
   UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
@@ -17,23 +18,27 @@ import type { WorkbookTemplate } from "../../../templates/template.ts";
 import type { Host } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "../engine/engine.ts";
+import { freshUnit } from "../engine/unit.ts";
 import { explainErrors } from "./alerts.ts";
 import { cellValue } from "./cells.ts";
+import { keepNotation } from "./entry.ts";
 import { functionInfo } from "./help.ts";
 import { formulaOf, keepInStep } from "./keep.ts";
+import { closeLateLists } from "./late-list.ts";
 import { putTable, putTemplate } from "./sheets.ts";
 import { workbookSnapshot } from "./snapshot.ts";
-
-const UNIT = "workbook";
 
 /** The real spreadsheet in a page, with our functions, as a host of the pane. */
 export class TryOutSheet implements Host {
   readonly name = "the try-out sheet";
   readonly ledger = new Ledger();
+  /** Resolves when the sheet can be typed in and scrolled and its first calculation stands in the cells. */
+  readonly ready: Promise<void>;
   readonly #univer: Univer;
   readonly #api: FUniver;
   readonly #recorder: Recorder;
   readonly #endKeeping: () => void;
+  readonly #endLists: () => void;
 
   /** @param answer makes the answers of the functions; what comes later is shown when it is there */
   constructor(
@@ -44,6 +49,7 @@ export class TryOutSheet implements Host {
   ) {
     const recorder = new Recorder(this.ledger);
     this.#recorder = recorder;
+    this.#endLists = closeLateLists(() => this.#univer);
     this.#univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: engineTexts },
@@ -71,13 +77,22 @@ export class TryOutSheet implements Host {
       else this.#univer.registerPlugin(plugin);
     }
     this.#api = FUniver.newAPI(this.#univer);
-    this.#api.createWorkbook(workbookSnapshot(template, UNIT));
+    this.#api.createWorkbook(workbookSnapshot(template, freshUnit()));
     const names = sheetNames(this.#univer);
     followNames(this.#univer);
     recorder.follow(this.#univer, names);
     explainErrors(this.#univer, this.ledger, names);
+    keepNotation(this.#univer);
     this.#endKeeping = keepInStep(this.#api, this.ledger);
     darkPreference().addEventListener("change", this.#followTheme);
+    this.ready = this.#opened();
+  }
+
+  /** Until this stage the engine has no part that scrolls or listens to keys, and throws when it is asked for one. */
+  async #opened(): Promise<void> {
+    const lifecycle = this.#univer.__getInjector().get(LifecycleService);
+    await Promise.all([lifecycle.onStage(LifecycleStages.Rendered), this.calculated()]);
+    await drawn();
   }
 
   async selection(): Promise<CellAddress | undefined> {
@@ -106,6 +121,7 @@ export class TryOutSheet implements Host {
   }
 
   async goTo(address: CellAddress): Promise<void> {
+    await this.ready;
     const sheet = this.#sheet(address.sheet);
     if (sheet === null) return;
     sheet.activate();
@@ -120,9 +136,16 @@ export class TryOutSheet implements Host {
       address.column >= seen.startColumn &&
       address.column < seen.endColumn;
     if (!inView) sheet.scrollToCell(Math.max(0, address.row - 4), Math.max(0, address.column - 1));
+    await drawn();
+  }
+
+  /** Lets the keys go to the selected cell. */
+  focus(): void {
+    this.#univer.__getInjector().get(ILayoutService).focus();
   }
 
   async insertFormula(formula: string): Promise<CellAddress> {
+    await this.ready;
     const address = this.#active() ?? { sheet: this.#workbook().getActiveSheet().getSheetName(), row: 0, column: 0 };
     this.#sheet(address.sheet)
       ?.getRange(address.row, address.column)
@@ -132,12 +155,14 @@ export class TryOutSheet implements Host {
   }
 
   async writeSheet(name: string, rows: Table): Promise<string> {
+    await this.ready;
     putTable(this.#workbook(), name, rows).activate();
     return name;
   }
 
   /** Puts a template's worksheets into the workbook, each in the place of one of the same name, and its named cells. */
   async insertTemplate(template: WorkbookTemplate): Promise<void> {
+    await this.ready;
     putTemplate(this.#workbook(), template);
     const first = template.sheets[0];
     if (first !== undefined) this.#sheet(first.name)?.activate();
@@ -152,6 +177,7 @@ export class TryOutSheet implements Host {
   dispose(): void {
     this.#recorder.stop();
     this.#endKeeping();
+    this.#endLists();
     darkPreference().removeEventListener("change", this.#followTheme);
     this.#univer.dispose();
   }
@@ -179,4 +205,15 @@ function darkPreference(): MediaQueryList {
 
 function isDark(): boolean {
   return darkPreference().matches;
+}
+
+/** A tab that is not in sight draws nothing; it need not be waited for longer than this, in milliseconds. */
+const UNSEEN_MS = 300;
+
+/** The next picture but one: what was asked of the engine before is drawn by then. */
+function drawn(): Promise<void> {
+  return new Promise((done) => {
+    requestAnimationFrame(() => requestAnimationFrame(() => done()));
+    setTimeout(done, UNSEEN_MS);
+  });
 }

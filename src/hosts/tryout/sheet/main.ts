@@ -3,6 +3,8 @@ import { demo } from "../../../templates/demo.ts";
 import { Searches } from "../../../workbook/searches/searches.ts";
 import { startSearchWorker } from "../../../workbook/searches/start-worker.ts";
 import { TryOutSheet } from "./browser.ts";
+import { nameControls } from "./control-names.ts";
+import { goRoundRegions } from "./regions.ts";
 import { makeResizable } from "./resize.ts";
 import "../../../pane/styles.css";
 import "./tryout.css";
@@ -11,7 +13,19 @@ const find = (id: string): HTMLElement => document.getElementById(id) as HTMLEle
 
 const searches = new Searches(startSearchWorker);
 const sheet = new TryOutSheet(find("sheet"), demo, searches.answer);
-mountPane(find("pane"), sheet, { explainer: searches.explain });
+const pane = mountPane(find("pane"), undefined, { explainer: searches.explain });
+makeResizable(find("page"), find("divider"));
+nameControls(find("sheet"));
+goRoundRegions([
+  { element: find("sheet"), focus: () => sheet.focus() },
+  { element: find("pane"), focus: () => find("pane").querySelector<HTMLElement>("[role=tab][tabindex='0']")?.focus() },
+]);
+
+await sheet.ready;
+pane.attach(sheet);
+sheet.focus();
+find("opening").hidden = true;
+find("sheet").ariaBusy = "false";
+document.documentElement.dataset.ready = "yes";
 // For the browser tests, and for driving the sheet from the browser's console.
 Object.assign(window, { tryOutSheet: sheet });
-makeResizable(find("page"), find("divider"));

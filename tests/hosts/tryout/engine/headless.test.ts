@@ -93,6 +93,29 @@ test("a name follows its cell when rows come in above it, and another cell when 
   sheet.dispose();
 });
 
+test("two workbooks alive at once calculate each with its own cells", async () => {
+  const heights = [3, 7, 11];
+  const sheets = await Promise.all(
+    heights.map((height) =>
+      open({ Basis: [["Height", height]], Start: [["=SUM(Basis!B1:B2)", "=SILL.FTIN(Basis!B1)"]] }),
+    ),
+  );
+  const results = () => sheets.map((sheet) => [sheet.valueAt("Start!A1"), sheet.valueAt("Start!B1")]);
+  expect(results()).toEqual([
+    [3, "3'-0\""],
+    [7, "7'-0\""],
+    [11, "11'-0\""],
+  ]);
+  await sheets[1]?.set("Basis!B1", 20);
+  await sheets[0]?.set("Basis!B2", 1);
+  expect(results()).toEqual([
+    [4, "3'-0\""],
+    [20, "20'-0\""],
+    [11, "11'-0\""],
+  ]);
+  for (const sheet of sheets) sheet.dispose();
+});
+
 describe("the ledger", () => {
   test("knows the cell, the arguments and the sentence of each call", async () => {
     const sheet = await open({ Basis: [], "Wall 1": [[], [undefined, '=SILL.LENGTH("x")']] });

@@ -1,0 +1,22 @@
+/** A part of the page that the keyboard can go to. */
+export interface Region {
+  readonly element: HTMLElement;
+  focus(): void;
+}
+
+/**
+ * F6 and Shift+F6 go from one part of the page to the next, as in other spreadsheets: Tab stays inside the sheet, where it goes from cell to cell, so
+ * without them the keyboard could never leave it.
+ */
+export function goRoundRegions(regions: readonly Region[]): void {
+  const go = (event: KeyboardEvent): void => {
+    if (event.key !== "F6" || event.ctrlKey || event.altKey || event.metaKey) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    const here = regions.findIndex(({ element }) => element.contains(document.activeElement));
+    const step = event.shiftKey ? -1 : 1;
+    regions[(here + step + regions.length) % regions.length]?.focus();
+  };
+  // Before the embedded spreadsheet hears of the key.
+  window.addEventListener("keydown", go, { capture: true });
+}
