@@ -12,8 +12,7 @@ const WALL: Omit<CladdingInput, "qPsf" | "zone" | "areaFt2" | "level"> = {
   slopeDeg: undefined,
   enclosure: "enclosed",
   heightFt: 30,
-  gcpAway: undefined,
-  gcpToward: undefined,
+  given: [],
   edition: "7-10",
 };
 
@@ -51,12 +50,14 @@ test.each(
   expectPrinted(row.direction === "toward" ? net.towardPsf : net.awayPsf, row);
 });
 
-test("a municipal garage-door handout, q(30 ft, B, 90 mph), 112 ft2, is matched within its own rounding", () => {
-  // Municipal handout after a door trade association's data sheet: 12.4 psf toward; negative values lie between zones 4 and 5.
+test("a municipal garage-door handout, q(30 ft, B, 90 mph), 112 ft2: its suction lies between the zones, its pressure above ours", () => {
+  // Municipal handout after a door trade association's data sheet: 12.4 psf toward, -13.8 away. Our 12.27 is what GCp 1.0 to 0.7 over
+  // 10 to 500 ft2 gives; the print is 0.13 more than that, which no rounding of ours explains.
   const door = { ...WALL, qPsf: SCALE * 12.34, areaFt2: 112, level: "strength" } as const;
   const zone4 = claddingPressure({ ...door, zone: "4" });
   const zone5 = claddingPressure({ ...door, zone: "5" });
-  expect(Math.abs(zone4.towardPsf / SCALE - 12.4)).toBeLessThanOrEqual(0.15);
+  expect(12.4 - zone4.towardPsf / SCALE).toBeGreaterThan(0.05);
+  expect(12.4 - zone4.towardPsf / SCALE).toBeLessThanOrEqual(0.135);
   expect(zone4.awayPsf / SCALE).toBeGreaterThan(-13.8);
   expect(zone5.awayPsf / SCALE).toBeLessThan(-13.8);
 });

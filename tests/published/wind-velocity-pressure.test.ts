@@ -62,9 +62,7 @@ const KD_OF: Readonly<Record<string, number>> = { "Buildings MWFRS": KD_BUILDING
 function held(quantity: string, name: string): number | undefined {
   const exposure = name as Exposure;
   if (quantity === "Kd") return KD_OF[name];
-  if (quantity.startsWith("GCpi") && name !== "Open") {
-    return internalCoefficient(name.toLowerCase() as EnclosureClass, "7-22");
-  }
+  if (quantity.startsWith("GCpi")) return internalCoefficient(name.toLowerCase() as EnclosureClass, "7-22");
   if (quantity === "alpha 7-22") return TERRAIN["7-22"][exposure].alpha;
   if (quantity === "zg ft 7-22") return TERRAIN["7-22"][exposure].zgFt;
   if (quantity === "alpha 7-98..7-16") return TERRAIN["7-16"][exposure].alpha;
@@ -72,9 +70,6 @@ function held(quantity: string, name: string): number | undefined {
   return undefined;
 }
 
-const constants = rows("wind-constants.csv").filter((r) => held(r.quantity ?? "", r.case ?? "") !== undefined);
-test.each(constants.map((r) => [`${r.quantity} ${r.case}`, r] as const))("%s", (_n, row) => {
+test.each(rows("wind-constants.csv").map((r) => [`${r.quantity} ${r.case}`, r] as const))("%s", (_n, row) => {
   expect(held(row.quantity ?? "", row.case ?? "")).toBe(Number(row.printed));
 });
-
-test("no constant fell out of the list", () => expect(constants.length).toBe(17));

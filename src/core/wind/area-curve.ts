@@ -21,7 +21,7 @@ export function gcpAt(curve: AreaCurve, areaFt2: number): number {
   return lowGcp;
 }
 
-/** The curve in words: "-1.4 up to 10 ft2, -0.8 from 500 ft2, straight in log10(area) between". */
+/** The curve in words: "-1.4 at 10 ft2, -0.8 at 500 ft2; straight in log10(area) between, level beyond". */
 export function curveText(curve: AreaCurve): string {
   const [first, ...rest] = curve;
   if (rest.length === 0) return `${first[1]} for any area`;

@@ -1,6 +1,7 @@
 import { asce, type Edition } from "../kit/edition.ts";
 import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
-import type { AreaCurve } from "./area-curve.ts";
+import type { CladdingFigure, UnreadFigure } from "./cladding-zone.ts";
+import { FLAT_7_22, GABLES_7_22, HIPS_7_22 } from "./tables/cladding-7-22.ts";
 import { FLAT_7_10, FLAT_7_16, FLAT_OVERHANG_7_10 } from "./tables/cladding-flat.ts";
 import {
   GABLE_7_TO_27_7_10,
@@ -12,51 +13,42 @@ import { MONOSLOPE_3_TO_10, MONOSLOPE_10_TO_30 } from "./tables/cladding-monoslo
 import { WALLS } from "./tables/cladding-walls.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 
+export const CLADDING_ROOFS = ["flat", "gable", "hip", "monoslope"] as const;
+export type CladdingRoof = (typeof CLADDING_ROOFS)[number];
+
 export const SURFACES = [
   "wall",
-  "flat",
-  "gable",
-  "hip",
-  "monoslope",
+  "soffit",
+  ...CLADDING_ROOFS,
   "flat overhang",
   "gable overhang",
   "hip overhang",
+  "monoslope overhang",
 ] as const;
 export type Surface = (typeof SURFACES)[number];
-
-export interface CladdingZone {
-  /** GCp of pressure toward the surface; missing on overhangs */
-  readonly toward?: AreaCurve;
-  /** GCp of pressure away from the surface */
-  readonly away: AreaCurve;
-}
-
-/** A figure of external pressure coefficients GCp for components and cladding. */
-export interface CladdingFigure {
-  /** number of the figure without its document: "Fig. 30.3-1" */
-  readonly figure: string;
-  /**
-   * How the coefficients are known: "read" in a print, "checked" from memory but giving printed pressures to their digit,
-   * "memory" without any print to hold them against.
-   */
-  readonly basis: "read" | "checked" | "memory";
-  /** zones of a "checked" figure that no printed pressure was found for */
-  readonly unchecked?: readonly string[];
-  readonly zones: Readonly<Record<string, CladdingZone>>;
-}
-
-/** A figure whose coefficients are not held here: the reader gives GCp from it. */
-export interface UnreadFigure {
-  readonly figure: string;
-  readonly zones: undefined;
-}
 
 export function isOverhang(surface: Surface): boolean {
   return surface.endsWith("overhang");
 }
 
-/** Slope up to which every roof takes the flat-roof figure, degrees. */
+/** A soffit takes the pressures of the wall beside it. */
+export function isWall(surface: Surface): boolean {
+  return surface === "wall" || surface === "soffit";
+}
+
+/** From 7-22 on an overhang adds the wall beside it to the roof zone above it; before, figures of their own held both faces. */
+export function addsWall(surface: Surface, edition: Edition): boolean {
+  return isOverhang(surface) && edition === "7-22";
+}
+
+/** A surface in a sentence: "gable roof", "gable overhang", "wall". */
+export function partName(surface: Surface): string {
+  return isWall(surface) || isOverhang(surface) ? surface : `${surface} roof`;
+}
+
+/** Slopes up to which every roof, and a monoslope, takes the flat-roof figure, degrees. */
 const FLAT_UP_TO = 7;
+const FLAT_MONOSLOPE_UP_TO = 3;
 
 /**
  * The figure of components and cladding for a surface of a building up to 60 ft.
@@ -69,46 +61,71 @@ export function claddingFigure(
   slopeDeg: number | undefined,
   edition: Edition,
 ): CladdingFigure | UnreadFigure {
-  if (surface === "wall") return { ...WALLS, figure: CLAUSE.walls[edition] };
-  const slope = slopeDeg ?? slopeOfFlat(surface);
-  if (surface === "flat" || surface === "flat overhang" || slope <= (surface === "monoslope" ? 3 : FLAT_UP_TO)) {
+  if (isWall(surface)) return { ...WALLS, figure: CLAUSE.walls[edition] };
+  const roof = surface.replace(" overhang", "") as CladdingRoof;
+  const slope = slopeDeg ?? slopeOfFlat(surface, roof);
+  if (roof === "flat" || slope <= (roof === "monoslope" ? FLAT_MONOSLOPE_UP_TO : FLAT_UP_TO)) {
     if (slope > FLAT_UP_TO) throw noFigure(surface, slope, FLAT_UP_TO, edition);
-    if (edition === "7-10") return isOverhang(surface) ? FLAT_OVERHANG_7_10 : FLAT_7_10;
-    return isOverhang(surface) ? unread("Fig. 30.3-2A") : FLAT_7_16;
+    return flatFigure(isOverhang(surface), edition);
   }
-  const steepest = surface === "monoslope" ? 30 : 45;
+  const steepest = roof === "monoslope" ? 30 : 45;
   if (slope > steepest) throw noFigure(surface, slope, steepest, edition);
-  if (surface === "monoslope") return monoslope(slope, edition);
-  if (edition !== "7-10") return unread(slopedFigure(surface, slope, edition));
+  if (roof === "monoslope") return monoslope(slope, isOverhang(surface), edition);
+  if (edition === "7-22") return roof === "gable" ? gable7of22(slope) : hip7of22(slope);
+  if (edition === "7-16") return unread(figureOf2016(roof, slope));
   if (isOverhang(surface)) return slope <= 27 ? GABLE_OVERHANG_7_TO_27_7_10 : GABLE_OVERHANG_27_TO_45_7_10;
   return slope <= 27 ? GABLE_7_TO_27_7_10 : GABLE_27_TO_45_7_10;
 }
 
-function slopeOfFlat(surface: Surface): number {
-  if (surface === "flat" || surface === "flat overhang") return 0;
+function slopeOfFlat(surface: Surface, roof: CladdingRoof): number {
+  if (roof === "flat") return 0;
   throw new BadInput(
     `The slope of the ${surface} is missing`,
     "its coefficients go by slope",
-    "Give the slope, such as 6:12 or degrees",
+    "Give the slope, such as 6:12 or 26.6 deg",
   );
 }
 
 function noFigure(surface: Surface, slope: number, steepest: number, edition: Edition): OutOfRange {
   return new OutOfRange(
-    `The slope of ${plain(slope)} degrees is too steep for a ${surface.endsWith("overhang") ? surface : `${surface} roof`}`,
+    `The slope of ${plain(slope)} degrees is too steep for a ${partName(surface)}`,
     `its figures end at ${steepest} degrees (${asce(edition, CLAUSE.cladding)})`,
     "Choose the roof shape that fits, or leave it to the engineer",
   );
 }
 
-function monoslope(slope: number, edition: Edition): CladdingFigure | UnreadFigure {
-  const number = `Fig. ${CLAUSE.cladding[edition]}-5${slope <= 10 ? "A" : "B"}`;
-  if (edition === "7-22") return unread(number);
-  return { ...(slope <= 10 ? MONOSLOPE_3_TO_10 : MONOSLOPE_10_TO_30), figure: number };
+function flatFigure(overhang: boolean, edition: Edition): CladdingFigure | UnreadFigure {
+  if (edition === "7-22") return FLAT_7_22;
+  if (edition === "7-10") return overhang ? FLAT_OVERHANG_7_10 : FLAT_7_10;
+  return overhang ? unread(CLAUSE.flatRoofs[edition]) : FLAT_7_16;
 }
 
-function slopedFigure(surface: Surface, slope: number, edition: Edition): string {
-  if (!surface.startsWith("gable")) return edition === "7-16" ? "Figs. 30.3-2E to 30.3-2I" : "Figs. 30.3-2E to 30.3-2G";
+function monoslope(slope: number, overhang: boolean, edition: Edition): CladdingFigure | UnreadFigure {
+  const figure = `Fig. ${CLAUSE.cladding[edition]}-5${slope <= 10 ? "A" : "B"}`;
+  if (overhang || edition === "7-22") return unread(figure);
+  return { ...(slope <= 10 ? MONOSLOPE_3_TO_10 : MONOSLOPE_10_TO_30), figure };
+}
+
+function gable7of22(slope: number): CladdingFigure {
+  return slope <= 20 ? GABLES_7_22.to20 : slope <= 27 ? GABLES_7_22.to27 : GABLES_7_22.to45;
+}
+
+function hip7of22(slope: number): CladdingFigure {
+  if (slope <= 20) return HIPS_7_22.to20;
+  if (slope <= 27) return HIPS_7_22.to27;
+  if (slope === 45) return HIPS_7_22.at45;
+  return {
+    ...HIPS_7_22.to27,
+    figure: "Figs. 30.3-2F and 30.3-2G",
+    orWorse: {
+      zones: HIPS_7_22.at45.zones,
+      why: "hip roofs between 27 and 45 degrees: how to read between the two figures was not seen, the worse of both is taken",
+    },
+  };
+}
+
+function figureOf2016(roof: CladdingRoof, slope: number): string {
+  if (roof === "hip") return "Figs. 30.3-2E to 30.3-2I";
   return `Fig. 30.3-2${slope <= 20 ? "B" : slope <= 27 ? "C" : "D"}`;
 }
 

@@ -86,8 +86,8 @@ const windCladding = cellFunction({
         enclosure: a.enclosure,
         level: a.level,
         heightFt: a.height,
-        gcpAway: a.gcpAway,
-        gcpToward: a.gcpToward,
+        given:
+          a.gcpAway === undefined ? [] : [{ zone: a.zone, areaFt2: a.area, toward: a.gcpToward ?? 0, away: a.gcpAway }],
         edition: a.edition,
       },
       tape,
@@ -171,7 +171,7 @@ const windCladdingSchedule = cellFunction({
         edition: a.edition,
       },
       tape,
-    ),
+    ).map((r) => [r.surface, r.zone, r.areaFt2, r.towardPsf, r.awayPsf]),
 });
 
 export const windCladdingFunctions = [windCladding, windCladdingSchedule] as const;

@@ -5,8 +5,9 @@ import { BadInput, OutOfRange } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
 import { gcpAt } from "../../../src/core/wind/area-curve.ts";
 import { type CladdingInput, claddingPressure } from "../../../src/core/wind/cladding.ts";
-import { type CladdingFigure, claddingFigure, SURFACES } from "../../../src/core/wind/cladding-figure.ts";
+import { claddingFigure, SURFACES } from "../../../src/core/wind/cladding-figure.ts";
 import { claddingSchedule } from "../../../src/core/wind/cladding-schedule.ts";
+import type { CladdingFigure } from "../../../src/core/wind/cladding-zone.ts";
 import type { WindZonesPicture } from "../../../src/core/wind/pictures.ts";
 
 const SLOPES = [0, 5, 8, 15, 20, 25, 30, 40];
@@ -35,8 +36,7 @@ const INPUT: CladdingInput = {
   enclosure: "enclosed",
   level: "strength",
   heightFt: 25,
-  gcpAway: undefined,
-  gcpToward: undefined,
+  given: [],
   edition: "7-16",
 };
 
@@ -161,22 +161,102 @@ describe("refusals", () => {
     expect(refused({ surface: "monoslope", zone: "1", slopeDeg: 31 })).toThrow(/30 degrees/);
     expect(refused({ surface: "gable", zone: "1", slopeDeg: undefined })).toThrow(BadInput);
     expect(refused({ surface: "flat", zone: "1" })).toThrow(OutOfRange);
-    expect(refused({ gcpAway: -2 })).toThrow(BadInput);
-    expect(refused({ gcpToward: 1 })).toThrow(BadInput);
+    expect(refused({ surface: "flat overhang", zone: "1", slopeDeg: 5 })).toThrow(/Fig\. 30\.3-2A/);
+    expect(refused({ surface: "monoslope overhang", zone: "1" })).toThrow(/not held/);
   });
 
-  test("coefficients from the reader stand in for a figure not held here", () => {
+  const row = (zone: string, areaFt2: number, toward: number, away: number) => ({ zone, areaFt2, toward, away });
+
+  test("given coefficients are held against what figures hold", () => {
+    const gable = { surface: "gable", zone: "3r" } as const;
+    expect(refused({ ...gable, zone: "banana", given: [row("banana", 10, 0.5, -3)] })).toThrow(/zones of a gable roof/);
+    expect(refused({ ...gable, given: [row("3e", 10, 0.5, -3)] })).toThrow(/no zone "3r".*they hold 3e/);
+    expect(refused({ zone: "5", given: [row("5", 10, 1, -9)] })).toThrow(
+      /figures of a wall hold 0 to 1.5 toward and -2/,
+    );
+    expect(refused({ zone: "5", given: [row("5", 10, 1, 1.4)] })).toThrow(/suction below 0/);
+    expect(refused({ ...gable, given: [row("3r", 10, 1.6, -3)] })).toThrow(BadInput);
+    expect(refused({ ...gable, given: [row("3r", 10, -0.1, -3)] })).toThrow(BadInput);
+    expect(refused({ ...gable, given: [row("3r", 10, 0.5, -5.1)] })).toThrow(BadInput);
+    expect(refused({ ...gable, given: [row("3r", 20, 0.5, -3)] })).toThrow(/smaller area has more suction/);
+    expect(refused({ ...gable, areaFt2: 20, given: [row("3r", 20, 0.5, -3)] })).not.toThrow();
+    expect(refused({ ...gable, areaFt2: 4, given: [row("3r", 10, 0.5, -5)] })).not.toThrow();
+    expect(refused({ zone: "5", given: [row("5", 10, 1.5, -2)] })).not.toThrow();
+  });
+
+  test("coefficients from the reader stand in for a figure not held here, straight in log10(area)", () => {
     const tape = new Tape();
-    const net = claddingPressure({ ...INPUT, surface: "gable", zone: "3r", gcpAway: -3, gcpToward: 0.5 }, tape);
-    expect(net.awayPsf).toBeCloseTo(30 * (-3 - 0.18), 9);
-    expect(net.towardPsf).toBeCloseTo(30 * (0.5 + 0.18), 9);
-    expect(tape.cautions.join(" ")).toMatch(/Fig\. 30\.3-2B/);
+    const given = [row("3r", 100, 0.3, -1), row(" Zone 3R ", 10, 0.5, -3), row("1", 10, 0.5, -1)];
+    const at = (areaFt2: number) => claddingPressure({ ...INPUT, surface: "gable", zone: "3R", areaFt2, given }, tape);
+    expect(at(10).awayPsf).toBeCloseTo(30 * (-3 - 0.18), 9);
+    expect(at(10).towardPsf).toBeCloseTo(30 * (0.5 + 0.18), 9);
+    expect(at(Math.sqrt(1000)).awayPsf).toBeCloseTo(30 * (-2 - 0.18), 9);
+    expect(at(1000).awayPsf).toBeCloseTo(30 * (-1 - 0.18), 9);
+    expect(tape.cautions.join(" ")).toMatch(/as given: it must come from ASCE\/SEI 7-16 Fig\. 30\.3-2B/);
+  });
+
+  test("7-22 keeps the coefficient at 100 ft2 beyond, and says so", () => {
+    const tape = new Tape();
+    const at = (areaFt2: number, t?: Tape) =>
+      claddingPressure({ ...INPUT, surface: "gable", zone: "1", areaFt2, edition: "7-22" }, t).awayPsf;
+    expect(at(101, tape)).toBe(at(100));
+    expect(at(99)).toBeLessThan(at(100));
+    expect(tape.assumptions.join(" ")).toMatch(/GCp at 100 ft2 is kept for the 101 ft2/);
+    const none = new Tape();
+    at(100, none);
+    expect(none.assumptions.join(" ")).not.toMatch(/kept/);
+    expect(none.cautions.join(" ")).not.toMatch(/memory/);
+  });
+
+  test("7-22 hips between 27 and 45 degrees take the worse of both figures, and say so", () => {
+    const tape = new Tape();
+    const at = (slopeDeg: number, zone: string, areaFt2: number, t?: Tape) =>
+      claddingPressure({ ...INPUT, qPsf: 100, surface: "hip", slopeDeg, zone, areaFt2, edition: "7-22" }, t).awayPsf;
+    for (const zone of ["1", "2", "3"]) {
+      for (const areaFt2 of [10, 30, 100]) {
+        expect(at(35, zone, areaFt2, tape)).toBe(Math.min(at(27, zone, areaFt2), at(45, zone, areaFt2)));
+      }
+    }
+    expect(at(35, "2", 10)).toBe(at(27, "2", 10));
+    expect(at(35, "3", 10)).toBe(at(45, "3", 10));
+    expect(tape.cautions.join(" ")).toMatch(/between 27 and 45 degrees/);
+  });
+
+  test("gentle hips take zone 2 in the corners of their overhangs too in 7-10", () => {
+    const hip: CladdingInput = { ...INPUT, surface: "hip overhang", zone: "3", edition: "7-10" };
+    expect(claddingPressure(hip)).toEqual(claddingPressure({ ...hip, zone: "2" }));
+    expect(claddingPressure({ ...hip, slopeDeg: 25 })).toEqual(claddingPressure({ ...hip, slopeDeg: 25, zone: "2" }));
+    expect(claddingPressure({ ...hip, surface: "gable overhang" }).awayPsf).toBeLessThan(claddingPressure(hip).awayPsf);
+    // At 7 degrees the flat-roof figure holds, whose corners are corners.
+    expect(claddingPressure({ ...hip, slopeDeg: 7 })).not.toEqual(claddingPressure({ ...hip, slopeDeg: 7, zone: "2" }));
+  });
+
+  test("overhangs to 7-10 have no internal pressure: -2.2 x q above 7 degrees", () => {
+    const net = claddingPressure({ ...INPUT, surface: "gable overhang", zone: "2", edition: "7-10" });
+    expect(net.awayPsf).toBeCloseTo(30 * -2.2, 9);
+    expect(net.towardPsf).toBe(16);
+  });
+
+  test("a soffit is a wall", () => {
+    expect(claddingPressure({ ...INPUT, surface: "soffit" })).toEqual(claddingPressure(INPUT));
+  });
+
+  test("areas above 700 ft2 may take the main-frame pressures", () => {
+    const cautions = (areaFt2: number) => {
+      const tape = new Tape();
+      claddingPressure({ ...INPUT, areaFt2 }, tape);
+      return tape.cautions.join(" ");
+    };
+    expect(cautions(701)).toMatch(/700 ft2 may take/);
+    expect(cautions(700)).not.toMatch(/700 ft2 may take/);
+    expect(cautions(101)).toMatch(/zone 5 beyond 100 ft2, are from memory/);
   });
 
   test("what is known from memory only says so", () => {
     for (const change of [
       { surface: "flat", zone: "1", slopeDeg: 2 },
       { surface: "monoslope", zone: "1" },
+      { surface: "gable", zone: "3", areaFt2: 20, edition: "7-10" },
     ] as const) {
       const tape = new Tape();
       claddingPressure({ ...INPUT, ...change }, tape);
@@ -205,15 +285,8 @@ describe("schedule", () => {
   test("holds every zone and area once, each as the single function gives it", () => {
     const rows = claddingSchedule(schedule);
     expect(rows).toHaveLength((2 + 3) * 2);
-    for (const [surface, zone, areaFt2, towardPsf, awayPsf] of rows) {
-      const one = claddingPressure({
-        ...INPUT,
-        ...schedule,
-        surface: surface as "wall" | "gable",
-        zone,
-        areaFt2,
-        heightFt: 20,
-      });
+    for (const { surface, zone, areaFt2, towardPsf, awayPsf } of rows) {
+      const one = claddingPressure({ ...INPUT, ...schedule, surface, zone, areaFt2, heightFt: 20 });
       expect([towardPsf, awayPsf]).toEqual([one.towardPsf, one.awayPsf]);
     }
   });
@@ -221,7 +294,7 @@ describe("schedule", () => {
   test("the picture's zones cover the roof and the walls, corners over strips", () => {
     const tape = new Tape();
     const rows = claddingSchedule(schedule, tape);
-    expect(tape.steps.at(-1)?.value).toEqual(rows);
+    expect(tape.steps.at(-1)?.value).toEqual(rows.map((r) => Object.values(r)));
     const picture = tape.pictures[0] as WindZonesPicture;
     expect(picture.views.map((v) => v.name)).toEqual(["roof plan", "long wall", "end wall"]);
     for (const view of picture.views) {
@@ -236,6 +309,8 @@ describe("schedule", () => {
     expect(() => claddingSchedule({ ...schedule, edition: "7-16" })).toThrow(/coefficients/);
     expect(claddingSchedule({ ...schedule, edition: "7-16", roof: "none" })).toHaveLength(4);
     const given = [{ zone: "3r", areaFt2: 10, toward: 0.5, away: -3 }];
-    expect(claddingSchedule({ ...schedule, edition: "7-16", given }).at(-1)?.[1]).toBe("3r");
+    const rows = claddingSchedule({ ...schedule, edition: "7-16", given });
+    expect(rows.map((r) => r.zone)).toEqual(["4", "4", "5", "5", "3r", "3r"]);
+    expect(rows.at(-1)?.awayPsf).toBeCloseTo(30 * (-3 - 0.18), 9);
   });
 });

@@ -1,5 +1,5 @@
 import type { AreaCurve } from "../area-curve.ts";
-import type { CladdingFigure } from "../cladding-figure.ts";
+import type { CladdingFigure } from "../cladding-zone.ts";
 
 const TOWARD: AreaCurve = [
   [10, 0.3],
@@ -12,7 +12,7 @@ const TOWARD: AreaCurve = [
  */
 export const FLAT_7_10: CladdingFigure = {
   figure: "Fig. 30.4-2A",
-  basis: "read",
+  printedToFt2: 100_000,
   zones: {
     "1": {
       toward: TOWARD,
@@ -47,7 +47,7 @@ const OVERHANG_EDGE: AreaCurve = [
 /** Overhangs of roofs up to 7 degrees, ASCE/SEI 7-10, upper and lower face together. From memory. */
 export const FLAT_OVERHANG_7_10: CladdingFigure = {
   figure: "Fig. 30.4-2A",
-  basis: "memory",
+  printedToFt2: 0,
   zones: {
     "1": { away: OVERHANG_EDGE },
     "2": { away: OVERHANG_EDGE },
@@ -61,12 +61,12 @@ export const FLAT_OVERHANG_7_10: CladdingFigure = {
 };
 
 /**
- * Roofs up to 7 degrees, ASCE/SEI 7-16 and 7-22: zone 3 corner, 2 strip of 0.6 h, 1 up to 1.2 h, 1' inside. From memory; of the
- * node values only the -2.3 of zone 2 was read in print (one other print has -2.1 there).
+ * Roofs up to 7 degrees, ASCE/SEI 7-16: zone 3 corner, 2 strip of 0.6 h, 1 up to 1.2 h, 1' inside. From memory; of the node values only the
+ * -2.3 of zone 2 was read in print (one other print has -2.1 there). The print of 7-22 agrees from 10 to 100 ft2.
  */
 export const FLAT_7_16: CladdingFigure = {
   figure: "Fig. 30.3-2A",
-  basis: "memory",
+  printedToFt2: 0,
   zones: {
     "1'": {
       toward: TOWARD,

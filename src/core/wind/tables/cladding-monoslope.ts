@@ -1,5 +1,5 @@
 import type { AreaCurve } from "../area-curve.ts";
-import type { CladdingFigure } from "../cladding-figure.ts";
+import type { CladdingFigure } from "../cladding-zone.ts";
 
 // Monoslope roofs, ASCE/SEI 7-10 Fig. 30.4-5A and B, 7-16 Fig. 30.3-5A and B. From memory.
 // Zone 1 field, 2 edges, 3 corners; a prime marks the high side of the shallow figure.
@@ -10,7 +10,7 @@ const TOWARD_3_TO_10: AreaCurve = [
 ];
 
 export const MONOSLOPE_3_TO_10: Omit<CladdingFigure, "figure"> = {
-  basis: "memory",
+  printedToFt2: 0,
   zones: {
     "1": { toward: TOWARD_3_TO_10, away: [[10, -1.1]] },
     "2": {
@@ -50,7 +50,7 @@ const TOWARD_10_TO_30: AreaCurve = [
 ];
 
 export const MONOSLOPE_10_TO_30: Omit<CladdingFigure, "figure"> = {
-  basis: "memory",
+  printedToFt2: 0,
   zones: {
     "1": {
       toward: TOWARD_10_TO_30,

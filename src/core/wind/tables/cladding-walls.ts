@@ -1,5 +1,5 @@
 import type { AreaCurve } from "../area-curve.ts";
-import type { CladdingFigure } from "../cladding-figure.ts";
+import type { CladdingFigure } from "../cladding-zone.ts";
 
 const TOWARD: AreaCurve = [
   [10, 1],
@@ -8,11 +8,12 @@ const TOWARD: AreaCurve = [
 
 /**
  * Walls of buildings up to 60 ft: zone 4 field, zone 5 within a of a corner.
- * ASCE/SEI 7-10 Fig. 30.4-1, 7-16 and 7-22 Fig. 30.3-1. The node values are from memory; they give the pressures of the
- * simplified tables for h 30 ft, Exposure B (ASCE/SEI 7-10 Fig. 30.5-1, residential code wall rows) to the printed digit.
+ * ASCE/SEI 7-10 Fig. 30.4-1, 7-16 and 7-22 Fig. 30.3-1. The nodes give the wall pressures printed in the 2023 Florida Building Code,
+ * Residential, Table R301.2(2), to the digit; that print ends at 100 ft2, the ends at 500 ft2 are from memory.
  */
 export const WALLS: Omit<CladdingFigure, "figure"> = {
-  basis: "checked",
+  printedToFt2: 100,
+  print: "gives the wall pressures printed in the 2023 Florida Building Code, Residential, Table R301.2(2)",
   zones: {
     "4": {
       toward: TOWARD,
