@@ -2,11 +2,11 @@ import { asce, type Edition } from "../kit/edition.ts";
 import { windLevelFactor, windLevelText } from "../kit/load-level.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { checkBuilding, meanRoofHeightFt, riseFt, SLOPED_FROM } from "./building.ts";
+import { checkBuilding, isSloped, meanRoofHeightFt, riseFt } from "./building.ts";
 import { directedPressure } from "./directionality.ts";
 import type { FrameInput } from "./frame.ts";
 import { leewardRoofCp, leewardWallCp, windwardRoofCp } from "./frame-coefficients.ts";
-import { type FrameWind, frameFigure, wallBands, windRatios } from "./frame-directional.ts";
+import { type FrameWind, frameFigure, roofStrips, wallBands, windRatios } from "./frame-directional.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 import { GUST_FACTOR, LEAST_ROOF_PSF, LEAST_WALL_PSF, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
 
@@ -100,7 +100,7 @@ function faces(input: FrameInput): readonly Face[] {
 /**
  * Total sideways force of the wind on a rectangular building, across and along the ridge: windward and leeward walls and roof slopes by the
  * directional procedure, not less than 16 psf on the walls and 8 psf on the roof in projection. Internal pressure cancels.
- * Roofs under 10 degrees are left out: their suction works against the wind.
+ * Roofs under 10 degrees count by their strips: only a slope that turns from the wind adds to it.
  * @throws as directionalFrame
  * Source: ASCE/SEI 7-10 sections 27.4.1, 27.4.7; 7-16 and 7-22 sections 27.3.1, 27.1.5.
  */
@@ -126,13 +126,9 @@ function leastClause(edition: Edition): string {
 }
 
 function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear {
-  const { slopeDeg, roof, level, edition } = input;
+  const { level, edition } = input;
   const figure = frameFigure(edition);
   const { lOverB, hOverL } = windRatios(input, face.wind);
-  const sloped = roof !== "flat" && slopeDeg >= SLOPED_FROM;
-  const windward = sloped ? windwardRoofCp(slopeDeg, hOverL) : { suction: 0, pressure: 0 };
-  const roofCp = Math.max(windward.suction, windward.pressure);
-  const leeRoofCp = sloped ? leewardRoofCp(slopeDeg, hOverL) : 0;
   const leeWallCp = leewardWallCp(lOverB);
   const bands = wallBands(input, face.windwardWallFt);
   const mean = bands.reduce((sum, b) => sum + b.share * (b.toFt - b.fromFt), 0) / face.windwardWallFt;
@@ -142,21 +138,14 @@ function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear
   const wallFt2 = face.lengthFt * face.windwardWallFt;
   const windwardLb = q * WINDWARD_WALL_CP * (mean * wallFt2 + gableShare * face.windwardGableFt2);
   const leewardLb = -q * leeWallCp * face.leewardWallFt2;
-  const roofLb = q * (roofCp * face.windwardRoofFt2 - leeRoofCp * face.leewardRoofFt2);
   const roofFt2 = Math.max(face.windwardRoofFt2, face.leewardRoofFt2);
   const faceWallFt2 = Math.max(wallFt2 + face.windwardGableFt2, face.leewardWallFt2);
   const factor = windLevelFactor(level);
   tape?.step(`h, ${face.name}`, "mean roof height", meanRoofHeightFt(input), "ft", asce(edition, "26.2"));
   tape?.step(`F windward wall, ${face.name}`, "qz G 0.8 A", windwardLb, "lb", figure);
   tape?.step(`F leeward wall, ${face.name}`, `qh G ${leeWallCp.toFixed(3)} A`, leewardLb, "lb", figure);
-  tape?.step(
-    `F roof, ${face.name}`,
-    sloped ? `qh G (${roofCp.toFixed(3)} A - ${leeRoofCp.toFixed(3)} A)` : "roof under 10 degrees, left out",
-    roofLb,
-    "lb",
-    figure,
-  );
-  const pressureLb = factor * (windwardLb + leewardLb + Math.max(0, roofLb));
+  const roofLb = roofForce(input, face, q, hOverL, tape);
+  const pressureLb = factor * (windwardLb + leewardLb + roofLb);
   const leastLb = factor * (LEAST_WALL_PSF * faceWallFt2 + LEAST_ROOF_PSF * roofFt2);
   tape?.step(
     `least, ${face.name}`,
@@ -167,6 +156,41 @@ function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear
   );
   const designLb = Math.max(pressureLb, leastLb);
   return { wind: face.name, pressureLb, leastLb, designLb, designPlf: designLb / face.lengthFt };
+}
+
+/**
+ * Force of the roof along the wind: what pushes on the slope that faces it and pulls on the slope that turns from it. Under 10 degrees by strips
+ * along the wind; a gable's windward slope then pulls back more than the leeward one pulls on, and a force below 0 is not counted.
+ */
+function roofForce(input: FrameInput, face: Face, q: number, hOverL: number, tape: Tape | undefined): number {
+  const sum = isSloped(input) ? slopeForce(input, face, hOverL) : stripForce(input, face, hOverL);
+  const how = isSloped(input) ? "qh G (Cp windward A - Cp leeward A)" : "qh G sum of Cp A of the strips";
+  tape?.step(
+    `F roof, ${face.name}`,
+    `${how}, level share of each slope, not below 0`,
+    Math.max(0, q * sum),
+    "lb",
+    frameFigure(input.edition),
+  );
+  return Math.max(0, q * sum);
+}
+
+function slopeForce({ slopeDeg }: FrameInput, face: Face, hOverL: number): number {
+  const { suction, pressure } = windwardRoofCp(slopeDeg, hOverL);
+  const windward = Math.max(suction, pressure) * face.windwardRoofFt2;
+  return windward - leewardRoofCp(slopeDeg, hOverL) * face.leewardRoofFt2;
+}
+
+/** The strips of a low roof over its two slopes; each slope's projection lies evenly along the wind. */
+function stripForce(input: FrameInput, face: Face, hOverL: number): number {
+  const deepFt = face.wind === "across ridge" ? input.widthFt : input.lengthFt;
+  const bothFt2 = face.windwardRoofFt2 + face.leewardRoofFt2;
+  if (bothFt2 === 0) return 0;
+  const ridgeFt = (deepFt * face.windwardRoofFt2) / bothFt2;
+  return roofStrips(input, face.wind, hOverL).reduce((sum, { fromFt, toFt, cp }) => {
+    const before = Math.max(0, Math.min(toFt, ridgeFt) - fromFt);
+    return sum + (cp * bothFt2 * (2 * before - (toFt - fromFt))) / deepFt;
+  }, 0);
 }
 
 export function shearTable(rows: readonly BaseShear[]): readonly (readonly [string, number, number, number, number])[] {

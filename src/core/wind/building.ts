@@ -18,6 +18,10 @@ export interface Building {
 /** Slope from which a roof is taken by its slopes and not by strips, degrees. */
 export const SLOPED_FROM = 10;
 
+export function isSloped({ roof, slopeDeg }: Building): boolean {
+  return roof !== "flat" && slopeDeg >= SLOPED_FROM;
+}
+
 const RADIANS = Math.PI / 180;
 
 /** Rise from eave to ridge, ft. */

@@ -1,4 +1,4 @@
-import { asce, type Edition } from "../kit/edition.ts";
+import { asce, type Edition, renumbered } from "../kit/edition.ts";
 import { within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { CLAUSE } from "./tables/clauses.ts";
@@ -15,13 +15,14 @@ const TABLE_7_10: Readonly<Record<WindUse, string>> = {
 };
 
 /** The table that Kz stands in. */
-export function kzTable(use: WindUse, edition: Edition): string {
-  return asce(edition, edition === "7-10" ? TABLE_7_10[use] : "Table 26.10-1");
+export function kzTable(use: WindUse | undefined, edition: Edition): string {
+  return asce(edition, renumbered(TABLE_7_10[use ?? "frame"], "Table 26.10-1"));
 }
 
-/** Whether Exposure B keeps to Kz 0.70 at least. */
-export function keepsLeastKz(exposure: Exposure, use: WindUse, edition: Edition): boolean {
-  return exposure === "B" && (use === "low-rise" || (use === "cladding" && edition === "7-10"));
+/** Whether Exposure B keeps to Kz 0.70 at least; a use that is not said takes the larger. */
+function keepsLeastKz(exposure: Exposure, use: WindUse | undefined, edition: Edition): boolean {
+  if (exposure !== "B") return false;
+  return use === undefined || use === "low-rise" || (use === "cladding" && edition === "7-10");
 }
 
 /**
@@ -29,13 +30,14 @@ export function keepsLeastKz(exposure: Exposure, use: WindUse, edition: Edition)
  * 7-22: the printed table departs from its own formula by -0.011 to +0.015 (Exposure B at 30 ft prints 0.70 for 0.689,
  * Exposure D prints low throughout); the formula is used so that Kz is one smooth curve.
  * @param heightFt above ground, above 0 to 500 ft; below 15 ft the value at 15 ft holds
+ * @param use what the pressure is for; undefined takes the largest Kz of the uses and says so
  * @throws OutOfRange above 500 ft
  * Source: ASCE/SEI 7-10 Table 27.3-1 (28.3-1, 30.3-1) note 1, 7-16 and 7-22 Table 26.10-1 note 1.
  */
 export function exposureCoefficient(
   heightFt: number,
   exposure: Exposure,
-  use: WindUse,
+  use: WindUse | undefined,
   edition: Edition,
   tape?: Tape,
 ): number {
@@ -56,6 +58,11 @@ export function exposureCoefficient(
   }
   if (!keepsLeastKz(exposure, use, edition)) return formula;
   const kz = Math.max(formula, KZ_LEAST_B);
-  tape?.step("Kz", `not less than ${KZ_LEAST_B} in Exposure B for this use`, kz, "", `${table} footnote`);
+  tape?.step("Kz", `not less than ${KZ_LEAST_B} in Exposure B`, kz, "", `${table} footnote`);
+  if (use === undefined && kz > formula) {
+    tape?.caution(
+      `What the pressure is for is not said: Kz ${KZ_LEAST_B} of low-rise loads in Exposure B is taken; give purpose frame or cladding for the ${formula.toFixed(2)} of the formula where the edition lets it.`,
+    );
+  }
   return kz;
 }

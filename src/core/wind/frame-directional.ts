@@ -2,7 +2,7 @@ import { asce, type Edition } from "../kit/edition.ts";
 import { windLevelFactor, windLevelText } from "../kit/load-level.ts";
 import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { type Building, checkBuilding, meanRoofHeightFt, SLOPED_FROM } from "./building.ts";
+import { type Building, checkBuilding, isSloped, meanRoofHeightFt } from "./building.ts";
 import { directedPressure, directedSymbol } from "./directionality.ts";
 import { internalCoefficient } from "./enclosure.ts";
 import { exposureCoefficient } from "./exposure-coefficient.ts";
@@ -64,30 +64,54 @@ export function externalPressures(input: FrameInput, wind: FrameWind): readonly 
     ),
     one("leeward wall", "whole", leewardWallCp(lOverB)),
     one("side walls", "whole", SIDE_WALL_CP),
-    ...roof(input, wind, hOverL).map(([surface, part, cp]) => one(surface, part, cp)),
+    ...roofRows(input, wind, hOverL).map(([surface, part, cp]) => one(surface, part, cp)),
   ];
 }
 
-function roof(building: Building, wind: FrameWind, hOverL: number): (readonly [string, string, number])[] {
-  const { slopeDeg, roof: shape } = building;
-  const sloped = shape !== "flat" && slopeDeg >= SLOPED_FROM;
-  const rows: (readonly [string, string, number])[] = [];
-  if (sloped && (wind === "across ridge" || shape === "hip")) {
-    const name = wind === "across ridge" ? "roof" : "hip end";
-    const { suction, pressure } = windwardRoofCp(slopeDeg, hOverL);
-    rows.push([`windward ${name}`, "suction", suction], [`windward ${name}`, "pressure", pressure]);
-    rows.push([`leeward ${name}`, "whole", leewardRoofCp(slopeDeg, hOverL)]);
+type RoofRow = readonly [surface: string, part: string, cp: number];
+
+/** Roof surfaces for one wind direction: slopes that face or turn from the wind, strips on what lies along it. */
+function roofRows(input: FrameInput, wind: FrameWind, hOverL: number): readonly RoofRow[] {
+  const hip = input.roof === "hip";
+  if (!isSloped(input)) return stripRows(input, wind, hOverL, "roof");
+  if (wind === "across ridge") {
+    const ends = hip ? stripRows(input, wind, hOverL, "hip ends") : [];
+    return [...slopeRows(input, hOverL, "roof"), ...ends];
   }
-  if (sloped && wind === "across ridge") return rows;
-  const h = meanRoofHeightFt(building);
-  const deep = wind === "across ridge" ? building.widthFt : building.lengthFt;
-  for (const { fromH, toH, cp } of parallelRoofCp(hOverL)) {
-    if (fromH * h >= deep) continue;
-    const end = toH === undefined ? deep : Math.min(toH * h, deep);
-    rows.push(["roof", `${plain(fromH * h)} to ${plain(end)} ft from the windward edge`, cp]);
-  }
-  rows.push(["roof", "other condition", PARALLEL_ROOF_OTHER_CP]);
-  return rows;
+  return [...(hip ? slopeRows(input, hOverL, "hip end") : []), ...stripRows(input, wind, hOverL, "roof")];
+}
+
+function slopeRows({ slopeDeg, roofAreaFt2 }: FrameInput, hOverL: number, name: string): readonly RoofRow[] {
+  const { suction, pressure } = windwardRoofCp(slopeDeg, hOverL, roofAreaFt2);
+  return [
+    [`windward ${name}`, "suction", suction],
+    [`windward ${name}`, "pressure", pressure],
+    [`leeward ${name}`, "whole", leewardRoofCp(slopeDeg, hOverL)],
+  ];
+}
+
+function stripRows(input: FrameInput, wind: FrameWind, hOverL: number, name: string): readonly RoofRow[] {
+  const strips = roofStrips(input, wind, hOverL).map(
+    ({ fromFt, toFt, cp }): RoofRow => [name, `${plain(fromFt)} to ${plain(toFt)} ft from the windward edge`, cp],
+  );
+  return [...strips, [name, "other condition", PARALLEL_ROOF_OTHER_CP]];
+}
+
+/** A strip of a roof along the wind, from its windward edge. */
+export interface PlacedStrip {
+  readonly fromFt: number;
+  readonly toFt: number;
+  readonly cp: number;
+}
+
+/** Strips of a roof under 10 degrees, or along the wind, that the building is deep enough for. */
+export function roofStrips(input: FrameInput, wind: FrameWind, hOverL: number): readonly PlacedStrip[] {
+  const h = meanRoofHeightFt(input);
+  const deepFt = wind === "across ridge" ? input.widthFt : input.lengthFt;
+  return parallelRoofCp(hOverL, input.roofAreaFt2)
+    .map(({ fromH, toH, cp }) => ({ fromFt: fromH * h, toFt: toH === undefined ? deepFt : toH * h, cp }))
+    .filter(({ fromFt }) => fromFt < deepFt)
+    .map((strip) => ({ ...strip, toFt: Math.min(strip.toFt, deepFt) }));
 }
 
 /**
@@ -107,6 +131,11 @@ export function directionalFrame(input: FrameInput, tape?: Tape): readonly Frame
   if (input.roof === "monoslope") {
     tape?.assume(
       "Monoslope roof across the ridge: the windward roof is for wind on the low side, the leeward roof for wind on the high side; walls go to the eave.",
+    );
+  }
+  if (input.kzt !== 1 && input.exposure !== undefined) {
+    tape?.caution(
+      "The topographic factor is that of the mean roof height over the whole windward wall; below it a hill's speed-up is larger.",
     );
   }
   const rows = FRAME_WINDS.flatMap((wind) => {

@@ -10,7 +10,7 @@ import type { FrameInput, FrameRow } from "./frame.ts";
 import { frameTable } from "./frame-directional.ts";
 import { between } from "./interpolate.ts";
 import { CLAUSE } from "./tables/clauses.ts";
-import { ENVELOPE_CASE_A, ENVELOPE_CASE_B } from "./tables/frame-gcpf.ts";
+import { ENVELOPE_CASE_A, ENVELOPE_CASE_B, ENVELOPE_WORDS } from "./tables/frame-gcpf.ts";
 
 export function envelopeFigure(edition: Edition): string {
   return asce(edition, CLAUSE.envelopeFigure);
@@ -41,9 +41,9 @@ export function envelopeFrame(input: FrameInput, tape?: Tape): readonly FrameRow
   const edgeFt = edgeWidth(widthFt, lengthFt, heightFt, edition, tape);
   tape?.step("2 a", "width of the end zone", 2 * edgeFt, "ft", figure);
   const q = windLevelFactor(level) * directedPressure(input, tape);
-  const row = (wind: string, surface: string, gcpf: number): FrameRow => ({
-    wind,
-    surface,
+  const row = (wind: EnvelopeCase, surface: string, gcpf: number): FrameRow => ({
+    wind: WINDS[wind],
+    surface: surfaceWords(wind, surface),
     part: surface.endsWith("E") ? "end zone" : "field",
     coefficient: gcpf,
     withPressurePsf: q * (gcpf - gcpi),
@@ -63,6 +63,19 @@ export function envelopeFrame(input: FrameInput, tape?: Tape): readonly FrameRow
     clause,
   );
   return rows;
+}
+
+type EnvelopeCase = keyof typeof ENVELOPE_WORDS;
+
+const WINDS: Readonly<Record<EnvelopeCase, string>> = {
+  "case A": "case A, across ridge",
+  "case B": "case B, along ridge",
+};
+
+/** A numbered surface of the figure in words, its number behind: "windward wall (1E)". */
+function surfaceWords(wind: EnvelopeCase, number: string): string {
+  const words: Readonly<Record<string, string>> = ENVELOPE_WORDS[wind];
+  return `${words[number.replace("E", "")] ?? "surface"} (${number})`;
 }
 
 function caution(edition: Edition, figure: string, tape: Tape | undefined): void {

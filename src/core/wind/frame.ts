@@ -10,6 +10,10 @@ export interface FrameInput extends Building, RoofWind {
   /** exposure, for velocity pressure by height on the windward wall; undefined takes q over the whole wall */
   readonly exposure: Exposure | undefined;
   readonly level: LoadLevel;
+  /** roof area that the -1.3 of the windward strip acts on, which reduces it; undefined takes no reduction */
+  readonly roofAreaFt2: number | undefined;
+  /** topographic factor that q was made with, for what has to be said about it */
+  readonly kzt: number;
 }
 
 /** A surface with its net pressures, above 0 toward it. */

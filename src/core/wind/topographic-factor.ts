@@ -57,12 +57,18 @@ export function speedUp(site: HillSite, tape?: Tape): SpeedUp {
   return { k1, k2, k3 };
 }
 
+/** Upwind of a hill or ridge the half length says where half the height is; behind the crest nothing given does. */
+function belowHalf({ shape, side, distanceFt, halfLengthFt }: HillSite): boolean {
+  return shape !== "escarpment" && side === "upwind" && distanceFt > halfLengthFt;
+}
+
 /**
- * Topographic factor Kzt of a building on or near a hill, ridge or escarpment; 1 where the hill is too flat or too low to count.
+ * Topographic factor Kzt of a building on or near a hill, ridge or escarpment; 1 where the hill is too flat or
+ * too low to count, or the building is not in its upper half.
  * Source: ASCE/SEI 7-10, 7-16, 7-22 section 26.8, Eq. 26.8-1, Fig. 26.8-1.
  */
 export function topographicFactor(site: HillSite, tape?: Tape): number {
-  const { hillFt, halfLengthFt, exposure, edition } = site;
+  const { shape, hillFt, halfLengthFt, exposure, edition } = site;
   const conditions = asce(edition, "26.8.1");
   const lowest = LOWEST_HILL_FT[exposure];
   const flat = hillFt / halfLengthFt < FLATTEST_HILL;
@@ -73,8 +79,14 @@ export function topographicFactor(site: HillSite, tape?: Tape): number {
     tape?.step("Kzt", `${why}: no speed-up`, 1, "", conditions);
     return 1;
   }
+  if (belowHalf(site)) {
+    tape?.step("Kzt", "building below half the height of the hill: no speed-up", 1, "", conditions);
+    return 1;
+  }
+  const upper =
+    site.side === "downwind" && shape !== "escarpment" ? ", and that the building is in its upper half" : "";
   tape?.caution(
-    `${conditions} also asks that the hill stands alone upwind (100 H or 2 miles), rises to twice the terrain within 2 miles, and that the building is in its upper half: these are taken as met.`,
+    `${conditions} also asks that the hill stands alone upwind (100 H or 2 miles) and rises to twice the terrain within 2 miles${upper}: these are taken as met.`,
   );
   const { k1, k2, k3 } = speedUp(site, tape);
   const kzt = (1 + k1 * k2 * k3) ** 2;

@@ -35,7 +35,7 @@ export interface Uplift {
  */
 export function roofUplift(input: UpliftInput, tape?: Tape): readonly Uplift[] {
   const { deadPsf, tributariesFt, overhangFt, level, edition } = input;
-  const rows = directionalFrame(input, tape).filter((r) => /roof|hip end/.test(r.surface));
+  const rows = directionalFrame(input, tape).filter((r) => !r.surface.includes("wall"));
   const suctionPsf = Math.max(0, ...rows.map((r) => -r.withPressurePsf));
   const underPsf = windLevelFactor(level) * directedPressure(input) * GUST_FACTOR * WINDWARD_WALL_CP;
   const share = DEAD_SHARE[level];

@@ -1,7 +1,7 @@
-import { asce, type Edition } from "../kit/edition.ts";
+import { asce, type Edition, renumbered } from "../kit/edition.ts";
 import { within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { kdInVelocityPressure } from "./directionality.ts";
+import { KD_BUILDINGS, kdInVelocityPressure } from "./directionality.ts";
 import { exposureCoefficient, type WindUse } from "./exposure-coefficient.ts";
 import type { Exposure } from "./tables/terrain.ts";
 
@@ -23,7 +23,7 @@ export interface VelocityPressureInput {
   readonly kd: number;
   /** ground above sea level, ft */
   readonly elevationFt: number;
-  readonly use: WindUse;
+  readonly use: WindUse | undefined;
   readonly edition: Edition;
 }
 
@@ -58,16 +58,17 @@ export function velocityPressure(input: VelocityPressureInput, tape?: Tape): num
   const pressurePsf = HALF_AIR_DENSITY * kz * kzt * (kdInQ ? kd : 1) * ke * speedMph ** 2;
   tape?.step("Kzt", "topographic factor", kzt, "", asce(edition, "26.8"));
   if (kdInQ) tape?.step("Kd", "directionality factor", kd, "", asce(edition, "Table 26.6-1"));
-  else
+  else {
     tape?.caution(
-      "ASCE/SEI 7-22: q does not hold Kd; the pressure equation multiplies by it. Use this q with edition 7-22 only.",
+      `ASCE/SEI 7-22: q does not hold Kd; the pressure equation multiplies by it${kd === KD_BUILDINGS ? "" : `, and the ${kd} given is not used here`}. Use this q with edition 7-22 only.`,
     );
+  }
   const factors = `Kz Kzt ${kdInQ ? "Kd " : ""}${edition === "7-10" ? "" : "Ke "}`;
   tape?.step("q", `${HALF_AIR_DENSITY} ${factors}V^2, V = ${speedMph} mph`, pressurePsf, "psf", equation(use, edition));
   return pressurePsf;
 }
 
-function equation(use: WindUse, edition: Edition): string {
-  if (edition !== "7-10") return asce(edition, "Eq. 26.10-1");
-  return asce(edition, use === "frame" ? "Eq. 27.3-1" : use === "low-rise" ? "Eq. 28.3-1" : "Eq. 30.3-1");
+function equation(use: WindUse | undefined, edition: Edition): string {
+  const in2010 = { frame: "Eq. 27.3-1", "low-rise": "Eq. 28.3-1", cladding: "Eq. 30.3-1" }[use ?? "frame"];
+  return asce(edition, renumbered(in2010, "Eq. 26.10-1"));
 }

@@ -36,6 +36,8 @@ function frameInput(a: FrameArguments): FrameInput {
   return {
     qPsf: a.q,
     kd: KD_BUILDINGS,
+    kzt: 1,
+    roofAreaFt2: undefined,
     widthFt: a.width,
     lengthFt: a.length,
     eaveFt: a.eave,

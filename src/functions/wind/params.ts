@@ -49,7 +49,7 @@ export const use = optional(
     },
   }),
   undefined,
-  "no least Kz in Exposure B",
+  "the largest Kz of the uses",
 );
 
 export const speed = quantity("mph", {

@@ -1,10 +1,8 @@
-import type { Edition } from "../../core/kit/edition.ts";
-import type { Tape } from "../../core/kit/tape.ts";
 import { inDebrisRegion } from "../../core/wind/debris-region.ts";
 import { KD_BUILDINGS } from "../../core/wind/directionality.ts";
 import { edgeWidth } from "../../core/wind/edge.ts";
-import { exposureCoefficient, keepsLeastKz, WIND_USES, type WindUse } from "../../core/wind/exposure-coefficient.ts";
-import { type Exposure, KZ_HIGHEST_FT } from "../../core/wind/tables/terrain.ts";
+import { exposureCoefficient } from "../../core/wind/exposure-coefficient.ts";
+import { KZ_HIGHEST_FT } from "../../core/wind/tables/terrain.ts";
 import { HILL_SHAPES } from "../../core/wind/tables/topography.ts";
 import { topographicFactor } from "../../core/wind/topographic-factor.ts";
 import { velocityPressure } from "../../core/wind/velocity-pressure.ts";
@@ -15,21 +13,6 @@ import { edition, exposure, height, plan, speed, use, WIND_CAUTION } from "./par
 
 const KZ_SOURCE = "ASCE/SEI 7-10 Tables 27.3-1, 28.3-1, 30.3-1; 7-16 and 7-22 Table 26.10-1, note 1";
 const heightAbove = height("height above ground", KZ_HIGHEST_FT, "the Kz tables of ASCE/SEI 7 end there");
-
-/** Warns where the answer would depend on the use that nobody stated. */
-function askUse(
-  heightFt: number,
-  exp: Exposure,
-  given: WindUse | undefined,
-  ed: Edition,
-  tape: Tape | undefined,
-): WindUse {
-  if (given === undefined && exp === "B" && heightFt < 30) {
-    const uses = WIND_USES.filter((u) => keepsLeastKz("B", u, ed)).join(" and ");
-    tape?.caution(`Exposure B below 30 ft: for ${uses} loads Kz is not less than 0.70; give the use to apply it.`);
-  }
-  return given ?? "frame";
-}
 
 const windKz = cellFunction({
   name: "WIND_KZ",
@@ -48,8 +31,7 @@ const windKz = cellFunction({
     within: 0.005,
     source: "ASCE/SEI 7-22 Table 26.10-1, 50 ft, Exposure B",
   },
-  run: (a, tape) =>
-    exposureCoefficient(a.height, a.exposure, askUse(a.height, a.exposure, a.use, a.edition, tape), a.edition, tape),
+  run: (a, tape) => exposureCoefficient(a.height, a.exposure, a.use, a.edition, tape),
 });
 
 const windPressure = cellFunction({
@@ -105,7 +87,7 @@ const windPressure = cellFunction({
         kzt: a.kzt,
         kd: a.kd,
         elevationFt: a.elevation,
-        use: askUse(a.height, a.exposure, a.use, a.edition, tape),
+        use: a.use,
         edition: a.edition,
       },
       tape,

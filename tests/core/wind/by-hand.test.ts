@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { gcpAt } from "../../../src/core/wind/area-curve.ts";
 import { baseShear } from "../../../src/core/wind/base-shear.ts";
 import { meanRoofHeightFt } from "../../../src/core/wind/building.ts";
@@ -6,6 +7,8 @@ import { claddingFigure } from "../../../src/core/wind/cladding-figure.ts";
 import { edgeWidth } from "../../../src/core/wind/edge.ts";
 import type { FrameInput } from "../../../src/core/wind/frame.ts";
 import { windwardRoofCp } from "../../../src/core/wind/frame-coefficients.ts";
+import { directionalFrame } from "../../../src/core/wind/frame-directional.ts";
+import { envelopeFrame } from "../../../src/core/wind/frame-envelope.ts";
 import { speedUp, topographicFactor } from "../../../src/core/wind/topographic-factor.ts";
 import { roofUplift } from "../../../src/core/wind/uplift.ts";
 
@@ -17,6 +20,8 @@ const DEG = 180 / Math.PI;
 const BARN: FrameInput = {
   qPsf: 20,
   kd: 0.85,
+  kzt: 1,
+  roofAreaFt2: undefined,
   widthFt: 40,
   lengthFt: 80,
   eaveFt: 10,
@@ -79,6 +84,23 @@ describe("hills", () => {
     expect(topographicFactor({ ...ridge, exposure: "B", hillFt: 60, halfLengthFt: 200 })).toBeGreaterThan(1);
   });
 
+  test("a building upwind and below half the height has no speed-up; behind the crest that is taken as met, and said", () => {
+    const at = (change: Partial<typeof ridge> | object, tape?: Tape) =>
+      topographicFactor({ ...ridge, heightFt: 20, ...change }, tape);
+    expect(at({ side: "upwind", distanceFt: 400 })).toBeGreaterThan(1);
+    expect(at({ side: "upwind", distanceFt: 401 })).toBe(1);
+    expect(at({ side: "downwind", distanceFt: 401 })).toBeGreaterThan(1);
+    expect(at({ side: "upwind", distanceFt: 401, shape: "escarpment" })).toBeGreaterThan(1);
+    const cautions = (change: object) => {
+      const tape = new Tape();
+      at(change, tape);
+      return tape.cautions.join(" ");
+    };
+    expect(cautions({ side: "downwind" })).toMatch(/upper half: these are taken as met/);
+    expect(cautions({ side: "upwind" })).not.toMatch(/upper half/);
+    expect(cautions({ side: "downwind", shape: "escarpment" })).not.toMatch(/upper half/);
+  });
+
   test("steeper than 0.5 take 0.5 in K1 and twice their height as length", () => {
     const steep = { ...ridge, halfLengthFt: 50, heightFt: 40, distanceFt: 30 };
     const { k1, k2, k3 } = speedUp(steep);
@@ -123,4 +145,86 @@ test("uplift of a low roof with an overhang", () => {
   const wind = 20 * (0.85 * 0.9 + 0.18) * 22 + 20 * 0.85 * 0.8 * 2;
   expect(roofUplift(low)[0]?.netPlf).toBeCloseTo(wind - 0.9 * 8 * 22, 9);
   expect(roofUplift({ ...low, level: "allowable" })[0]?.netPlf).toBeCloseTo(0.6 * wind - 0.6 * 8 * 22, 9);
+});
+
+describe("a low monoslope", () => {
+  const shed: FrameInput = { ...BARN, roof: "monoslope", eaveFt: 12, slopeDeg: 9 };
+  const perFt = 80 * Math.tan(9 / DEG); // level share of a foot of its slope
+
+  test("pulls on with its whole roof when the wind meets the high side, back when it meets the low one", () => {
+    const [low, high] = baseShear(shed);
+    // h 12 ft, h/L 0.3: -0.9 to 12 ft, -0.5 to 24 ft, -0.3 to 40 ft; leeward wall -0.5 at L/B 0.5.
+    const q = 20 * 0.85;
+    const rise = 40 * Math.tan(9 / DEG);
+    const roof = q * perFt * (0.9 * 12 + 0.5 * 12 + 0.3 * 16);
+    expect(high?.pressureLb).toBeCloseTo(q * 80 * (0.8 * (12 + rise) + 0.5 * 12) + roof, 6);
+    expect(low?.pressureLb).toBeCloseTo(q * 80 * (0.8 * 12 + 0.5 * (12 + rise)), 6);
+  });
+
+  test("falls by the standard's own step at 10 degrees, from strips to slope, and no further", () => {
+    const at = (slopeDeg: number) => baseShear({ ...shed, slopeDeg })[1]?.pressureLb ?? 0;
+    // At 10 degrees the whole slope has -0.3 (h/L under 0.25) or what lies between that and -0.5: h is half way up then.
+    expect(at(9.999)).toBeGreaterThan(at(10));
+    expect(at(10) / at(9.999)).toBeGreaterThan(0.9);
+  });
+
+  test("a low gable's windward slope holds back more than its leeward one pulls", () => {
+    const gable = { ...shed, roof: "gable" } as const;
+    expect(baseShear(gable)[0]?.pressureLb).toBeCloseTo(20 * 0.85 * 80 * 12 * 1.3, 6);
+  });
+});
+
+describe("a hip roof", () => {
+  const hip: FrameInput = { ...BARN, roof: "hip" };
+
+  test("has its ends as strips across the ridge and as slopes along it", () => {
+    const rows = directionalFrame(hip);
+    const across = rows.filter((r) => r.wind === "across ridge" && r.surface === "hip ends");
+    // h 15 ft, h/L 0.375, 40 ft deep: -0.9 to 15 ft, -0.5 to 30 ft, -0.3 to 40 ft, and the other condition.
+    expect(across.map((r) => [r.part, r.coefficient])).toEqual([
+      ["0 to 7.5 ft from the windward edge", -0.9],
+      ["7.5 to 15 ft from the windward edge", -0.9],
+      ["15 to 30 ft from the windward edge", -0.5],
+      ["30 to 40 ft from the windward edge", -0.3],
+      ["other condition", -0.18],
+    ]);
+    expect(rows.filter((r) => r.wind === "along ridge" && r.surface.includes("hip end"))).toHaveLength(3);
+  });
+
+  test("is lifted by its ends: -0.9 where the slopes have -0.6", () => {
+    const [line] = roofUplift({ ...hip, deadPsf: 0, tributariesFt: [10], overhangFt: 0 });
+    expect(line?.windPlf).toBeCloseTo(20 * (0.85 * 0.9 + 0.18) * 10, 6);
+  });
+});
+
+test("the area given takes suction off the -1.3 of strips and of slopes at 10 degrees", () => {
+  const tall: FrameInput = { ...BARN, eaveFt: 60, slopeDeg: 0, roof: "flat" };
+  const first = (input: FrameInput) => directionalFrame(input).find((r) => r.surface.includes("roof"))?.coefficient;
+  expect(first(tall)).toBe(-1.3);
+  expect(first({ ...tall, roofAreaFt2: 100 })).toBe(-1.3);
+  expect(first({ ...tall, roofAreaFt2: 250 })).toBeCloseTo(-1.17, 9);
+  expect(first({ ...tall, roofAreaFt2: 1000 })).toBeCloseTo(-1.04, 9);
+  const ten: FrameInput = { ...tall, roof: "gable", slopeDeg: 10, roofAreaFt2: 1000 };
+  expect(first(ten)).toBeCloseTo(-1.04, 9);
+});
+
+test("the envelope's rows say in words what their numbers stand for, with both internal pressures", () => {
+  const rows = envelopeFrame({ ...BARN, slopeDeg: 20 });
+  expect(rows.map((r) => r.surface)).toContain("windward wall (1E)");
+  expect(rows.map((r) => r.surface)).toContain("leeward end wall (6)");
+  const wall = rows.find((r) => r.surface === "windward wall (1)");
+  expect(wall?.withPressurePsf).toBeCloseTo(20 * (0.53 - 0.18), 9);
+  expect(wall?.withSuctionPsf).toBeCloseTo(20 * (0.53 + 0.18), 9);
+  expect(wall?.wind).toBe("case A, across ridge");
+});
+
+test("a hill's speed-up over the height of the wall is said where it is held constant", () => {
+  const cautions = (change: Partial<FrameInput>) => {
+    const tape = new Tape();
+    directionalFrame({ ...BARN, ...change }, tape);
+    return tape.cautions.join(" ");
+  };
+  expect(cautions({ kzt: 1.4, exposure: "C" })).toMatch(/topographic factor/);
+  expect(cautions({ kzt: 1, exposure: "C" })).not.toMatch(/topographic factor/);
+  expect(cautions({ kzt: 1.4 })).not.toMatch(/topographic factor/);
 });

@@ -42,6 +42,22 @@ describe("Kz", () => {
     );
   });
 
+  test("a use that is not said takes the largest of the uses, and says so where it matters", () => {
+    fc.assert(
+      fc.property(heights, exposures, editions, (h, exposure, edition) => {
+        const largest = Math.max(...WIND_USES.map((use) => exposureCoefficient(h, exposure, use, edition)));
+        expect(exposureCoefficient(h, exposure, undefined, edition)).toBe(largest);
+      }),
+    );
+    const cautions = (h: number) => {
+      const tape = new Tape();
+      exposureCoefficient(h, "B", undefined, "7-10", tape);
+      return tape.cautions.join(" ");
+    };
+    expect(cautions(20)).toMatch(/give purpose/);
+    expect(cautions(31)).not.toMatch(/give purpose/);
+  });
+
   test("holds its value at 15 ft below, and ends at 500 ft", () => {
     expect(exposureCoefficient(3, "C", "frame", "7-16")).toBe(exposureCoefficient(15, "C", "frame", "7-16"));
     expect(() => exposureCoefficient(501, "C", "frame", "7-16")).toThrow(OutOfRange);
@@ -65,7 +81,10 @@ describe("velocity pressure", () => {
     const tape = new Tape();
     const with1 = velocityPressure({ ...base, speedMph: 120, kd: 1, edition: "7-22" });
     expect(velocityPressure({ ...base, speedMph: 120, edition: "7-22" }, tape)).toBe(with1);
-    expect(tape.cautions.join(" ")).toMatch(/q does not hold Kd/);
+    expect(tape.cautions.join(" ")).toMatch(/q does not hold Kd; the pressure equation multiplies by it\./);
+    const other = new Tape();
+    velocityPressure({ ...base, speedMph: 120, kd: 0.9, edition: "7-22" }, other);
+    expect(other.cautions.join(" ")).toMatch(/the 0.9 given is not used here/);
   });
 
   test("7-10 has no elevation factor, and says so", () => {

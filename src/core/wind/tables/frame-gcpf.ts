@@ -2,6 +2,18 @@
  * External pressure coefficients GCpf of the low-rise envelope procedure, by building surface; E marks the end zone.
  * ASCE/SEI 7-10 Fig. 28.4-1, 7-16 and 7-22 Fig. 28.3-1. From memory throughout.
  */
+export const ENVELOPE_WORDS = {
+  "case A": { "1": "windward wall", "2": "windward roof", "3": "leeward roof", "4": "leeward wall" },
+  "case B": {
+    "1": "side wall",
+    "2": "roof",
+    "3": "roof",
+    "4": "side wall",
+    "5": "windward end wall",
+    "6": "leeward end wall",
+  },
+} as const satisfies Readonly<Record<string, Readonly<Record<string, string>>>>;
+
 export interface SurfaceNodes {
   readonly surface: string;
   /** [slope degrees, GCpf], straight between */
