@@ -70,9 +70,17 @@ function excelFunction(fn: FunctionText, base: string, enums: Map<string, ExcelE
     helpUrl: `${base}/${helpPath(fn)}`,
     parameters: fn.parameters.map((p) => excelParameter(fn, p, enums)),
     // A text result may be a number at times (a capacity or "none"), so only a number result is declared as such.
-    result: { type: fn.result.kind === "number" ? "number" : "any", dimensionality: table ? "matrix" : "scalar" },
+    // So is a length, which a basis may ask for in feet and inches.
+    result: {
+      type: fn.result.kind === "number" && !mayBeText(fn) ? "number" : "any",
+      dimensionality: table ? "matrix" : "scalar",
+    },
     options: { requiresAddress: true },
   };
+}
+
+function mayBeText(fn: FunctionText): boolean {
+  return fn.takesBasis && (fn.result.unit === "ft" || fn.result.unit === "in");
 }
 
 /**
@@ -80,12 +88,14 @@ function excelFunction(fn: FunctionText, base: string, enums: Map<string, ExcelE
  * documents a list of choices in AutoComplete; older Excel shows it as a plain argument.
  */
 function excelParameter(fn: FunctionText, p: ParameterText, enums: Map<string, ExcelEnum>): ExcelParameter {
-  const enumId = p.kind === "choice" ? enumFor(fn, p, enums) : undefined;
+  // A place that may be left out can hold a basis, and Excel hands a range over whole only to a matrix.
+  const anything = fn.takesBasis && !p.required;
+  const enumId = p.kind === "choice" && !anything ? enumFor(fn, p, enums) : undefined;
   return {
     name: p.name,
     description: parameterDescription(p),
     type: enumId === undefined ? "any" : "string",
-    dimensionality: p.kind === "table" || p.kind === "list" ? "matrix" : "scalar",
+    dimensionality: anything || p.kind === "table" || p.kind === "list" ? "matrix" : "scalar",
     optional: !p.required,
     ...(enumId === undefined ? {} : { customEnumId: enumId }),
   };

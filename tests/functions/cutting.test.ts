@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { sentence } from "../../src/core/kit/refusal.ts";
 import type { Table } from "../../src/core/kit/tape.ts";
 import type { WallElevationPicture } from "../../src/core/takeoff/pictures.ts";
 import type { RawArgument } from "../../src/functions/declare/param.ts";
@@ -15,20 +16,20 @@ function call(name: string, ...args: RawArgument[]): Outcome {
 
 function valueOfCell(name: string, ...args: RawArgument[]): number {
   const outcome = call(name, ...args);
-  expect(outcome, outcome.ok ? "" : outcome.says).toMatchObject({ ok: true });
+  expect(outcome, outcome.ok ? "" : sentence(outcome.said)).toMatchObject({ ok: true });
   return outcome.ok ? (outcome.value as number) : Number.NaN;
 }
 
 function tableOfCell(name: string, ...args: RawArgument[]): Table {
   const outcome = call(name, ...args);
-  expect(outcome, outcome.ok ? "" : outcome.says).toMatchObject({ ok: true });
+  expect(outcome, outcome.ok ? "" : sentence(outcome.said)).toMatchObject({ ok: true });
   return outcome.ok ? (outcome.value as Table) : [];
 }
 
 function says(name: string, ...args: RawArgument[]): string {
   const outcome = call(name, ...args);
   expect(outcome.ok).toBe(false);
-  return outcome.ok ? "" : outcome.says;
+  return outcome.ok ? "" : sentence(outcome.said);
 }
 
 const PLY = [["plywood", 96, 48, 42]];
@@ -65,10 +66,10 @@ describe("sheets", () => {
       ["plywood", 96, 48, 42],
       ["cut-out", 48, 24, 0, 1],
     ];
-    expect(valueOfCell("SHEETS_NEST", parts, PLY, 0)).toBe(2);
-    expect(valueOfCell("SHEETS_NEST", parts, stock, 0)).toBe(1);
-    expect(valueOfCell("SHEETS_NEST", parts, stock, 0, 0, "cost")).toBe(42);
-    expect(says("SHEETS_NEST", parts, [...PLY, ["cut-out", 48, 24, 0]], 0)).toMatch(/cut-out/);
+    expect(valueOfCell("SHEETS_NEST", parts, PLY, "none")).toBe(2);
+    expect(valueOfCell("SHEETS_NEST", parts, stock, "none")).toBe(1);
+    expect(valueOfCell("SHEETS_NEST", parts, stock, "none", 0, "cost")).toBe(42);
+    expect(says("SHEETS_NEST", parts, [...PLY, ["cut-out", 48, 24, 0]], "none")).toMatch(/cut-out/);
   });
 
   test("sizes as text, a header row, stocks of one name", () => {
@@ -80,8 +81,8 @@ describe("sheets", () => {
       ["plywood", "8 ft", "4 ft", 42, 1],
       ["plywood", "8 ft", "4 ft", 42, 1],
     ];
-    expect(valueOfCell("SHEETS_NEST", parts, stock, 0)).toBe(2);
-    const names = tableOfCell("SHEETS_LAYOUT", parts, stock, 0).map((r) => r[7]);
+    expect(valueOfCell("SHEETS_NEST", parts, stock, "none")).toBe(2);
+    const names = tableOfCell("SHEETS_LAYOUT", parts, stock, "none").map((r) => r[7]);
     expect([...new Set(names)]).toEqual(["plywood (row 1)", "plywood (row 2)"]);
   });
 
@@ -97,7 +98,7 @@ describe("sheets", () => {
       ),
     ).toMatch(/3001 parts/);
     expect(says("SHEETS_NEST", [["a", 40, 40, 10]], [["s", 96, 48, 10, 2]])).toMatch(/6 of a/);
-    expect(says("SHEETS_NEST", [["a", 40, 40]], [["s", 96, 48]], 0, 0, "cost")).toMatch(/no stock has a cost/);
+    expect(says("SHEETS_NEST", [["a", 40, 40]], [["s", 96, 48]], "none", 0, "cost")).toMatch(/no stock has a cost/);
   });
 
   test("never fewer than the bound; the order of rows does not matter; a part more is not a sheet fewer; a wider cut neither", () => {
@@ -114,7 +115,7 @@ describe("sheets", () => {
         const count = valueOfCell("SHEETS_NEST", named, PLY, 0.125);
         expect(count).toBeGreaterThanOrEqual(valueOfCell("SHEETS_BOUND", named, PLY, 0.125));
         expect(valueOfCell("SHEETS_NEST", [...named].reverse(), PLY, 0.125)).toBe(count);
-        expect(valueOfCell("SHEETS_NEST", named, PLY, 0)).toBeLessThanOrEqual(count);
+        expect(valueOfCell("SHEETS_NEST", named, PLY, "none")).toBeLessThanOrEqual(count);
         expect(valueOfCell("SHEETS_NEST", [...named, ["more", 90, 40, 1, "free"]], PLY, 0.125)).toBeGreaterThanOrEqual(
           count,
         );

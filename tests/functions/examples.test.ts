@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { sentence } from "../../src/core/kit/refusal.ts";
 import type { Cell, Table } from "../../src/core/kit/tape.ts";
 import { registry } from "../../src/functions/registry.ts";
 import { explain, invoke, positional } from "../../src/functions/run/invoke.ts";
+import { withoutHeadings } from "../../src/functions/run/present.ts";
 
 /** Each printed answer beside the calculated one; numbers within the example's tolerance. */
 function expectAnswer(got: Cell | Table, want: Cell | Table, within: number): void {
@@ -24,14 +26,14 @@ describe.each(registry.map((fn) => [fn.name, fn] as const))("%s", (_name, fn) =>
 
   test(`example: ${fn.example.source}`, () => {
     const outcome = invoke(fn, args);
-    expect(outcome, outcome.ok ? "" : outcome.says).toMatchObject({ ok: true });
-    if (outcome.ok) expectAnswer(outcome.value, fn.example.gives, fn.example.within);
+    expect(outcome, outcome.ok ? "" : sentence(outcome.said)).toMatchObject({ ok: true });
+    if (outcome.ok) expectAnswer(withoutHeadings(fn, outcome.value), fn.example.gives, fn.example.within);
   });
 
   test("the working ends with the value that the cell gets", () => {
     const { outcome, steps } = explain(fn, args);
     expect(outcome.ok).toBe(true);
-    if (outcome.ok) expect(steps.at(-1)?.value).toEqual(outcome.value);
+    if (outcome.ok) expect(steps.at(-1)?.value).toEqual(withoutHeadings(fn, outcome.value));
   });
 
   test("is declared in full", () => {

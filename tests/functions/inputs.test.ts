@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { sentence } from "../../src/core/kit/refusal.ts";
 import type { CellFunction } from "../../src/functions/declare/cell-function.ts";
 import { isOptional, type Raw, type RawArgument } from "../../src/functions/declare/param.ts";
 import { registry } from "../../src/functions/registry.ts";
@@ -75,7 +76,7 @@ describe.each(registry.map((fn) => [fn.name, fn] as const))("%s", (_name, fn) =>
       args[i] = null;
       const outcome = invoke(fn, args);
       expect(outcome.ok, `${fn.name} without ${name}`).toBe(false);
-      if (!outcome.ok) expect(outcome.says.toLowerCase().replaceAll(" ", "")).toContain(name.toLowerCase());
+      if (!outcome.ok) expect(sentence(outcome.said).toLowerCase().replaceAll(" ", "")).toContain(name.toLowerCase());
     });
   });
 

@@ -1,4 +1,5 @@
 import { expect } from "vitest";
+import { sentence } from "../../src/core/kit/refusal.ts";
 import type { Cell, Table } from "../../src/core/kit/tape.ts";
 import type { Outcome } from "../../src/functions/run/invoke.ts";
 
@@ -12,7 +13,7 @@ export function expectSound(outcome: Outcome, call: string): void {
     }
     return;
   }
-  expect(outcome.says, call).not.toMatch(/fault of the program|undefined|NaN|Infinity|\[object/);
+  expect(sentence(outcome.said), call).not.toMatch(/fault of the program|undefined|NaN|Infinity|\[object/);
   // what: why. what to do.
-  expect(outcome.says, call).toMatch(/^\S.*: .+\. .+\.$/s);
+  expect(sentence(outcome.said), call).toMatch(/^\S.*: .+\. .+\.$/s);
 }

@@ -84,7 +84,8 @@ describe.each(metadata.functions.map((fn) => [fn.name, fn] as const))("%s", (_, 
     fn.parameters.forEach((p, i) => {
       const param = declared?.params[i]?.param;
       if (param?.unit) expect(p.description.startsWith(`[${param.unit}] `), p.name).toBe(true);
-      expect(p.dimensionality).toBe(param?.kind === "table" || param?.kind === "list" ? "matrix" : "scalar");
+      const whole = param?.kind === "table" || param?.kind === "list" || (declared?.takesBasis === true && p.optional);
+      expect(p.dimensionality, p.name).toBe(whole ? "matrix" : "scalar");
       expect(p.type).toBe(p.customEnumId === undefined ? "any" : "string");
       // A required argument after an optional one could never be given without it.
       if (i > 0 && !p.optional) expect(fn.parameters[i - 1]?.optional, p.name).toBe(false);
@@ -92,9 +93,11 @@ describe.each(metadata.functions.map((fn) => [fn.name, fn] as const))("%s", (_, 
   });
 
   test("a table result is declared as one", () => {
-    const kind = registry.find(({ id }) => id === fn.id)?.returns.kind;
+    const declared = registry.find(({ id }) => id === fn.id);
+    const kind = declared?.returns.kind;
+    const length = declared?.takesBasis === true && ["ft", "in"].includes(declared.returns.unit);
     expect(fn.result.dimensionality).toBe(kind === "table" ? "matrix" : "scalar");
-    expect(fn.result.type).toBe(kind === "number" ? "number" : "any");
+    expect(fn.result.type).toBe(kind === "number" && !length ? "number" : "any");
   });
 });
 

@@ -66,7 +66,15 @@ describe("a search in the worker", () => {
     const { fn, searches, last } = setUp();
     const asked = searches.answer(fn, [-1]);
     await last().answer();
-    const refused = { ok: false, code: "#N/A", says: expect.stringContaining("there is none below 0") };
+    const refused = {
+      ok: false,
+      code: "#N/A",
+      said: {
+        what: expect.any(String),
+        why: expect.stringContaining("there is none below 0"),
+        todo: expect.any(String),
+      },
+    };
     expect(await asked).toEqual(refused);
     expect(searches.answer(fn, [-1])).toEqual(refused);
   });

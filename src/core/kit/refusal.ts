@@ -1,8 +1,20 @@
+/** A refusal as data: what is wrong, why, and what to do. Hosts join the parts at the very edge, by `sentence`. */
+export interface Said {
+  readonly what: string;
+  readonly why: string;
+  readonly todo: string;
+}
+
+/** The three parts as one text. */
+export function sentence({ what, why, todo }: Said): string {
+  return `${what}: ${why}. ${todo.replace(/\.$/, "")}.`;
+}
+
 /**
  * Why a calculation gives no number. The sentence has three parts: what is wrong, why, and what to do.
  * A host turns `BadInput` into #VALUE! and `OutOfRange` into #N/A, each with the sentence.
  */
-export abstract class Refusal extends Error {
+export abstract class Refusal extends Error implements Said {
   readonly what: string;
   readonly why: string;
   readonly todo: string;
@@ -13,7 +25,7 @@ export abstract class Refusal extends Error {
    * @param todo what the reader can do, as a sentence without a final stop: "Use a height of 500 ft or less"
    */
   constructor(what: string, why: string, todo: string) {
-    super(`${what}: ${why}. ${todo.replace(/\.$/, "")}.`);
+    super(sentence({ what, why, todo }));
     this.what = what;
     this.why = why;
     this.todo = todo;

@@ -48,7 +48,7 @@ const sheetsNest = cellFunction({
   assumptions: ASSUMPTIONS,
   heavy: true,
   example: {
-    args: { parts: [["shelf", 48, 24, 8, "along"]], stock: [["plywood", 96, 48]], kerf: 0 },
+    args: { parts: [["shelf", 48, 24, 8, "along"]], stock: [["plywood", 96, 48]], kerf: "none" },
     gives: 2,
     within: 0,
     source: "exact arithmetic: four parts of 48 x 24 fill a sheet of 96 x 48",
@@ -83,7 +83,7 @@ const sheetsLayout = cellFunction({
   assumptions: ASSUMPTIONS,
   heavy: true,
   example: {
-    args: { parts: [["top", 48, 48, 2, "along"]], stock: [["plywood", 96, 48]], kerf: 0 },
+    args: { parts: [["top", 48, 48, 2, "along"]], stock: [["plywood", 96, 48]], kerf: "none" },
     gives: [
       [1, "top", 0, 0, 48, 48, false, "plywood"],
       [1, "top", 48, 0, 48, 48, false, "plywood"],
@@ -116,7 +116,7 @@ const sheetsBound = cellFunction({
   assumptions: ASSUMPTIONS,
   heavy: true,
   example: {
-    args: { parts: [["shelf", 48, 24, 9, "along"]], stock: [["plywood", 96, 48]], kerf: 0 },
+    args: { parts: [["shelf", 48, 24, 9, "along"]], stock: [["plywood", 96, 48]], kerf: "none" },
     gives: 3,
     within: 0,
     source: "exact arithmetic: 9 x 48 x 24 / (96 x 48) = 2.25, rounded up",

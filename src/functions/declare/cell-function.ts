@@ -1,6 +1,6 @@
 import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
-import type { OptionalParam, Param } from "./param.ts";
-import { optional } from "./param.ts";
+import { BASIS_PLACE } from "./basis-place.ts";
+import { type OptionalParam, optional, type Param, type TermParam } from "./param.ts";
 import { flag } from "./scalar.ts";
 
 /** In cells: =SILL.WIND_PRESSURE(...) */
@@ -20,6 +20,10 @@ export type Family =
 
 type AnyParam = Param<unknown, unknown> | OptionalParam<unknown, unknown>;
 export type Params = Readonly<Record<string, AnyParam>>;
+/** Arguments after the bar: each a term of the basis, or an own argument that is seldom given. */
+export type Placed = Readonly<Record<string, TermParam<unknown, unknown> | OptionalParam<unknown, unknown>>>;
+/** Terms without a place in the call: they come from a basis only. */
+export type Named = Readonly<Record<string, TermParam<unknown, unknown>>>;
 
 /** What the calculation gets: each parameter as read. */
 export type ArgumentsOf<P extends Params> = {
@@ -73,6 +77,7 @@ export function tableOf(
   return { kind: "table", unit: "", says, columns: columns.map(([name, unit]) => ({ name, unit })) };
 }
 
+/** An example names arguments of any place; terms without a place then stand in a basis. */
 export interface Example<P extends Params, R extends Cell | Table> {
   readonly args: ExampleArguments<P>;
   readonly gives: NoInfer<R>;
@@ -83,23 +88,30 @@ export interface Example<P extends Params, R extends Cell | Table> {
 }
 
 /** One function, declared once. Everything a host, the pane, the help and the tests know of it comes from here. */
-export interface Declaration<P extends Params, R extends Cell | Table> {
+export interface Declaration<P extends Params, B extends Placed, N extends Named, R extends Cell | Table> {
   /** name in cells, without the namespace: upper case, words joined by _ */
   readonly name: string;
   readonly family: Family;
   /** one sentence */
   readonly summary: string;
+  /** own arguments, in order: what differs from cell to cell */
   readonly params: P;
+  /** what a basis can hold and has a place in the call, in order of use; with it (also empty) a function takes a basis last */
+  readonly placed?: B;
+  /** terms that come from a basis only */
+  readonly named?: N;
   readonly returns: Returns<R>;
+  /** a table that always has one row, so that it has no headings unless asked */
+  readonly oneRow?: true;
   /** document, edition, clause or table; at least one */
   readonly sources: readonly [string, ...string[]];
   /** taken as given whatever the arguments */
   readonly assumptions?: readonly string[];
   readonly cautions?: readonly string[];
-  readonly example: Example<P, R>;
+  readonly example: Example<P & B & N, R>;
   /** a search that may take longer than a keystroke: hosts run it off the page's main thread */
   readonly heavy?: true;
-  run(args: ArgumentsOf<P>, tape: Tape | undefined): NoInfer<R>;
+  run(args: ArgumentsOf<P & B & N>, tape: Tape | undefined): NoInfer<R>;
 }
 
 /** A declared function with its types erased, as the registry holds it. */
@@ -109,7 +121,12 @@ export interface CellFunction {
   readonly id: string;
   readonly family: Family;
   readonly summary: string;
+  /** every place of the call, in order; the last is the basis where the function takes one */
   readonly params: readonly NamedParam[];
+  /** terms without a place */
+  readonly named: readonly NamedParam[];
+  readonly takesBasis: boolean;
+  readonly oneRow: boolean;
   readonly returns: Returns<Cell | Table>;
   readonly sources: readonly string[];
   readonly assumptions: readonly string[];
@@ -135,15 +152,19 @@ export interface ErasedExample {
 export const HEADERS = "headers";
 
 /**
- * Declares a function. A function that returns a table gets one more optional parameter, `headers`, at the end.
+ * Declares a function. One with `placed` takes a basis in its last place, and from it `headings` and `lengths` too.
  */
-export function cellFunction<const P extends Params, R extends Cell | Table>(d: Declaration<P, R>): CellFunction {
-  const params: NamedParam[] = Object.entries(d.params).map(([name, param]) => ({ name, param }));
-  if (d.returns.kind === "table") {
-    params.push({
-      name: HEADERS,
-      param: optional(flag({ says: "TRUE to put a row of headings on top" }), false, ""),
-    });
+export function cellFunction<
+  const P extends Params,
+  R extends Cell | Table,
+  const B extends Placed = Record<never, never>,
+  const N extends Named = Record<never, never>,
+>(d: Declaration<P, B, N, R>): CellFunction {
+  const params: NamedParam[] = entries({ ...d.params, ...(d.placed ?? {}) });
+  if (d.placed !== undefined) params.push({ name: "basis", param: BASIS_PLACE });
+  else if (d.returns.kind === "table") {
+    const headers = optional(flag({ says: "TRUE to put a row of headings on top" }), false, "");
+    params.push({ name: HEADERS, param: headers });
   }
   return {
     name: d.name,
@@ -151,15 +172,22 @@ export function cellFunction<const P extends Params, R extends Cell | Table>(d: 
     family: d.family,
     summary: d.summary,
     params,
+    named: entries(d.named ?? {}),
+    takesBasis: d.placed !== undefined,
+    oneRow: d.oneRow === true,
     returns: d.returns as Returns<Cell | Table>,
     sources: d.sources,
     assumptions: d.assumptions ?? [],
     cautions: d.cautions ?? [],
-    example: d.example as ErasedExample,
+    example: d.example as unknown as ErasedExample,
     heavy: d.heavy === true,
-    // The reader fills exactly the parameters that `P` declares, so the erased record is ArgumentsOf<P>.
-    run: (args, tape) => d.run(args as ArgumentsOf<P>, tape),
+    // The reader fills exactly the parameters that are declared, so the erased record is ArgumentsOf.
+    run: (args, tape) => d.run(args as ArgumentsOf<P & B & N>, tape),
   };
+}
+
+function entries(params: Params): NamedParam[] {
+  return Object.entries(params).map(([name, param]) => ({ name, param }));
 }
 
 /** The caution that every preliminary result carries. */

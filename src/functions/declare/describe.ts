@@ -1,7 +1,7 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
 import { formulaOf } from "../run/invoke.ts";
 import { type CellFunction, NAMESPACE, type NamedParam } from "./cell-function.ts";
-import { type ColumnFacts, isOptional, type Limits, type ParamFacts, type ParamKind } from "./param.ts";
+import { type ColumnFacts, isOptional, isTerm, type Limits, type ParamFacts, type ParamKind } from "./param.ts";
 import { limitText } from "./scalar.ts";
 
 /** A declaration as plain data: what `npm run functions` prints and what the help pages and Excel's metadata are made from. */
@@ -16,6 +16,9 @@ export interface FunctionText {
   /** the call with optional arguments in brackets */
   readonly syntax: string;
   readonly parameters: readonly ParameterText[];
+  readonly takesBasis: boolean;
+  /** what it takes from a basis, by term; those without a place in the call say so */
+  readonly terms: readonly TermText[];
   readonly result: ResultText;
   readonly sources: readonly string[];
   readonly assumptions: readonly string[];
@@ -44,6 +47,13 @@ export interface ParameterText extends ValueText {
   readonly assumption: string;
   /** of a table argument */
   readonly columns: readonly ColumnText[];
+}
+
+export interface TermText extends ValueText {
+  readonly term: string;
+  /** whether it has a place in the call too */
+  readonly placed: boolean;
+  readonly assumption: string;
 }
 
 export interface ColumnText extends ValueText {
@@ -81,7 +91,9 @@ export function describe(fn: CellFunction): FunctionText {
     family: fn.family,
     summary: fn.summary,
     syntax: syntaxOf(fn),
-    parameters: fn.params.map(parameterText),
+    parameters: fn.params.map((named) => parameterText(named, fn)),
+    takesBasis: fn.takesBasis,
+    terms: termTexts(fn),
     result: {
       kind: fn.returns.kind,
       unit: fn.returns.unit,
@@ -100,10 +112,19 @@ function syntaxOf(fn: CellFunction): string {
   return `${NAMESPACE}.${fn.name}(${names.join(", ")})`;
 }
 
-function parameterText({ name, param }: NamedParam): ParameterText {
+function termTexts(fn: CellFunction): readonly TermText[] {
+  return [...fn.params, ...fn.named].flatMap(({ name, param }) => {
+    if (!isTerm(param)) return [];
+    const placed = fn.params.some((p) => p.name === name);
+    return [{ ...valueText(name, param, param.needed), term: param.term, placed, assumption: param.omitted }];
+  });
+}
+
+function parameterText({ name, param }: NamedParam, fn: CellFunction): ParameterText {
   const left = isOptional(param) ? { standIn: param.standIn ?? null, omitted: param.omitted } : undefined;
   return {
     ...valueText(name, param, left === undefined),
+    ...(param.kind === "basis" ? { what: basisSays(fn) } : {}),
     default: left?.standIn ?? null,
     assumption: left?.omitted ?? "",
     columns: (param.columns ?? []).map(columnText),
@@ -127,4 +148,12 @@ function valueText(name: string, facts: ParamFacts, required: boolean): ValueTex
     usual: usual === undefined ? null : { min: usual.min, max: usual.max, ask: usual.ask },
     choices: (choices ?? []).map((value, i) => ({ value, means: facts.choicesSay?.[i] ?? "" })),
   };
+}
+
+/** The basis of a function by the terms that it takes, those without a place in the call last. */
+function basisSays(fn: CellFunction): string {
+  const terms = termTexts(fn);
+  const listed = [...terms.filter((t) => t.placed), ...terms.filter((t) => !t.placed)].map((t) => t.term);
+  const taken = listed.length === 0 ? "headings" : listed.join(", ");
+  return `basis: a range of name, value, unit with any of ${taken}`;
 }

@@ -31,7 +31,7 @@ export interface Usual {
   readonly ask: string;
 }
 
-export type ParamKind = "number" | "length" | "quantity" | "choice" | "text" | "flag" | "list" | "table";
+export type ParamKind = "number" | "length" | "quantity" | "choice" | "text" | "flag" | "list" | "table" | "basis";
 
 /** Facts for help, metadata, forms and tests; no behaviour. */
 export interface ParamFacts {
@@ -78,6 +78,21 @@ export interface OptionalParam<T, E> extends Param<T, E> {
   readonly standIn: T;
 }
 
+/**
+ * A parameter that a basis can hold, by the term of the glossary that names its row. In a call it may always be left out.
+ */
+export interface TermParam<T, E> extends OptionalParam<T, E> {
+  readonly term: string;
+  /** the calculation refuses where neither the call nor a basis holds it */
+  readonly needed: boolean;
+  /** a broader term that is looked for where this one stands nowhere */
+  readonly fallback?: string;
+}
+
+export function isTerm(param: Param<unknown, unknown>): param is TermParam<unknown, unknown> {
+  return "term" in param;
+}
+
 export function isOptional(param: Param<unknown, unknown>): param is OptionalParam<unknown, unknown> {
   return "optional" in param && param.optional === true;
 }
@@ -85,7 +100,7 @@ export function isOptional(param: Param<unknown, unknown>): param is OptionalPar
 /**
  * Makes a parameter optional.
  * @param standIn the value taken when it is left out; undefined when the calculation goes another way then
- * @param omitted the assumption that the pane lists: "topographic factor 1: flat site"; "" where leaving it out assumes nothing
+ * @param omitted the assumption that the pane lists: "topographic factor {}: flat site", where {} is the stand-in; "" where leaving it out assumes nothing
  */
 export function optional<T, E>(param: Param<T, E>, standIn: T, omitted: string): OptionalParam<T, E>;
 export function optional<T, E>(
@@ -98,7 +113,7 @@ export function optional<T, E>(
   standIn: T | undefined,
   omitted: string,
 ): OptionalParam<T | undefined, E> {
-  return { ...param, read: param.read, optional: true, standIn, omitted };
+  return { ...param, read: param.read, optional: true, standIn, omitted: omitted.replace("{}", String(standIn)) };
 }
 
 export type { Raw, RawArgument };

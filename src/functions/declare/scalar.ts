@@ -1,9 +1,19 @@
 import { BadInput, OutOfRange, plain } from "../../core/kit/refusal.ts";
 import { type LengthUnit, parseLength } from "../../core/units/length.ts";
 import { fromInches, parseQuantity } from "../../core/units/quantity.ts";
-import { parseSlope, slopeDegrees } from "../../core/units/slope.ts";
+import { parseSlope } from "../../core/units/slope.ts";
 import type { Limits, Notes, Param, ParamKind, Reading, Usual } from "./param.ts";
-import { isBlank, isCellError, isRange, quote, type Raw, type RawArgument } from "./raw.ts";
+import {
+  clipped,
+  folded,
+  isBlank,
+  isCellError,
+  isRange,
+  LONGEST_TEXT,
+  quote,
+  type Raw,
+  type RawArgument,
+} from "./raw.ts";
 
 export interface NumberOptions extends Limits {
   readonly says: string;
@@ -27,7 +37,19 @@ export function oneCell(raw: RawArgument, at: string, wants: string): Exclude<Ra
   if (typeof cell === "number" && !Number.isFinite(cell)) {
     throw new BadInput(`${capital(at)} is not a finite number`, "it cannot be calculated with", `Give ${wants}`);
   }
-  return cell as Exclude<Raw, null | undefined | object>;
+  if (typeof cell === "string") return ordinary(cell, at, wants);
+  // A zero has no sign in a cell.
+  return cell === 0 ? 0 : (cell as number | boolean);
+}
+
+/** A text of a length that can be an argument, as a plain keyboard types it. */
+function ordinary(text: string, at: string, wants: string): string {
+  if (text.length <= LONGEST_TEXT) return folded(text);
+  throw new BadInput(
+    `${capital(at)} is a text of ${text.length} characters`,
+    `at most ${LONGEST_TEXT} are read here`,
+    `Give ${wants}`,
+  );
 }
 
 function singleCell(rows: readonly (readonly Raw[])[], at: string): Raw {
@@ -45,9 +67,7 @@ export function capital(text: string): string {
 
 /** Limits and usual range of a number that has been read. */
 function check(value: number, at: string, unit: string, o: NumberOptions, notes: Notes): void {
-  const low = (o.min !== undefined && value < o.min) || (o.above !== undefined && value <= o.above);
-  const high = (o.max !== undefined && value > o.max) || (o.below !== undefined && value >= o.below);
-  if (low || high || !Number.isFinite(value)) {
+  if (!inside(o, value)) {
     const Kind = o.source === undefined ? BadInput : OutOfRange;
     const date =
       value >= 36526 && value <= 73050 && Number.isInteger(value) ? " (a date arrives as such a number)" : "";
@@ -64,6 +84,13 @@ function check(value: number, at: string, unit: string, o: NumberOptions, notes:
   }
 }
 
+/** Whether a number lies inside limits. */
+export function inside(o: Limits, value: number): boolean {
+  const low = (o.min !== undefined && value < o.min) || (o.above !== undefined && value <= o.above);
+  const high = (o.max !== undefined && value > o.max) || (o.below !== undefined && value >= o.below);
+  return !low && !high && Number.isFinite(value);
+}
+
 /** "from 15 to 500 ft", "above 0", "at most 1" */
 export function limitText(o: Limits, unit: string): string {
   const u = unit === "" ? "" : ` ${unit}`;
@@ -78,6 +105,11 @@ export function limitText(o: Limits, unit: string): string {
 
 function withUnit(value: number, unit: string): string {
   return unit === "" ? plain(value) : `${plain(value)} ${unit}`;
+}
+
+/** The word for nothing, where a 0 could be a blank cell. */
+export function isNone(cell: unknown): boolean {
+  return typeof cell === "string" && cell.trim().toLowerCase() === "none";
 }
 
 /** A parameter that is a number in the end; `fromText` reads text in the unit of a bare number. */
@@ -109,10 +141,10 @@ function numeric(
 
   function readText(text: string, at: string): Reading<number> {
     try {
-      const value = fromText(text);
+      const value = isNone(text) && inside(limits, 0) ? 0 : fromText(text);
       const shown = withUnit(value, unit);
       const same = [String(value), shown].includes(text.trim());
-      return { value, shown: same ? shown : `${text.trim()} = ${shown}` };
+      return { value, shown: same ? shown : `${clipped(text.trim())} = ${shown}` };
     } catch (refusal) {
       if (refusal instanceof BadInput) throw new BadInput(`${capital(at)}: ${refusal.what}`, refusal.why, refusal.todo);
       throw refusal;
@@ -123,6 +155,12 @@ function numeric(
 /** A pure number: a factor, a coefficient, a count. */
 export function number(o: NumberOptions): Param<number, number | string> {
   return numeric("number", "", o, (text) => parseQuantity(text, ""));
+}
+
+/** A number in a unit that is never converted, such as air changes or dollars an hour. */
+export function measure(unit: string, o: NumberOptions): Param<number, number | string> {
+  const fromText = (text: string) => parseQuantity(text.replace(unit, "").trim(), "");
+  return numeric("number", unit, o, fromText);
 }
 
 /** A whole number. */
@@ -157,12 +195,25 @@ export function temperature(o: NumberOptions): Param<number, number | string> {
   return quantity("F", o);
 }
 
-/** A roof slope in degrees: a number of degrees, or `6:12`, `50%`, `26.57 deg`. */
-export function slope(o: NumberOptions): Param<number, number | string> {
-  return numeric("quantity", "deg", o, parseSlope, (value) => ({
-    value: slopeDegrees(value, String(value)),
-    shown: withUnit(value, "deg"),
-  }));
+/** A roof slope in degrees, from text that says how it is meant: `6:12`, `50%`, `26.57 deg`. A bare number is refused: 8 may be 8:12 or 8 degrees. */
+export function slope(o: NumberOptions): Param<number, string> {
+  const refuse = (written: string, at: string): never => {
+    throw new BadInput(
+      `${capital(at)} is the bare number ${written}`,
+      "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12 into an ordinary cell becomes a time",
+      'Write it as text: "6:12", "26.6 deg" or "50%"',
+    );
+  };
+  const bare = /^[-+]?(\d+\.?\d*|\.\d+)$/;
+  const inner = numeric("quantity", "deg", o, parseSlope, (value, at) => refuse(plain(value), at));
+  return {
+    ...inner,
+    read(raw, at, notes) {
+      const cell = isRange(raw) ? raw[0]?.[0] : raw;
+      if (typeof cell === "string" && bare.test(cell.trim())) refuse(clipped(cell.trim()), at);
+      return inner.read(raw, at, notes);
+    },
+  } as Param<number, string>;
 }
 
 /** A share: 10% or 0.1. A bare number above `max` (1 unless told) is refused with how to write it. */
@@ -194,21 +245,38 @@ function percentText(text: string): number | undefined {
   return match === null ? undefined : Number(match[1]) / 100;
 }
 
-/** Relative humidity in percent: 50, "50%", or a percent cell (0.5; up to 1 is read as a share). */
+/** Below this a relative humidity is more likely a slip than a climate. */
+const DRY_PERCENT = 5;
+
+/** Relative humidity in percent: 50, "50%", or a percent cell (0.5; up to 1 is read as a share, as number or as text). */
 export function humidity(o: NumberOptions): Param<number, number | string> {
+  const fromBare = (value: number) => (value > 0 && value <= 1 ? value * 100 : value);
   return numeric(
     "quantity",
     "%",
-    { min: 0, max: 100, ...o },
+    { min: 0, max: 100, usual: { min: DRY_PERCENT, max: 100, ask: "is it a percent?" }, ...o },
     (text) => {
       const part = percentText(text);
-      return part === undefined ? parseQuantity(text, "") : part * 100;
+      return part === undefined ? fromBare(parseQuantity(text, "")) : part * 100;
     },
     (value) =>
-      value > 0 && value <= 1
-        ? { value: value * 100, shown: `${plain(value)} read as a share: ${plain(value * 100)} %` }
-        : { value, shown: `${plain(value)} %` },
+      fromBare(value) === value
+        ? { value, shown: `${plain(value)} %` }
+        : { value: fromBare(value), shown: `${plain(value)} read as a share: ${plain(fromBare(value))} %` },
   );
+}
+
+/** The parameter's value made into another, with its own refusals. */
+export function mapped<A, B, E>(inner: Param<A, E>, map: (value: A, at: string) => B, says?: string): Param<B, E> {
+  const { example: _example, ...facts } = inner;
+  return {
+    ...facts,
+    ...(says === undefined ? {} : { says }),
+    read(raw, at, notes) {
+      const reading = inner.read(raw, at, notes);
+      return { value: map(reading.value, at), shown: reading.shown };
+    },
+  };
 }
 
 export interface ChoiceOptions<C extends string> {
@@ -264,19 +332,20 @@ export function text(o: { readonly says: string; readonly heads?: readonly strin
   };
 }
 
-/** Yes or no: TRUE, FALSE, 1, 0, yes, no. */
+/** Yes or no, also TRUE and FALSE, 1 and 0. */
 export function flag(o: { readonly says: string; readonly heads?: readonly string[] }): Param<boolean, boolean> {
   return {
     kind: "flag",
     says: o.says,
     unit: "",
+    choices: ["yes", "no"],
     ...(o.heads === undefined ? {} : { heads: o.heads }),
     read(raw, at) {
-      const cell = oneCell(raw, at, "TRUE or FALSE");
+      const cell = oneCell(raw, at, "yes or no");
       const key = String(cell).trim().toLowerCase();
-      if (["true", "1", "yes", "y"].includes(key)) return { value: true, shown: "TRUE" };
-      if (["false", "0", "no", "n"].includes(key)) return { value: false, shown: "FALSE" };
-      throw new BadInput(`${capital(at)} is ${quote(cell)}`, "a yes or no is wanted here", "Type TRUE or FALSE");
+      if (["true", "1", "yes", "y"].includes(key)) return { value: true, shown: "yes" };
+      if (["false", "0", "no", "n"].includes(key)) return { value: false, shown: "no" };
+      throw new BadInput(`${capital(at)} is ${quote(cell)}`, "yes or no is wanted here", "Type yes or no");
     },
   };
 }

@@ -1,6 +1,6 @@
 import { BadInput } from "../../core/kit/refusal.ts";
 import { type ColumnFacts, isOptional, type Notes, type OptionalParam, type Param } from "./param.ts";
-import { isBlank, isCellError, isRange, type Raw, type RawArgument } from "./raw.ts";
+import { isBlank, isCellError, isRange, quote, type Raw, type RawArgument } from "./raw.ts";
 import { capital } from "./scalar.ts";
 
 type Columns = Readonly<Record<string, Param<unknown, unknown> | OptionalParam<unknown, unknown>>>;
@@ -39,13 +39,14 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
     columns: facts,
     read(raw, at, notes) {
       const cells = asRange(raw, at);
-      const header = headerOrder(cells[0] ?? [], facts);
+      const header = headerOrder(cells[0] ?? [], facts, at);
       const order = header ?? names.map((_, i) => i);
       const rows: RowOf<C>[] = [];
       for (let i = header === undefined ? 0 : 1; i < cells.length; i++) {
         const line = cells[i] ?? [];
         if (blankRow(line, facts, order)) continue;
         rows.push(readRow(line, order, i + 1, at, notes));
+        if (o.maxRows !== undefined && rows.length > o.maxRows) throw tooManyRows(at, o.maxRows);
       }
       const min = o.minRows ?? 1;
       if (rows.length < min) {
@@ -54,13 +55,6 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
           `${capital(at)} ${has}`,
           `at least ${min} ${min === 1 ? "row is" : "rows are"} wanted, with columns ${names.join(", ")}`,
           `Fill in ${o.says}`,
-        );
-      }
-      if (o.maxRows !== undefined && rows.length > o.maxRows) {
-        throw new BadInput(
-          `${capital(at)} has ${rows.length} rows`,
-          `at most ${o.maxRows} can be worked with`,
-          "Point at the rows that count, or split the range",
         );
       }
       return { value: rows, shown: `${rows.length} ${rows.length === 1 ? "row" : "rows"}` };
@@ -105,13 +99,41 @@ function blankRow(line: readonly Raw[], facts: readonly ColumnFacts[], order: re
   return names && line.every((cell) => isBlank(cell) || cell === 0);
 }
 
-/** The place of each column when the row is a header: every filled cell a known word, two at least (one for a single column). */
-function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[]): readonly number[] | undefined {
+function tooManyRows(at: string, most: number): BadInput {
+  return new BadInput(
+    `${capital(at)} has more than ${most} rows`,
+    `at most ${most} can be worked with`,
+    "Point at the rows that count, or split the range",
+  );
+}
+
+/**
+ * The place of each column when the row is a header: every filled cell a known word, two at least (one for a single column).
+ * @throws BadInput for a row of words of which two name columns and another none, or that leaves out a column that must be there
+ */
+function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[], at: string): readonly number[] | undefined {
   const filled = line.filter((cell) => !isBlank(cell) && cell !== 0);
   if (filled.length < Math.min(2, facts.length) || !filled.every((cell) => typeof cell === "string")) return undefined;
   const found = facts.map((f) => line.findIndex((cell) => typeof cell === "string" && names(f, cell)));
   const used = new Set(found.filter((i) => i >= 0));
-  return used.size === filled.length && facts.every((f, i) => f.optional || (found[i] ?? -1) >= 0) ? found : undefined;
+  if (used.size < Math.min(2, facts.length)) return undefined;
+  const unknown = line.findIndex((cell, i) => typeof cell === "string" && !isBlank(cell) && !used.has(i));
+  if (unknown >= 0) {
+    throw new BadInput(
+      `The heading ${quote(line[unknown])} of ${at} is not known`,
+      `its columns are ${facts.map((f) => f.name).join(", ")}`,
+      "Mend the heading, or take the row of headings away",
+    );
+  }
+  const missing = facts.find((f, i) => !f.optional && (found[i] ?? -1) < 0);
+  if (missing !== undefined) {
+    throw new BadInput(
+      `The headings of ${at} leave out ${missing.name}`,
+      "that column must be there",
+      "Add it, or take the row of headings away",
+    );
+  }
+  return found;
 }
 
 function names(fact: ColumnFacts, cell: string): boolean {
@@ -119,7 +141,11 @@ function names(fact: ColumnFacts, cell: string): boolean {
     .toLowerCase()
     .replace(/\(.*?\)|\[.*?\]|,.*$/g, "")
     .trim();
-  return word === fact.name.toLowerCase() || fact.heads.includes(word);
+  return (
+    word === fact.name.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`).toLowerCase() ||
+    word === fact.name.toLowerCase() ||
+    fact.heads.includes(word)
+  );
 }
 
 /** A range of single values, read row by row; blanks are skipped. */
@@ -136,7 +162,8 @@ export function list<T, E>(
       const cells = isRange(raw) ? raw.flat() : [raw];
       const values: T[] = [];
       cells.forEach((cell, i) => {
-        if (!isBlank(cell)) values.push(item.read(cell, `value ${i + 1} of ${at}`, notes).value);
+        if (!isBlank(cell) && !zeroForBlank(cell, item))
+          values.push(item.read(cell, `value ${i + 1} of ${at}`, notes).value);
       });
       const min = o.min ?? 1;
       if (values.length < min || values.length > (o.max ?? Number.POSITIVE_INFINITY)) {

@@ -84,7 +84,7 @@ const loadSnow = cellFunction({
     "Drifts, sliding snow, valleys and partial loads come on top; LOAD_SNOWDRIFT gives the drift at a step.",
   ],
   example: {
-    args: { ground: 25, slope: 0, edition: "7-16" },
+    args: { ground: 25, slope: "0 deg", edition: "7-16" },
     gives: [
       ["balanced, design", 20, "whole roof"],
       ["flat roof pf", 17.5, "whole roof"],

@@ -1,12 +1,14 @@
 import { type LateTable, NeedsTable } from "../../core/kit/late-tables.ts";
 import type { PictureBase } from "../../core/kit/picture.ts";
-import { BadInput, OutOfRange, Refusal } from "../../core/kit/refusal.ts";
+import { BadInput, Refusal, type Said } from "../../core/kit/refusal.ts";
 import { type Cell, type Step, type Table, Tape } from "../../core/kit/tape.ts";
-import { type CellFunction, HEADERS } from "../declare/cell-function.ts";
-import { isOptional, type Notes, type RawArgument } from "../declare/param.ts";
-import { isBlank, isRange, quote } from "../declare/raw.ts";
-import { capital } from "../declare/scalar.ts";
-import { zeroForBlank } from "../declare/table.ts";
+import { keyOfTerm } from "../basis/words.ts";
+import type { CellFunction } from "../declare/cell-function.ts";
+import type { Notes, RawArgument, TermParam } from "../declare/param.ts";
+import { quote } from "../declare/raw.ts";
+import { readArguments, type ShownArgument } from "./arguments.ts";
+import { sheetTerms } from "./bases.ts";
+import { presented } from "./present.ts";
 
 /** What a cell gets. */
 export type Outcome =
@@ -14,20 +16,11 @@ export type Outcome =
   | {
       readonly ok: false;
       readonly code: "#VALUE!" | "#N/A";
-      readonly says: string;
-      /** a table that must be loaded first; the same call may then succeed (see data.ts) */
+      /** what is wrong, why, what to do; hosts join the parts by `sentence` */
+      readonly said: Said;
+      /** a table that must be loaded first; the same call may then succeed (see tables-on-demand.ts) */
       readonly needs?: LateTable;
     };
-
-/** An argument as the pane shows it. */
-export interface ShownArgument {
-  readonly name: string;
-  readonly says: string;
-  readonly unit: string;
-  /** what was read; for an omitted argument what stands in for it; "" when it was not reached */
-  readonly shown: string;
-  readonly omitted: boolean;
-}
 
 /** A calculation with everything that the pane shows of it. */
 export interface Working {
@@ -75,61 +68,15 @@ function calculate(
     const args = readArguments(fn, raw, tape ?? SILENT, tape === undefined ? undefined : shown);
     const value = fn.run(args, tape);
     if (!isSound(value)) return fault(fn, "the result is not a number");
-    const withHeadings = args[HEADERS] === true && fn.returns.kind === "table";
-    return { ok: true, value: withHeadings ? [headings(fn), ...(value as Table)] : value };
+    return { ok: true, value: presented(fn, value, args) };
   } catch (error) {
     if (error instanceof Refusal) {
-      return { ok: false, code: error instanceof BadInput ? "#VALUE!" : "#N/A", says: error.message };
+      const { what, why, todo } = error;
+      return { ok: false, code: error instanceof BadInput ? "#VALUE!" : "#N/A", said: { what, why, todo } };
     }
     if (error instanceof NeedsTable) return notLoaded(error.table);
     return fault(fn, error instanceof Error ? error.message : String(error));
   }
-}
-
-function readArguments(
-  fn: CellFunction,
-  raw: readonly RawArgument[],
-  notes: Notes,
-  shown: ShownArgument[] | undefined,
-): Record<string, unknown> {
-  const args: Record<string, unknown> = {};
-  if (raw.slice(fn.params.length).some((extra) => extra !== null && extra !== undefined)) {
-    throw new BadInput(
-      `${fn.name} was given ${raw.length} arguments`,
-      `it takes at most ${fn.params.length}: ${fn.params.map((p) => p.name).join(", ")}`,
-      "Take the extra ones away",
-    );
-  }
-  fn.params.forEach(({ name, param }, i) => {
-    const given = raw[i];
-    const facts = { name, says: param.says, unit: param.unit };
-    const zero = isOptional(param) && !isRange(given) && zeroForBlank(given, param);
-    if (isOptional(param) && (zero || isOmitted(given))) {
-      args[name] = param.standIn;
-      const how = zero ? "is 0, read as a blank cell" : "is left out";
-      if (param.omitted !== "") notes.assume(`${capital(spoken(name))} ${how}: ${param.omitted}.`);
-      shown?.push({ ...facts, shown: param.omitted, omitted: true });
-      return;
-    }
-    const reading = param.read(given, spoken(name), notes);
-    args[name] = reading.value;
-    shown?.push({ ...facts, shown: reading.shown, omitted: false });
-  });
-  return args;
-}
-
-/** A parameter's name as a sentence says it: insideFilm -> inside film */
-function spoken(name: string): string {
-  return name.replace(/[a-z][A-Z](?![A-Z])/g, (pair) => `${pair[0]} ${pair[1]?.toLowerCase()}`);
-}
-
-/** Left out, a blank cell, or a range of nothing but blanks. */
-function isOmitted(raw: RawArgument): boolean {
-  return isRange(raw) ? raw.every((row) => row.every(isBlank)) : isBlank(raw);
-}
-
-function headings(fn: CellFunction): readonly string[] {
-  return (fn.returns.columns ?? []).map((c) => (c.unit === "" ? c.name : `${c.name}, ${c.unit}`));
 }
 
 function isSound(value: Cell | Table): boolean {
@@ -144,12 +91,16 @@ function isSound(value: Cell | Table): boolean {
 
 /** What stands where a table stays away, as when the connection breaks between opening the workbook and the first use of the table. */
 function notLoaded(table: LateTable): Outcome {
-  const { message } = new OutOfRange(
-    `The table of ${table} could not be loaded`,
-    "it is fetched from where the add-in came from when a cell first asks for it",
-    "Check the connection, then calculate the cell again",
-  );
-  return { ok: false, code: "#N/A", says: message, needs: table };
+  return {
+    ok: false,
+    code: "#N/A",
+    said: {
+      what: `The table of ${table} could not be loaded`,
+      why: "it is fetched from where the add-in came from when a cell first asks for it",
+      todo: "Check the connection, then calculate the cell again",
+    },
+    needs: table,
+  };
 }
 
 /** A result that cannot be is a fault of the program, and says so. */
@@ -157,20 +108,37 @@ function fault(fn: CellFunction, detail: string): Outcome {
   return {
     ok: false,
     code: "#VALUE!",
-    says: `${fn.name} failed: this is a fault of the program, not of the inputs (${detail}). Do not use this cell, and report the formula with its inputs.`,
+    said: {
+      what: `${fn.name} failed`,
+      why: `this is a fault of the program, not of the inputs (${detail})`,
+      todo: "Do not use this cell, and report the formula with its inputs",
+    },
   };
 }
 
 /** A call written as a formula, from the arguments of an example. */
 export function formulaOf(fn: CellFunction, args: Readonly<Record<string, unknown>>, namespace: string): string {
-  const given = fn.params.map(({ name }) => args[name]);
+  const given = places(fn, args);
   while (given.length > 0 && given.at(-1) === undefined) given.pop();
   return `=${namespace}.${fn.name}(${given.map(literal).join(", ")})`;
 }
 
 /** The arguments of an example in their places, as a host would hand them over. */
 export function positional(fn: CellFunction, args: Readonly<Record<string, unknown>>): RawArgument[] {
-  return fn.params.map(({ name }) => (args[name] ?? null) as RawArgument);
+  return places(fn, args).map((value) => (value ?? null) as RawArgument);
+}
+
+/** By place; what has none goes into a basis in the last place. */
+function places(fn: CellFunction, args: Readonly<Record<string, unknown>>): unknown[] {
+  const terms = [...fn.named.map(({ param }) => (param as TermParam<unknown, unknown>).term), ...sheetTerms(fn)];
+  const rows = terms.flatMap((term) => {
+    const value = args[keyOfTerm(term)];
+    return value === undefined ? [] : [[term, value]];
+  });
+  return fn.params.map(({ name, param }) => {
+    if (param.kind !== "basis") return args[name];
+    return rows.length === 0 ? undefined : [["Basis", "Value"], ...rows];
+  });
 }
 
 /** A value as a formula writes it. */

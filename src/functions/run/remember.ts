@@ -1,5 +1,6 @@
 import type { CellFunction } from "../declare/cell-function.ts";
 import type { RawArgument } from "../declare/param.ts";
+import { argumentsKey } from "./arguments.ts";
 import { invoke, type Outcome } from "./invoke.ts";
 
 /** Answers kept; a workbook has few searches, and the host runs each again after every row or column edit. */
@@ -40,5 +41,5 @@ function keep(key: string, outcome: Outcome): void {
 
 /** Function and arguments as one text. */
 export function keyOf(fn: CellFunction, raw: readonly RawArgument[]): string {
-  return `${fn.id}${JSON.stringify(raw, (_, value) => (Number.isFinite(value) || typeof value !== "number" ? value : String(value)))}`;
+  return `${fn.id}${argumentsKey(fn, raw)}`;
 }

@@ -68,7 +68,7 @@ const windCladding = cellFunction({
   assumptions: ["Internal pressure is taken with the sign that adds."],
   cautions: CAUTIONS,
   example: {
-    args: { q: 49.35, surface: "gable", zone: "1", area: 20, slope: 20, level: "allowable", edition: "7-10" },
+    args: { q: 49.35, surface: "gable", zone: "1", area: 20, slope: "20 deg", level: "allowable", edition: "7-10" },
     gives: [[18.4, -31.1]],
     within: 0.05,
     source:
@@ -146,7 +146,7 @@ const windCladdingSchedule = cellFunction({
   assumptions: ["Internal pressure is taken with the sign that adds."],
   cautions: CAUTIONS,
   example: {
-    args: { q: 35.84, roof: "none", slope: 30, areas: [[10]], level: "allowable", edition: "7-10" },
+    args: { q: 35.84, roof: "none", slope: "30 deg", areas: [[10]], level: "allowable", edition: "7-10" },
     gives: [
       ["wall", "4", 10, 25.4, -27.5],
       ["wall", "5", 10, 25.4, -34],

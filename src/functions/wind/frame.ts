@@ -99,7 +99,7 @@ const windFrame = cellFunction({
     "Torsion and wind on both axes at once are load cases of their own; so are parapets and overhangs.",
   ],
   example: {
-    args: { q: 78.83, width: 100, length: 100, eave: 160, slope: 0, roof: "flat", edition: "7-16" },
+    args: { q: 78.83, width: 100, length: 100, eave: 160, slope: "0 deg", roof: "flat", edition: "7-16" },
     gives: [
       ["across ridge", "windward wall", "0 to 160 ft", 0.8, 39.4, 67.8],
       ["across ridge", "leeward wall", "whole", -0.5, -47.7, -19.3],
@@ -157,7 +157,7 @@ const windBaseShear = cellFunction({
   assumptions: [...ASSUMPTIONS, "The whole height counts, the part that goes straight into the foundation with it."],
   cautions: [WIND_CAUTION, "Torsion and wind on both axes at once may load a single wall line more."],
   example: {
-    args: { q: 10, width: 20, length: 40, eave: 10, slope: 0, roof: "flat", edition: "7-16" },
+    args: { q: 10, width: 20, length: 40, eave: 10, slope: "0 deg", roof: "flat", edition: "7-16" },
     gives: [
       ["across ridge", 4420, 6400, 6400, 160],
       ["along ridge", 1870, 3200, 3200, 160],
@@ -216,7 +216,7 @@ const windUplift = cellFunction({
       width: 40,
       length: 60,
       eave: 10,
-      slope: 5,
+      slope: "5 deg",
       dead: 10,
       tributary: [[20]],
       level: "allowable",

@@ -1,3 +1,4 @@
+import { sentence } from "../../core/kit/refusal.ts";
 import type { Cell } from "../../core/kit/tape.ts";
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { registry } from "../../functions/registry.ts";
@@ -61,7 +62,7 @@ function addressOfCall(text: string): CellAddress | undefined {
 }
 
 function resultOf(outcome: Outcome): ExcelResult {
-  if (!outcome.ok) throw hostError(outcome.code, outcome.says);
+  if (!outcome.ok) throw hostError(outcome.code, sentence(outcome.said));
   const { value } = outcome;
   return Array.isArray(value) ? value.map((row) => [...row]) : (value as Cell);
 }

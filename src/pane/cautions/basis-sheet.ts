@@ -1,3 +1,4 @@
+import { sentence } from "../../core/kit/refusal.ts";
 import type { Table } from "../../core/kit/tape.ts";
 import { NAMESPACE } from "../../functions/declare/cell-function.ts";
 import { addressText } from "../../workbook/host.ts";
@@ -23,7 +24,7 @@ export function basisRows(found: Findings): Table {
     ],
     [],
     ["Kind", "What", "Functions", "Cells"],
-    ...found.errors.map((e) => [`Error ${e.code}`, e.says, e.fn.name, addressText(e.address)]),
+    ...found.errors.map((e) => [`Error ${e.code}`, sentence(e.said), e.fn.name, addressText(e.address)]),
     ...sentences("Caution for these cells", found.inputCautions),
     ...sentences("Caution for every use", found.standingCautions),
     ...sentences("Assumption", found.assumptions),

@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { addressText } from "../../workbook/host.ts";
 import type { CellAddress, LedgerEntry } from "../../workbook/ledger.ts";
 import { type CellRun, runs } from "../parts/cells.ts";
+import { ended } from "../parts/ended.ts";
 import { inIdleSlices } from "../parts/idle.ts";
-import { sayError } from "../parts/sentence.ts";
 import type { PaneContext, View } from "../view.ts";
 import { BASIS_SHEET, basisRows, count } from "./basis-sheet.ts";
 import { type Findings, type FoundSentence, Gathering } from "./findings.ts";
@@ -90,11 +90,11 @@ export class ReviewView implements View {
       </dl>
       <p><button type="button" class="sw-main" @click=${() => this.#write(found)}>Write to a worksheet</button></p>
       ${this.#section("errors", "Errors", found.errors, (e) => {
-        const said = sayError(e.says);
+        const { said } = e;
         return html`<li class="sw-found sw-bad">
           <p class="sw-place">${this.#place(e.address, addressText(e.address))} <span class="sw-quiet">${e.code} · ${e.fn.name}</span></p>
-          <p class="sw-what">${said.what}</p>
-          <p>${said.why} ${said.todo}</p>
+          <p class="sw-what">${ended(said.what)}</p>
+          <p>${ended(said.why)} ${ended(said.todo)}</p>
         </li>`;
       })}
       ${this.#sentences("inputs", "Cautions for particular cells", found.inputCautions, "sw-warn")}

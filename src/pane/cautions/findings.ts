@@ -1,3 +1,4 @@
+import type { Said } from "../../core/kit/refusal.ts";
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import type { CellAddress } from "../../workbook/ledger.ts";
 import type { SurveyedCell } from "./survey.ts";
@@ -6,7 +7,7 @@ export interface FoundError {
   readonly address: CellAddress;
   readonly fn: CellFunction;
   readonly code: string;
-  readonly says: string;
+  readonly said: Said;
 }
 
 /** One sentence with the cells that it holds for. */
@@ -69,7 +70,7 @@ export class Gathering {
   add({ address, calls }: SurveyedCell): void {
     this.#cells++;
     for (const { fn, outcome, ...found } of calls) {
-      if (!outcome.ok) this.#errors.push({ address, fn, code: outcome.code, says: outcome.says });
+      if (!outcome.ok) this.#errors.push({ address, fn, code: outcome.code, said: outcome.said });
       for (const s of found.cautions) {
         (fn.cautions.includes(s) ? this.#standingCautions : this.#inputCautions).add(s, fn, address);
       }

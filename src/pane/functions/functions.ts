@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import { live } from "lit-html/directives/live.js";
-import { type CellFunction, HEADERS } from "../../functions/declare/cell-function.ts";
+import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import type { RawArgument } from "../../functions/declare/param.ts";
 import type { Working } from "../../functions/run/invoke.ts";
 import { addressText } from "../../workbook/host.ts";
@@ -191,7 +191,7 @@ export class FunctionsView implements View {
 }
 
 function previewOf(fn: CellFunction, working: Working): TemplateResult {
-  const stated = working.arguments.filter((a) => a.omitted && a.shown !== "" && a.name !== HEADERS);
+  const stated = working.arguments.filter((a) => a.omitted && a.shown !== "");
   return html`${result(fn, working.outcome, working)}
     ${working.outcome.ok && stated.length > 0 ? html`<p class="sw-quiet">Assumed: ${stated.map((a) => a.shown).join("; ")}</p>` : nothing}
     ${working.outcome.ok ? working.cautions.filter((c) => !fn.cautions.includes(c)).map((c) => html`<p class="sw-caution-line"><span class="sw-lead">Caution:</span> ${c}</p>`) : nothing}`;

@@ -1,9 +1,9 @@
+import type { Said } from "../../core/kit/refusal.ts";
 import type { Cell } from "../../core/kit/tape.ts";
 import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-function.ts";
-import type { SaidError } from "../parts/sentence.ts";
 
 /** What the pane says of a cell for which it has no call to show. */
-export interface CellNote extends SaidError {
+export interface CellNote extends Said {
   readonly tone: "plain" | "error";
 }
 

@@ -1,33 +1,36 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { PictureBase } from "../../core/kit/picture.ts";
+import type { Said } from "../../core/kit/refusal.ts";
 import type { Cell, Step } from "../../core/kit/tape.ts";
-import { type CellFunction, HEADERS } from "../../functions/declare/cell-function.ts";
+import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { isBlank, isCellError, isRange, type RawArgument } from "../../functions/declare/raw.ts";
-import type { Outcome, ShownArgument, Working } from "../../functions/run/invoke.ts";
+import type { ShownArgument } from "../../functions/run/arguments.ts";
+import type { Outcome, Working } from "../../functions/run/invoke.ts";
+import { hasHeadings } from "../../functions/run/present.ts";
 import { fitted } from "../drawings/fitted.ts";
 import { isDrawn } from "../drawings/index.ts";
+import { ended } from "../parts/ended.ts";
 import { words } from "../parts/notation.ts";
 import { isTable, shownCell, shownUnit } from "../parts/numbers.ts";
-import { type SaidError, sayError } from "../parts/sentence.ts";
 import { formulaLine, onTheTape, sentenceList, shownValue, tableOf } from "../parts/values.ts";
 
 /** An error in its three parts. */
-export function errorBox(label: string, said: SaidError): TemplateResult {
+export function errorBox(label: string, said: Said): TemplateResult {
   return html`<div class="sw-error">
     <p class="sw-tag">${label}</p>
-    <p class="sw-what">${said.what}</p>
-    ${said.why === "" ? nothing : html`<p>${said.why}</p>`}
-    ${said.todo === "" ? nothing : html`<p class="sw-todo"><span class="sw-lead">To do:</span> ${said.todo}</p>`}
+    <p class="sw-what">${ended(said.what)}</p>
+    ${said.why === "" ? nothing : html`<p>${ended(said.why)}</p>`}
+    ${said.todo === "" ? nothing : html`<p class="sw-todo"><span class="sw-lead">To do:</span> ${ended(said.todo)}</p>`}
   </div>`;
 }
 
 /** The result of a call, large, or its error. */
 export function result(fn: CellFunction, outcome: Outcome, working?: Working): TemplateResult {
-  if (!outcome.ok) return errorBox(`Error ${outcome.code}`, sayError(outcome.says));
+  if (!outcome.ok) return errorBox(`Error ${outcome.code}`, outcome.said);
   const { value } = outcome;
   const unit = resultUnit(fn, working);
   if (isTable(value)) {
-    const headed = working?.arguments.some((a) => a.name === HEADERS && a.shown === "TRUE") === true;
+    const headed = hasHeadings(fn, value);
     return tableOf(headed ? value.slice(1) : value, `Result of ${fn.name}`, fn.returns.columns);
   }
   const tape = onTheTape(value, unit);
@@ -73,15 +76,15 @@ function cautions(fn: CellFunction, all: readonly string[]): TemplateResult | ty
 }
 
 function argumentList(args: readonly ShownArgument[], given: readonly RawArgument[]): TemplateResult | typeof nothing {
-  // Left-out headings assume nothing and say nothing of the number.
-  const shown = args.filter((a) => !(a.omitted && a.name === HEADERS));
+  // What is left out and assumes nothing says nothing of the number.
+  const shown = args.filter((a) => !a.omitted || a.shown !== "");
   if (shown.length === 0) return nothing;
   return html`<section class="sw-part">
     <h4>Arguments as read</h4>
     <dl class="sw-args">${shown.map(
       (a) => html`<div>
         <dt>${words(a.name)}</dt>
-        <dd>${argument(a, given[args.indexOf(a)])}<span class="sw-says">${a.says}</span></dd>
+        <dd>${argument(a, given[args.indexOf(a)])}${a.from === "" ? nothing : html` <span class="sw-quiet">from the ${a.from}</span>`}<span class="sw-says">${a.says}</span></dd>
       </div>`,
     )}</dl>
   </section>`;
@@ -93,7 +96,7 @@ function argument(a: ShownArgument, raw: RawArgument): TemplateResult {
       ? html`<span class="sw-quiet">left out</span>`
       : html`<span class="sw-assumed">assumed</span> ${a.shown}`;
   }
-  if (!isRange(raw)) return html`<span class="sw-read">${a.shown}</span>`;
+  if (!isRange(raw) || a.from !== "") return html`<span class="sw-read">${a.shown}</span>`;
   const rows = raw.map((row) =>
     row.map((cell) => (isBlank(cell) ? "" : isCellError(cell) ? cell.error : (cell as Cell))),
   );

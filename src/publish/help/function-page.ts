@@ -30,7 +30,7 @@ function functionSection(fn: FunctionText): Html {
 <h3>Arguments</h3>
 <dl>
 ${fn.parameters.map(argument)}</dl>
-<h3>Result</h3>
+${fn.terms.length === 0 ? "" : termList(fn)}<h3>Result</h3>
 <p>${withUnit(fn.result.what, fn.result.unit)}</p>
 ${fn.result.columns.length === 0 ? "" : resultColumns(fn)}<h3>Example</h3>
 <p class="syntax"><code>${fn.example.formula}</code></p>
@@ -43,6 +43,20 @@ function argument(p: ParameterText): Html {
   return html`<dt><code>${p.name}</code>${p.unit === "" ? "" : html` <span class="unit">[${p.unit}]</span>`}${p.required ? "" : html` <span class="optional">may be left out</span>`}</dt>
 <dd>${p.what}${facts(p)}${p.assumption === "" ? "" : html`<br>Left out: ${p.assumption}.`}${p.columns.length === 0 ? "" : argumentColumns(p)}</dd>
 `;
+}
+
+/** What a basis can give, in a table: a term without a place in the call is found here only. */
+function termList(fn: FunctionText): Html {
+  return table(
+    "Terms that it takes from a basis",
+    ["Term", "Unit", "What it is", "Left out"],
+    fn.terms.map(
+      (
+        t,
+      ) => html`<tr><th scope="row">${t.term}</th><td>${t.unit}</td><td>${t.what}${t.placed ? "" : "; from a basis only"}</td><td>${t.required ? "refused" : t.assumption}</td></tr>
+`,
+    ),
+  );
 }
 
 /** Limits, usual range and choices, each on a line. */
@@ -74,7 +88,7 @@ function columnRow(column: ColumnText): Html {
 
 function resultColumns(fn: FunctionText): Html {
   return table(
-    "Columns of the result; a row of headings comes first when headers is TRUE",
+    "Columns of the result",
     ["Column", "Unit"],
     fn.result.columns.map(({ name, unit }) => html`<tr><th scope="row">${name}</th><td>${unit}</td></tr>\n`),
   );

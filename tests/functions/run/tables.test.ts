@@ -6,7 +6,11 @@ const PLACE = ["DeKalb", "AL"];
 const NOT_LOADED = {
   ok: false,
   code: "#N/A",
-  says: expect.stringMatching(/^The table of county zones could not be loaded: .*\. Check the connection/),
+  said: {
+    what: "The table of county zones could not be loaded",
+    why: expect.any(String),
+    todo: expect.stringMatching(/^Check the connection/),
+  },
   needs: "county zones",
 };
 

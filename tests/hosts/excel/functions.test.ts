@@ -5,7 +5,7 @@ import { optional } from "../../../src/functions/declare/param.ts";
 import { choice, number } from "../../../src/functions/declare/scalar.ts";
 import { list } from "../../../src/functions/declare/table.ts";
 import { registry } from "../../../src/functions/registry.ts";
-import { invoke } from "../../../src/functions/run/invoke.ts";
+import { invoke, positional } from "../../../src/functions/run/invoke.ts";
 import type { Answer } from "../../../src/functions/run/tables-on-demand.ts";
 import { associateFunctions, excelFunction } from "../../../src/hosts/excel/functions.ts";
 import { Ledger } from "../../../src/workbook/ledger.ts";
@@ -183,7 +183,7 @@ test("every function of the registry is associated under its id and answers its 
   expect(count).toBe(registry.length);
   expect([...known.keys()]).toEqual(registry.map((fn) => fn.id));
   for (const fn of registry) {
-    const given = fn.params.map(({ name }) => fn.example.args[name] ?? null);
+    const given = positional(fn, fn.example.args);
     const got = known.get(fn.id)?.(...given, new InvocationContext(`Sheet1!A1`));
     if (typeof fn.example.gives === "number") {
       expect(Math.abs((got as number) - fn.example.gives), fn.name).toBeLessThanOrEqual(fn.example.within + 1e-12);

@@ -29,7 +29,7 @@ const JOBS: readonly (readonly [string, readonly PictureBase[]])[] = [
   ["a wall that wets", shown("DEW_PROFILE", [wall, 70, 40, 0])],
   [
     "zones of a flat roof",
-    shown("WIND_CLADDING_SCHEDULE", [40, "gable", 3, [[20]], 40, 80, 15, null, null, null, "7-16"]),
+    shown("WIND_CLADDING_SCHEDULE", [40, "gable", "3 deg", [[20]], 40, 80, 15, null, null, null, "7-16"]),
   ],
   ["a wall of 40 ft", shown("WALL_COURSES", [40, 9, columns, "4x16", openings])],
   [

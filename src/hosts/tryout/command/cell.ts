@@ -1,5 +1,6 @@
 /** The command `npm run -s cell`: formulas in, one line of JSON out for each. */
 import { readFileSync } from "node:fs";
+import { sentence } from "../../../core/kit/refusal.ts";
 import { NAMESPACE } from "../../../functions/declare/cell-function.ts";
 import { isCellError, type RawArgument } from "../../../functions/declare/raw.ts";
 import { registry } from "../../../functions/registry.ts";
@@ -56,7 +57,7 @@ function workings(found: Evaluation): unknown[] {
     const fn = registry.find(({ id }) => id === call.id);
     if (fn === undefined) return [];
     const { outcome, arguments: given, steps, assumptions, cautions, sources } = explain(fn, call.args);
-    const result = outcome.ok ? { value: outcome.value } : { error: outcome.code, says: outcome.says };
+    const result = outcome.ok ? { value: outcome.value } : { error: outcome.code, says: sentence(outcome.said) };
     return [
       {
         function: `${NAMESPACE}.${fn.name}`,

@@ -1,3 +1,4 @@
+import { sentence } from "../../../core/kit/refusal.ts";
 import { NAMESPACE } from "../../../functions/declare/cell-function.ts";
 import { functionNamed } from "../../../functions/registry.ts";
 import type { Evaluation } from "./evaluate.ts";
@@ -23,7 +24,7 @@ const ENGINE_ERRORS: Readonly<Record<string, string>> = {
 export function whyError(formula: string, error: string, { says, calls }: Evaluation): string {
   if (says !== "") return says;
   const refused = calls.map((call) => call.outcome).findLast((outcome) => !outcome.ok && outcome.code === error);
-  if (refused !== undefined && !refused.ok) return refused.says;
+  if (refused !== undefined && !refused.ok) return sentence(refused.said);
   const unknown = error === "#NAME?" ? unknownFunction(formula) : undefined;
   if (unknown !== undefined) {
     return `${unknown} is not known: none of the functions has that name. Run "npm run functions" for the list.`;

@@ -9,6 +9,7 @@ import {
   NumberValueObject,
   StringValueObject,
 } from "@univerjs/engine-formula";
+import { sentence } from "../../../core/kit/refusal.ts";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
 import type { Raw, RawArgument } from "../../../functions/declare/raw.ts";
 import type { Outcome } from "../../../functions/run/invoke.ts";
@@ -40,7 +41,10 @@ function rawCell(value: Nullable<BaseValueObject>): Raw {
 /** The engine's object for what a function gives back; the sentence of a refusal goes along as the error's content. */
 export function engineValue(outcome: Outcome): BaseValueObject {
   if (!outcome.ok)
-    return ErrorValueObject.create(outcome.code as Parameters<typeof ErrorValueObject.create>[0], outcome.says);
+    return ErrorValueObject.create(
+      outcome.code as Parameters<typeof ErrorValueObject.create>[0],
+      sentence(outcome.said),
+    );
   return Array.isArray(outcome.value) ? engineTable(outcome.value as Table) : engineCell(outcome.value as Cell);
 }
 

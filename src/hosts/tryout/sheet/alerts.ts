@@ -1,5 +1,6 @@
 import type { Univer } from "@univerjs/core";
 import { CellAlertManagerService } from "@univerjs/preset-sheets-core";
+import { sentence } from "../../../core/kit/refusal.ts";
 import type { Ledger } from "../../../workbook/ledger.ts";
 import type { SheetNames } from "../engine/engine.ts";
 
@@ -12,6 +13,6 @@ export function explainErrors(univer: Univer, ledger: Ledger, names: SheetNames)
     const entry = ledger.at({ sheet: names(unitId, subUnitId), row, column: col });
     const refused = entry?.calls.map((call) => call.outcome).findLast((outcome) => !outcome.ok);
     if (refused === undefined || refused.ok) show(alert);
-    else show({ ...alert, title: refused.code, message: refused.says, width: 280 });
+    else show({ ...alert, title: refused.code, message: sentence(refused.said), width: 280 });
   };
 }
