@@ -7,6 +7,6 @@ export default defineConfig({
     exclude: ["tests/browser/**", "tests/bench/**", "node_modules/**"],
     // The tables that hosts load later.
     setupFiles: ["src/functions/run/tables-at-once.ts"],
-    testTimeout: 30_000,
+    testTimeout: 180_000,
   },
 });
