@@ -1,5 +1,6 @@
 import type { Cell, Table } from "../core/kit/tape.ts";
 import type { CellAddress, Ledger } from "./ledger.ts";
+import type { Scan } from "./scan.ts";
 
 /** What the pane needs of a spreadsheet. Both hosts give it. */
 export interface Host {
@@ -21,7 +22,14 @@ export interface Host {
   goTo(address: CellAddress): Promise<void>;
   /** Writes a formula into the active cell; returns where it went. */
   insertFormula(formula: string): Promise<CellAddress>;
-  /** Makes or replaces a worksheet and fills it from A1; returns its name. Texts are written as texts, never as formulas. */
+  /** Looks at every worksheet for formulas of ours and for errors of any kind; what was calculated before plays no part. */
+  scan(): Promise<Scan>;
+  /** Has cells calculate again; returns those that refused. */
+  calculate(cells: readonly CellAddress[]): Promise<readonly CellAddress[]>;
+  /**
+   * Makes a worksheet and fills it from A1; returns its name. One that was made so before is replaced, a user's own of that name is left alone and the new
+   * one gets a number. Texts are written as texts, never as formulas.
+   */
   writeSheet(name: string, rows: Table): Promise<string>;
   /** Puts an image beside the cells of a worksheet, at the height of `near`, or in the place of the one that has its name. */
   placeImage?(near: CellAddress, image: PlacedImage): Promise<void>;

@@ -78,7 +78,7 @@ describe("the checker finds", () => {
       sound.replace('<LearnMoreUrl resid="Help.Url"/>', '<LearnMoreUrl resid="Taskpane.Url"/>'),
       "never used",
     ],
-    ["a resource id that stands twice", sound.replaceAll('id="Freeze.Tip"', 'id="Repair.Tip"'), "stands twice"],
+    ["a resource id that stands twice", sound.replaceAll('id="KeepValues.Tip"', 'id="Repair.Tip"'), "stands twice"],
     [
       "a long resource id",
       sound.replaceAll("Functions.Metadata.Url", "Functions.Metadata.Url.Of.All.Languages"),
@@ -118,7 +118,7 @@ describe("the checker finds", () => {
     ["an icon without a size", sound.replace('<bt:Image size="80" resid="Icon.80"/>', ""), "lacks the size 80"],
     [
       "an action without its function",
-      sound.replace("<FunctionName>freezeSheet</FunctionName>", ""),
+      sound.replace("<FunctionName>keepValuesOnly</FunctionName>", ""),
       "lacks FunctionName",
     ],
     ["XML that is not well formed", sound.replace("</Hosts>", "</Host>"), "cannot be read"],

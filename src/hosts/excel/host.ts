@@ -3,6 +3,7 @@ import { type Host, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
 import { placeImage } from "./place-image.ts";
 import { runInExcel } from "./run.ts";
+import { calculateCells, scanWorkbook } from "./scan.ts";
 import { writeSheet } from "./write-sheet.ts";
 
 /** Several events come with one movement of the selection; the pane is told once, after this many milliseconds. */
@@ -38,6 +39,8 @@ export function excelHost(ledger: Ledger): Host {
         await context.sync();
         return addressOf(cell);
       }),
+    scan: scanWorkbook,
+    calculate: calculateCells,
     writeSheet: (name: string, rows: Table) => runInExcel((context) => writeSheet(context, name, rows)),
     placeImage: (near, image) =>
       runInExcel(async (context) => placeImage(await existingSheet(context, near.sheet), near, image)),

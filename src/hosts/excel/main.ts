@@ -32,8 +32,17 @@ function start(host: Office.HostType | null): void {
   watchWorkbook(ledger).catch((error: unknown) => report(error instanceof Error ? error.message : String(error)));
 }
 
+/** How long a notice stands, in milliseconds: long enough to read several sentences. */
+const NOTICE_MS = 20_000;
+let noticeEnds: ReturnType<typeof setTimeout> | undefined;
+
 function report(sentence: string): void {
-  element("notice").textContent = sentence;
+  const notice = element("notice");
+  notice.textContent = sentence;
+  clearTimeout(noticeEnds);
+  noticeEnds = setTimeout(() => {
+    notice.textContent = "";
+  }, NOTICE_MS);
 }
 
 /** Excel's theme may differ from the system's; it tells of no change, so it is read again whenever the pane comes to the front. */

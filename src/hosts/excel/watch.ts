@@ -1,5 +1,6 @@
+import { callsOurs } from "../../workbook/formula.ts";
 import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
-import { callsOurs } from "./formula.ts";
+import { cellsOf } from "./blocks.ts";
 import { runInExcel } from "./run.ts";
 
 /**
@@ -25,17 +26,17 @@ async function check(ledger: Ledger, change: Excel.WorksheetChangedEventArgs): P
     const sheet = context.workbook.worksheets.getItemOrNullObject(change.worksheetId);
     await context.sync();
     if (sheet.isNullObject) return;
+    sheet.load("name");
     const edited = change.changeType === "RangeEdited" && !change.address.includes(",");
     const area = edited ? sheet.getRange(change.address) : sheet.getRange();
-    const filled = area.getUsedRangeOrNullObject();
-    sheet.load("name");
     area.load("rowIndex,columnIndex,rowCount,columnCount");
-    filled.load("formulas,rowIndex,columnIndex");
+    const ours = new Set<string>();
+    for (const { row, column } of await cellsOf(sheet, callsOurs, area)) ours.add(`${row},${column}`);
     await context.sync();
     const { name } = sheet;
-    const formulaAt = ({ row, column }: CellAddress): unknown =>
-      filled.isNullObject ? "" : filled.formulas[row - filled.rowIndex]?.[column - filled.columnIndex];
-    ledger.retain((address) => address.sheet !== name || !isInside(address, area) || callsOurs(formulaAt(address)));
+    ledger.retain(
+      (address) => address.sheet !== name || !isInside(address, area) || ours.has(`${address.row},${address.column}`),
+    );
   });
 }
 

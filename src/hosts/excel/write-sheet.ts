@@ -4,14 +4,20 @@ import type { Cell, Table } from "../../core/kit/tape.ts";
 const ROWS_AT_ONCE = 2000;
 const LONGEST_NAME = 31;
 
-/** Makes or replaces a worksheet; see `Host.writeSheet`. The sheet stays in its place when it is there already. */
+/** Marks a worksheet as one that the add-in wrote, so that the next one may take its place; no other is ever written over. */
+const MARK = "sillwork-report";
+
+/**
+ * Makes a worksheet, or fills the one of this name anew where the add-in wrote it; see `Host.writeSheet`. A sheet of the user's own with that name stays,
+ * and the new one gets a number.
+ */
 export async function writeSheet(context: Excel.RequestContext, name: string, rows: Table): Promise<string> {
-  const allowed = sheetName(name);
-  const { worksheets } = context.workbook;
-  const existing = worksheets.getItemOrNullObject(allowed);
-  await context.sync();
-  const sheet = existing.isNullObject ? worksheets.add(allowed) : existing;
-  if (!existing.isNullObject) sheet.getRange().clear();
+  const wanted = sheetName(name);
+  const own = await reportNamed(context, wanted);
+  const allowed = own === undefined ? await freeName(context, wanted) : wanted;
+  const sheet = own ?? context.workbook.worksheets.add(allowed);
+  if (own === undefined) sheet.customProperties.add(MARK, wanted);
+  else own.getRange().clear();
 
   const width = Math.max(0, ...rows.map((row) => row.length));
   for (let start = 0; start < rows.length && width > 0; start += ROWS_AT_ONCE) {
@@ -24,6 +30,29 @@ export async function writeSheet(context: Excel.RequestContext, name: string, ro
   sheet.activate();
   await context.sync();
   return allowed;
+}
+
+/** The worksheet that the add-in wrote under this name before, if it is still there. */
+async function reportNamed(context: Excel.RequestContext, name: string): Promise<Excel.Worksheet | undefined> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+  await context.sync();
+  if (sheet.isNullObject) return undefined;
+  const mark = sheet.customProperties.getItemOrNullObject(MARK);
+  await context.sync();
+  return mark.isNullObject ? undefined : sheet;
+}
+
+/** A name that no worksheet has: the one asked for, else with a number. */
+export async function freeName(context: Excel.RequestContext, asked: string): Promise<string> {
+  const { worksheets } = context.workbook;
+  worksheets.load("items/name");
+  await context.sync();
+  const taken = new Set(worksheets.items.map(({ name }) => name.toLowerCase()));
+  for (let number = 1; ; number++) {
+    const end = number === 1 ? "" : ` (${number})`;
+    const name = `${sheetName(asked).slice(0, LONGEST_NAME - end.length)}${end}`;
+    if (!taken.has(name.toLowerCase())) return name;
+  }
 }
 
 /**

@@ -24,7 +24,7 @@ export function limitsBody(functions: readonly FunctionText[]): Html {
 <li>Evaluate Formula and F9 on a part of a formula do not run them: the pane shows the working instead.</li>
 <li>They do not run on an iPad, nor in Office 2019 and older; volume-licensed Office 2021 may or may not run them.</li>
 <li>Each level in a chain of add-in functions takes Excel a quarter to half a second: give one function a whole range rather than chain many cells.</li>
-<li>A colleague without the add-in sees <code>#NAME?</code>: freeze the results of a copy to values before sending it (Home tab, Sillwork group).</li>
+<li>A colleague without the add-in sees <code>#NAME?</code>: send a copy of the sheet with values only (Home tab, Sillwork group, Keep values only).</li>
 <li>Excel starts the add-in from its web address. After some days without a network it may not start; the values in the cells stay.</li>
 </ul>
 <h2>Cautions by function</h2>

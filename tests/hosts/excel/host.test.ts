@@ -1,9 +1,12 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { freezeSheet, repairFormulas } from "../../../src/hosts/excel/commands.ts";
+import { command } from "../../../src/hosts/excel/commands.ts";
 import { excelHost } from "../../../src/hosts/excel/host.ts";
+import { keepValuesOnly } from "../../../src/hosts/excel/keep-values.ts";
+import { repairFormulas } from "../../../src/hosts/excel/repair.ts";
 import { watchWorkbook } from "../../../src/hosts/excel/watch.ts";
 import type { CellAddress } from "../../../src/workbook/ledger.ts";
 import { Ledger } from "../../../src/workbook/ledger.ts";
+import { coverage } from "../../../src/workbook/scan.ts";
 import { FakeWorkbook } from "./workbook.ts";
 
 const at = (sheet: string, row: number, column: number): CellAddress => ({ sheet, row, column });
@@ -84,6 +87,9 @@ describe("host", () => {
     expect(await host.writeSheet("basis all", [["new"]])).toBe("basis all");
     expect(book.sheets).toHaveLength(2);
     expect(sheet?.cells.size).toBe(1);
+    book.addSheet("Cautions").put("A1", "a user's own");
+    expect(await host.writeSheet("Cautions", [["ours"]])).toBe("Cautions (2)");
+    expect(book.sheet("Cautions")?.at("A1")?.value).toBe("a user's own");
     await host.writeSheet(
       "Long",
       Array.from({ length: 4500 }, (_, i) => [i]),
@@ -158,8 +164,56 @@ describe("ledger", () => {
   });
 });
 
+describe("scan", () => {
+  test("finds our formulas and every error, whatever was calculated, and says how many were", async () => {
+    const book = new FakeWorkbook({
+      Wall: {
+        B2: { formula: "=SILL.FTIN(A1)", value: "1'-0\"" },
+        B3: { formula: "=_xldudf_SILL_LENGTH(A1)", value: "#NOM?" },
+        B4: { formula: "=1/0", value: "#DIV/0!" },
+        B5: "#not an error",
+        B6: { formula: "=A1+1", value: 2 },
+      },
+      Empty: {},
+      Roof: { A1: { formula: "=SUM(SILL.FTIN(1))", value: "#SPILL!" } },
+    });
+    const ledger = new Ledger();
+    const host = excelHost(ledger);
+    ledger.record(at("Wall", 1, 1), call);
+    const scan = await host.scan();
+    expect(scan.cells.map(({ address, error, ours }) => [address.sheet, address.row, error, ours])).toEqual([
+      ["Wall", 1, "", true],
+      ["Wall", 2, "#NOM?", true],
+      ["Wall", 3, "#DIV/0!", false],
+      ["Roof", 0, "#SPILL!", true],
+    ]);
+    expect(coverage(scan, ledger)).toMatchObject({ ours: 3, calculated: 1, says: "1 of 3 cells calculated" });
+    expect(await host.calculate(coverage(scan, ledger).waiting)).toEqual([]);
+    expect(book.sheet("Wall")?.at("B3")).toEqual({ formula: "=SILL.LENGTH(A1)", value: "calculated" });
+    expect(book.sheet("Wall")?.at("B2")?.value).toBe("1'-0\"");
+  });
+
+  test("cells of a protected sheet refuse to calculate and are given back", async () => {
+    const book = new FakeWorkbook({ Locked: { A1: { formula: "=SILL.FTIN(1)", value: 1 } } });
+    (book.sheet("Locked") as { isProtected: boolean }).isProtected = true;
+    expect(await excelHost(new Ledger()).calculate([at("Locked", 0, 0)])).toEqual([at("Locked", 0, 0)]);
+  });
+
+  test("a large sheet is read in parts that Excel on the web takes", async () => {
+    const book = new FakeWorkbook({ Big: {} });
+    const sheet = book.sheet("Big");
+    const text = "x".repeat(80);
+    for (let row = 1; row <= 12_000; row++) for (const column of "ABCDE") sheet?.put(`${column}${row}`, text);
+    sheet?.put("F12000", { formula: "=SILL.FTIN(1)", value: "#NAME?" });
+    const { cells } = await excelHost(new Ledger()).scan();
+    expect(cells.map(({ address }) => [address.row, address.column])).toEqual([[11_999, 5]]);
+    expect(await repairFormulas()).toBe("1 formula works again.");
+    expect(book.largest).toBeLessThan(5_000_000);
+  });
+});
+
 describe("ribbon", () => {
-  test("repair writes broken formulas of ours again, and nothing else", async () => {
+  test("repair writes broken formulas of ours again, and counts those that work then", async () => {
     const book = new FakeWorkbook({
       Wall: {
         B2: { formula: "=SILL.FTIN(A1)", value: "#NAME?" },
@@ -167,6 +221,8 @@ describe("ribbon", () => {
         B4: { formula: "=SILL.FTIN(A2)", value: "2'-0\"" },
         B5: { formula: "=OTHER.F(1)", value: "#NAME?" },
         B6: "=text",
+        B7: { formula: "=SILL.NOSUCH(1)", value: "#NAME?" },
+        B8: { formula: "=SILL.FTIN(A3)", value: "#SPILL!" },
       },
       Empty: {},
       Locked: { A1: { formula: "=_xldudf_SILL_FTIN(1)", value: "#NAME?" } },
@@ -174,16 +230,29 @@ describe("ribbon", () => {
     const locked = book.sheet("Locked");
     if (locked !== undefined) locked.isProtected = true;
     expect(await repairFormulas()).toBe(
-      "2 formulas written into their cells again. Nothing could be written in Locked: take the sheet protection off and repair again.",
+      "2 formulas work again. No function has the name NOSUCH: correct the spelling in its cell. Nothing could be written in Locked: take the sheet protection off and repair again.",
     );
     const wall = book.sheet("Wall");
     expect(wall?.at("B2")).toEqual({ formula: "=SILL.FTIN(A1)", value: "calculated" });
     expect(wall?.at("B3")).toEqual({ formula: "=SILL.LENGTH(A1)", value: "calculated" });
     expect(wall?.at("B4")?.value).toBe("2'-0\"");
     expect(wall?.at("B5")?.value).toBe("#NAME?");
+    expect(wall?.at("B8")?.value).toBe("#SPILL!");
   });
 
-  test("freeze puts values in the place of our formulas, tables whole, errors as errors", async () => {
+  test("repair knows #NAME? in another language, and says what stays without a value", async () => {
+    const book = new FakeWorkbook({
+      Wall: {
+        B2: { formula: "=SILL.FTIN(A1)", value: "#NOM?" },
+        B3: { formula: "=FOREIGN(SILL.FTIN(A1))", value: "#NOM?" },
+      },
+    });
+    book.nameError = "#NOM?";
+    expect(await repairFormulas()).toBe("2 formulas work again.");
+    expect(book.sheet("Wall")?.at("B2")?.value).toBe("calculated");
+  });
+
+  test("keep values only works on a copy: values in the place of our formulas, tables whole, errors as errors", async () => {
     const book = new FakeWorkbook({
       Wall: {
         B2: { formula: "=SILL.FTIN(A1)", value: "=odd" },
@@ -193,22 +262,48 @@ describe("ribbon", () => {
         C6: "7-16",
         D6: 2.5,
         E1: { formula: "=B2", value: "x" },
+        F1: { formula: "=SUM(C5#)", value: 4 },
+        F2: { formula: "=SILL.FTIN(A9)", value: "#BUSY!" },
+        F3: { formula: "=SILL.FTIN(A9)", value: "#SPILL!" },
       },
       Roof: { A1: { formula: "=SILL.FTIN(A1)", value: "y" } },
     });
-    expect(await freezeSheet()).toBe("3 formulas on Wall replaced by their values. Undo brings them back.");
-    const wall = book.sheet("Wall");
-    expect(wall?.at("B2")).toEqual({ formula: "=odd", value: "=odd" });
-    expect(wall?.at("B3")?.formula).toBe("#N/A");
-    expect(wall?.at("C5")).toEqual({ formula: "stud", value: "stud" });
-    expect(wall?.at("C6")).toEqual({ formula: "7-16", value: "7-16" });
-    expect(wall?.at("D6")?.formula).toBe(2.5);
-    expect(wall?.at("E1")?.formula).toBe("=B2");
+    const before = structuredClone([...(book.sheet("Wall")?.cells ?? [])]);
+    expect(await keepValuesOnly()).toBe(
+      "Wall is unchanged. Its copy Wall values holds 4 values in the place of formulas. 2 cells that show #BUSY!, #SPILL! had no value to keep and still hold their formulas.",
+    );
+    expect([...(book.sheet("Wall")?.cells ?? [])]).toEqual(before);
+    const copy = book.sheet("Wall values");
+    expect(copy?.at("B2")).toEqual({ formula: "=odd", value: "=odd" });
+    expect(copy?.at("B3")?.formula).toBe("#N/A");
+    expect(copy?.at("C5")).toEqual({ formula: "stud", value: "stud" });
+    expect(copy?.at("C6")).toEqual({ formula: "7-16", value: "7-16" });
+    expect(copy?.at("D6")?.formula).toBe(2.5);
+    expect(copy?.at("E1")?.formula).toBe("=B2");
+    expect(copy?.at("F1")?.formula).toBe(4);
+    expect(copy?.at("F2")?.formula).toBe("=SILL.FTIN(A9)");
     expect(book.sheet("Roof")?.at("A1")?.formula).toBe("=SILL.FTIN(A1)");
+    book.active.sheet = "Wall";
+    await keepValuesOnly();
+    expect(book.sheets.map(({ name }) => name)).toEqual(["Wall", "Roof", "Wall values", "Wall values (2)"]);
   });
 
-  test("an empty sheet has nothing to freeze", async () => {
-    new FakeWorkbook({ Wall: {} });
-    expect(await freezeSheet()).toBe("Wall is empty: there was nothing to freeze.");
+  test("a protected sheet and one without our formulas say so, and nothing is made", async () => {
+    const book = new FakeWorkbook({ Wall: { A1: 1 } });
+    expect(await keepValuesOnly()).toBe("Wall holds no formula of Sillwork: nothing was copied.");
+    (book.sheet("Wall") as { isProtected: boolean }).isProtected = true;
+    expect(await keepValuesOnly()).toMatch(/^Wall is protected/);
+    expect(book.sheets).toHaveLength(1);
+  });
+
+  test.each([
+    ["done", async () => "Done.", "Done."],
+    ["failed", async () => Promise.reject(new Error("Refused.")), "Refused."],
+  ])("a button whose work is %s is free again before the pane is shown", async (_, work, sentence) => {
+    const order: string[] = [];
+    vi.stubGlobal("Office", { addin: { showAsTaskpane: async () => order.push("pane") } });
+    const event = { completed: () => order.push("free") } as unknown as Office.AddinCommands.Event;
+    await command(work, (said) => order.push(said))(event);
+    expect(order).toEqual([sentence, "free", "pane"]);
   });
 });

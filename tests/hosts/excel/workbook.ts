@@ -1,5 +1,10 @@
 import { vi } from "vitest";
+import { unknownName } from "../../../src/workbook/formula.ts";
 import { columnLetters, parseAddress } from "../../../src/workbook/host.ts";
+import { isErrorText } from "../../../src/workbook/scan.ts";
+
+/** Excel on the web refuses more at once, read or written. */
+const LARGEST_REQUEST = 5_000_000;
 
 type Value = string | number | boolean;
 
@@ -18,7 +23,8 @@ interface Event<T> {
 
 /**
  * A workbook that keeps office.js's rules as far as the host's code meets them: what is read must have been loaded and synced before, missing things
- * are null objects, and a run is refused while a cell is edited.
+ * are null objects, a run is refused while a cell is edited, a protected sheet takes nothing, and no request carries more than 5 MB. A formula with a
+ * name that no function has shows the host's word for #NAME?, which is another one in another language.
  */
 export class FakeWorkbook {
   readonly sheets: FakeSheet[] = [];
@@ -26,6 +32,9 @@ export class FakeWorkbook {
   /** how many runs Excel will refuse because a cell is being edited */
   refusals = 0;
   runs = 0;
+  /** the largest request so far, in characters */
+  largest = 0;
+  nameError = "#NAME?";
   readonly events = {
     selection: this.event<undefined>(),
     activated: this.event<undefined>(),
@@ -45,6 +54,7 @@ export class FakeWorkbook {
   }
 
   addSheet(name: string): FakeSheet {
+    if (this.sheet(name) !== undefined) throw new Error(`There is a worksheet ${name} already`);
     const sheet = new FakeSheet(name, `id of ${name}`);
     this.sheets.push(sheet);
     return sheet;
@@ -80,6 +90,7 @@ export class FakeSheet {
   name: string;
   readonly id: string;
   readonly cells = new Map<string, FakeCell>();
+  readonly properties = new Map<string, string>();
   isProtected = false;
 
   constructor(name: string, id: string) {
@@ -101,13 +112,18 @@ export class FakeSheet {
 class Context {
   readonly book: FakeWorkbook;
   readonly waiting: (() => void)[] = [];
+  /** what the request carries until it is sent */
+  carried = 0;
 
   constructor(book: FakeWorkbook) {
     this.book = book;
   }
 
   async sync(): Promise<void> {
+    this.carried = 0;
     for (const work of this.waiting.splice(0)) work();
+    this.book.largest = Math.max(this.book.largest, this.carried);
+    if (this.carried > LARGEST_REQUEST) throw new Error("ResponsePayloadSizeLimitExceeded");
   }
 
   get workbook(): unknown {
@@ -136,7 +152,11 @@ abstract class Loadable {
 
   load(members: string): void {
     this.context.waiting.push(() => {
-      for (const member of members.split(",")) this.#loaded.set(member, this.current(member));
+      for (const member of members.split(",")) {
+        const value = this.current(member);
+        if (Array.isArray(value) && Array.isArray(value[0])) this.context.carried += JSON.stringify(value).length;
+        this.#loaded.set(member, value);
+      }
     });
   }
 
@@ -181,8 +201,23 @@ class Worksheets extends Loadable {
   }
 }
 
+class Protection extends Loadable {
+  readonly #sheet: FakeSheet | undefined;
+  constructor(context: Context, sheet: FakeSheet | undefined) {
+    super(context);
+    this.#sheet = sheet;
+  }
+  get protected(): boolean {
+    return this.read("protected");
+  }
+  current(): unknown {
+    return this.#sheet?.isProtected ?? false;
+  }
+}
+
 class Worksheet extends Loadable {
   readonly sheet: FakeSheet | undefined;
+  #protection: Protection | undefined;
   constructor(context: Context, sheet: FakeSheet | undefined) {
     super(context);
     this.sheet = sheet;
@@ -193,8 +228,39 @@ class Worksheet extends Loadable {
   get name(): string {
     return this.read("name");
   }
+  set name(name: string) {
+    const { sheet, context } = this;
+    context.waiting.push(() => {
+      if (sheet !== undefined) sheet.name = name;
+    });
+  }
   current(): unknown {
     return this.sheet?.name;
+  }
+  get protection(): Protection {
+    this.#protection ??= new Protection(this.context, this.sheet);
+    return this.#protection;
+  }
+  get customProperties() {
+    const { sheet, context } = this;
+    return {
+      add: (key: string, value: string) => context.waiting.push(() => sheet?.properties.set(key, value)),
+      getItemOrNullObject: (key: string) => ({ isNullObject: sheet?.properties.has(key) !== true }),
+    };
+  }
+  /** As in Excel: the copy stands behind, protected like the first, and its formulas calculate again, so they show nothing yet. */
+  copy(_place: string, _beside: Worksheet): Worksheet {
+    const copy = this.context.book.addSheet(`${this.sheet?.name} (2)`);
+    for (const [place, cell] of this.sheet?.cells ?? []) {
+      const formula = String(cell.formula).startsWith("=");
+      copy.cells.set(place, { ...cell, value: formula ? "#BUSY!" : cell.value });
+    }
+    copy.isProtected = this.sheet?.isProtected ?? false;
+    return new Worksheet(this.context, copy);
+  }
+  delete(): void {
+    const { sheets } = this.context.book;
+    this.context.waiting.push(() => sheets.splice(sheets.indexOf(this.sheet as FakeSheet), 1));
   }
   activate(): void {
     this.context.book.active = { sheet: this.sheet?.name ?? "", row: 0, column: 0 };
@@ -256,6 +322,9 @@ class Range extends Loadable {
   get values(): Value[][] {
     return this.read("values");
   }
+  get valueTypes(): string[][] {
+    return this.read("valueTypes");
+  }
   set formulas(rows: Value[][]) {
     this.#enter(rows);
   }
@@ -271,6 +340,8 @@ class Range extends Loadable {
       case "formulas":
       case "values":
         return this.#rows(member === "formulas" ? "formula" : "value");
+      case "valueTypes":
+        return this.#rows("value").map((row) => row.map((value) => (isErrorText(value) ? "Error" : "Other")));
       default:
         return { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns }[member];
     }
@@ -289,14 +360,19 @@ class Range extends Loadable {
     if (rows.length !== height || rows.some((line) => line.length !== width)) throw new Error("size does not fit");
     this.context.waiting.push(() => {
       if (this.sheet?.isProtected) throw new Error("AccessDenied");
+      this.context.carried += JSON.stringify(rows).length;
       rows.forEach((line, r) => {
         line.forEach((entered, c) => {
           const text = typeof entered === "string" && entered.startsWith("'") ? entered.slice(1) : entered;
-          const value = text === entered && String(entered).startsWith("=") ? "calculated" : text;
+          const value = text === entered && String(entered).startsWith("=") ? this.#calculated(String(text)) : text;
           this.sheet?.cells.set(`${row + r},${column + c}`, { formula: text, value });
         });
       });
     });
+  }
+
+  #calculated(formula: string): string {
+    return unknownName(formula) === undefined ? "calculated" : this.context.book.nameError;
   }
 
   getCell(row: number, column: number): Range {

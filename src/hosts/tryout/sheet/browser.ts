@@ -17,6 +17,7 @@ import { type Answer, answered } from "../../../functions/run/tables-on-demand.t
 import type { WorkbookTemplate } from "../../../templates/template.ts";
 import type { Host } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
+import type { Scan } from "../../../workbook/scan.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "../engine/engine.ts";
 import { freshUnit } from "../engine/unit.ts";
 import { explainErrors } from "./alerts.ts";
@@ -25,7 +26,8 @@ import { keepNotation } from "./entry.ts";
 import { functionInfo } from "./help.ts";
 import { formulaOf, keepInStep } from "./keep.ts";
 import { closeLateLists } from "./late-list.ts";
-import { putTable, putTemplate } from "./sheets.ts";
+import { scanSheets } from "./scan.ts";
+import { freeSheetName, putTable, putTemplate } from "./sheets.ts";
 import { workbookSnapshot } from "./snapshot.ts";
 
 /** The real spreadsheet in a page, with our functions, as a host of the pane. */
@@ -37,6 +39,8 @@ export class TryOutSheet implements Host {
   readonly #univer: Univer;
   readonly #api: FUniver;
   readonly #recorder: Recorder;
+  /** worksheets that the pane wrote, by the name that it asked for */
+  readonly #reports = new Map<string, string>();
   readonly #endKeeping: () => void;
   readonly #endLists: () => void;
 
@@ -154,10 +158,27 @@ export class TryOutSheet implements Host {
     return address;
   }
 
+  async scan(): Promise<Scan> {
+    await this.ready;
+    return scanSheets(this.#workbook());
+  }
+
+  /** The engine calculates the whole workbook as soon as a part; no cell refuses. */
+  async calculate(): Promise<readonly CellAddress[]> {
+    await this.ready;
+    this.#api.getFormula().executeCalculation();
+    await this.calculated();
+    return [];
+  }
+
   async writeSheet(name: string, rows: Table): Promise<string> {
     await this.ready;
-    putTable(this.#workbook(), name, rows).activate();
-    return name;
+    const own = this.#reports.get(name);
+    const known = own === undefined ? null : this.#workbook().getSheetBySheetId(own);
+    const sheet = putTable(this.#workbook(), known?.getSheetName() ?? freeSheetName(this.#workbook(), name), rows);
+    this.#reports.set(name, sheet.getSheetId());
+    sheet.activate();
+    return sheet.getSheetName();
   }
 
   /** Puts a template's worksheets into the workbook, each in the place of one of the same name, and its named cells. */

@@ -25,6 +25,13 @@ export function putSheet(
   return sheet;
 }
 
+/** A name that no worksheet has: the one asked for, else with a number. */
+export function freeSheetName(workbook: FWorkbook, asked: string): string {
+  let name = asked;
+  for (let number = 2; workbook.getSheetByName(name) !== null; number++) name = `${asked} (${number})`;
+  return name;
+}
+
 /** A table of values as a worksheet: texts stay texts, even those that begin with "=". */
 export function putTable(workbook: FWorkbook, name: string, rows: Table): FWorksheet {
   return putSheet(
