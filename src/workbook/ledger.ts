@@ -93,17 +93,20 @@ export class Ledger {
   }
 
   at(address: CellAddress): LedgerEntry | undefined {
-    return this.#cells.get(keyOf(address));
+    const found = this.#cells.get(keyOf(address));
+    return found === undefined ? undefined : entryOf(found);
   }
 
   /** All cells, sheet by sheet, row by row. */
   entries(): LedgerEntry[] {
-    return [...this.#cells.values()].sort(
-      (a, b) =>
-        a.address.sheet.localeCompare(b.address.sheet) ||
-        a.address.row - b.address.row ||
-        a.address.column - b.address.column,
-    );
+    return [...this.#cells.values()]
+      .map(entryOf)
+      .sort(
+        (a, b) =>
+          a.address.sheet.localeCompare(b.address.sheet) ||
+          a.address.row - b.address.row ||
+          a.address.column - b.address.column,
+      );
   }
 
   /** A cell that was cleared or no longer calls a function of ours. */
@@ -129,6 +132,10 @@ export class Ledger {
   #tell(): void {
     for (const listener of this.#listeners) listener();
   }
+}
+
+function entryOf({ address, calls }: CellRecord): LedgerEntry {
+  return { address, calls };
 }
 
 function keyOf({ sheet, row, column }: CellAddress): string {
