@@ -1,0 +1,112 @@
+// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--only N]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { sitesOf } from "./sites.mjs";
+
+const top = fileURLToPath(new URL("../..", import.meta.url));
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    count: { type: "string", default: "60" },
+    seed: { type: "string", default: "1" },
+    only: { type: "string" },
+  },
+});
+const [family] = positionals;
+if (family === undefined || !existsSync(join(top, "src/core", family))) {
+  const known = readdirSync(join(top, "src/core"), { withFileTypes: true }).filter((e) => e.isDirectory());
+  console.error(
+    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--only N]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
+  );
+  process.exit(1);
+}
+
+const files = (folder) =>
+  readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return files(path);
+    return entry.name.endsWith(".ts") ? [path] : [];
+  });
+
+/** Seeded, so that a run can be made again. */
+function random(seed) {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+const all = [];
+for (const file of files(join(top, "src/core", family)).sort()) {
+  const { code, sites } = await sitesOf(readFileSync(file, "utf8"));
+  for (const site of sites) all.push({ file, code, ...site });
+}
+const next = random(Number(values.seed));
+for (let i = all.length - 1; i > 0; i--) {
+  const j = Math.floor(next() * (i + 1));
+  [all[i], all[j]] = [all[j], all[i]];
+}
+const chosen = all.slice(0, Number(values.count));
+const name = (m) =>
+  `${relative(top, m.file)}: ${m.kind}: ${m.was.replace(/\s+/g, " ").slice(0, 70)} -> ${m.text.replace(/\s+/g, " ").slice(0, 70)} | ${m.place}`;
+const equal = JSON.parse(readFileSync(new URL("equal.json", import.meta.url), "utf8"));
+
+const dir = mkdtempSync(join(tmpdir(), "mutate-"));
+process.on("exit", () => rmSync(dir, { recursive: true, force: true }));
+/** First the family's own tests, then those of all declarations. */
+const RUNS = [[`tests/core/${family}`, `tests/published/${family}`], ["tests/functions"]];
+
+function killed(mutant) {
+  const code = join(dir, "mutant.ts");
+  writeFileSync(code, mutant.code.slice(0, mutant.start) + mutant.text + mutant.code.slice(mutant.end));
+  const env = { ...process.env, MUTANT_FILE: mutant.file, MUTANT_CODE: code, MUTANT_FAMILY: family };
+  return RUNS.some((paths) => {
+    const run = spawnSync(
+      "npx",
+      ["--no-install", "vitest", "run", "--config", "tests/mutate/vitest.config.ts", "--passWithNoTests", ...paths],
+      {
+        cwd: top,
+        env,
+        timeout: 180_000,
+        encoding: "utf8",
+      },
+    );
+    return run.status !== 0;
+  });
+}
+
+// Tests that fail by themselves would kill everything.
+const [first] = all;
+if (first !== undefined && killed({ ...first, text: first.was })) {
+  console.error(`The tests of ${family} fail without any change: mend them first`);
+  process.exit(1);
+}
+
+let dead = 0;
+let counted = 0;
+const survivors = [];
+for (const [i, mutant] of chosen.entries()) {
+  if (values.only !== undefined && Number(values.only) !== i) continue;
+  const said = name(mutant);
+  const reason = equal[said];
+  if (reason !== undefined) {
+    console.log(`${i} equal (${reason}) ${said}`);
+    continue;
+  }
+  counted++;
+  const seen = killed(mutant);
+  if (seen) dead++;
+  else survivors.push(`${i} ${said}`);
+  console.log(`${i} ${seen ? "killed" : "SURVIVES"} ${said}`);
+}
+console.log(
+  `\n${family}: ${dead} of ${counted} killed (${((100 * dead) / Math.max(1, counted)).toFixed(0)} %), ${all.length} places in all, seed ${values.seed}`,
+);
+for (const s of survivors) console.log(`  ${s}`);
