@@ -68,3 +68,7 @@ export function atDesignLevel(name: string, force: number, unit: string, d: Desi
   tape?.step("F", `${name.toLowerCase()} ${plain(force)} ${how} ${factor}`, value, unit, "ASCE/SEI 7 section 2.4");
   return value;
 }
+
+/** Share of the dead load that counts where it resists, and what counts where it adds. ASCE/SEI 7-10, 7-16, 7-22 sections 2.3 and 2.4. */
+export const RESISTING_DEAD: Readonly<Record<LoadLevel, number>> = { strength: 0.9, allowable: 0.6 };
+export const ADDING_DEAD: Readonly<Record<LoadLevel, number>> = { strength: 1.2, allowable: 1 };
