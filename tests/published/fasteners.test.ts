@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { bearingPsi, type Material, type Member } from "../../src/core/fasteners/bearing.ts";
 import { dowelOf } from "../../src/core/fasteners/dowel.ts";
 import { furringFasteners } from "../../src/core/fasteners/furring.ts";
+import { type GroupMember, groupActionFactor } from "../../src/core/fasteners/group.ts";
 import { yieldValue } from "../../src/core/fasteners/lateral.ts";
 import { spacingIn } from "../../src/core/fasteners/spacing.ts";
 import type { FastenerType } from "../../src/core/fasteners/tables/fasteners.ts";
@@ -114,4 +115,25 @@ describe("spacing", () => {
     const got = spacingIn(Number(r.demand_plf), Number(r.capacity_lb), { rows: 1, leastIn: 1, mostIn: 36 });
     expect(got).toBe(Number(r.printed_in));
   });
+});
+
+describe("group action", () => {
+  const of = (r: Row, which: "main" | "side"): GroupMember => ({
+    name: which,
+    steel: r[which] === "steel",
+    stiffnessLb: Number(r[`${which}_ea_lb`]),
+  });
+  test.each(named("fasteners-group.csv", (r) => `${r.count} in a row, ${r.main_ea_lb} and ${r.side_ea_lb} lb`))(
+    "%s",
+    (_n, r) => {
+      const got = groupActionFactor({
+        count: Number(r.count),
+        spacingIn: Number(r.spacing_in),
+        diameterIn: Number(r.diameter_in),
+        main: of(r, "main"),
+        sides: [of(r, "side")],
+      });
+      expectPrinted(got, r.printed, halfLastDigit(r.printed ?? ""), r.disagrees);
+    },
+  );
 });

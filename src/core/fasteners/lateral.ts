@@ -40,8 +40,8 @@ function checkPenetration(c: Connection, holder: Member): void {
   const leastIn = LEAST_PENETRATION * c.diameterIn;
   if (c.type === "bolt" || holder.material.kind === "steel" || holder.thicknessIn >= leastIn - 1e-9) return;
   throw new OutOfRange(
-    `The penetration of ${plain(holder.thicknessIn)} in into ${holder.name}`,
-    `is less than ${plain(leastIn)} in, ${LEAST_PENETRATION} diameters without the tip (NDS 12.1.4 to 12.1.6)`,
+    `The penetration into ${holder.name} is ${plain(holder.thicknessIn)} in`,
+    `at least ${plain(leastIn)} in is wanted, ${LEAST_PENETRATION} diameters without the tip (NDS 12.1.4 to 12.1.6)`,
     "Use a longer fastener, and check that the penetration is in inches",
   );
 }
