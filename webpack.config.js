@@ -4,32 +4,40 @@ import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import webpack from "webpack";
 import { loadAssets } from "./src/publish/load.mjs";
+import { Notices } from "./src/publish/notices.mjs";
 
 const at = (path) => fileURLToPath(new URL(path, import.meta.url));
 
 /** Office's own script, from Office's own address: the only script from outside, and only in the add-in. */
 const OFFICE_SCRIPT = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 
-/** Where an office would put dist/; `--env origin=https://...` sets it. */
-const ORIGIN = "https://localhost:3000";
+/** Where `npm run sideload` serves a trial copy. */
+const LOCAL = "https://localhost:3000";
+/** A trial copy may stand in one Excel beside the installed add-in, so its functions have another name in front. */
+const TRIAL_NAMESPACE = "SILLTRY";
 
-/** Gives the build what the registry makes: functions.json, help pages, manifests. */
+/** Gives the build what the registry makes: functions.json, help pages, the manifest. */
 class RegistryAssets {
-  constructor(origin) {
-    this.origin = origin;
+  /** @param {{ origin?: string, trial: boolean }} options */
+  constructor(options) {
+    this.options = options;
   }
 
   apply(compiler) {
     compiler.hooks.thisCompilation.tap("RegistryAssets", (compilation) => {
       const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
       compilation.hooks.processAssets.tapPromise({ name: "RegistryAssets", stage }, async () => {
-        for (const { path, content } of await loadAssets({ origin: this.origin })) {
+        for (const { path, content } of await loadAssets(this.options)) {
           compilation.emitAsset(path, new webpack.sources.RawSource(content));
         }
+        if (this.options.origin === undefined) compilation.warnings.push(new webpack.WebpackError(NO_ORIGIN));
       });
     });
   }
 }
+
+const NO_ORIGIN =
+  "manifest.xml was not written, since the build does not know where the files will be served: npm run build -- --env origin=https://tools.example.com/sillwork";
 
 const common = (mode) => ({
   mode,
@@ -46,21 +54,29 @@ const common = (mode) => ({
   stats: "errors-warnings",
 });
 
-function addIn(mode, origin, officeScript) {
+function addIn(mode, { origin, trial }, officeScript) {
   return {
     ...common(mode),
     name: "add-in",
-    entry: { taskpane: at("src/hosts/excel/main.ts") },
+    // The functions come first and alone: Excel calls them as soon as they are there, whatever the pane still has to load. The manifest names their file,
+    // so it has no hash in its name; the page asks for it with one behind a question mark.
+    entry: {
+      functions: { import: at("src/hosts/excel/functions-main.ts"), filename: "functions.js" },
+      taskpane: { import: at("src/hosts/excel/main.ts"), dependOn: "functions" },
+    },
     output: { path: at("dist"), filename: "[name].[contenthash:10].js", clean: true, publicPath: "" },
     plugins: [
       new HtmlWebpackPlugin({
         template: at("src/hosts/excel/taskpane.html"),
         filename: "taskpane.html",
         scriptLoading: "defer",
-        templateParameters: { officeScript, officeOrigin: new URL(officeScript, origin).origin },
+        hash: true,
+        templateParameters: { officeScript, officeOrigin: new URL(officeScript, origin ?? LOCAL).origin },
       }),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
-      new RegistryAssets(origin),
+      new RegistryAssets({ origin, trial }),
+      new Notices(),
+      ...(trial ? [new webpack.DefinePlugin({ SILLWORK_NAMESPACE: JSON.stringify(TRIAL_NAMESPACE) })] : []),
     ],
     performance: {
       hints: "error",
@@ -85,6 +101,7 @@ function tryOut(mode) {
         scriptLoading: "defer",
       }),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
+      new Notices(),
     ],
     // The usual minimizer would take a minute of every start.
     optimization: { minimizer: [new EsbuildPlugin({ target: "es2022", css: true })] },
@@ -104,5 +121,6 @@ function tryOut(mode) {
 export default (env = {}, argv = {}) => {
   const mode = argv.mode ?? "production";
   if (env.tryout) return tryOut(mode);
-  return addIn(mode, env.origin ?? ORIGIN, env.officeScript ?? OFFICE_SCRIPT);
+  const trial = env.trial !== undefined;
+  return addIn(mode, { origin: trial ? LOCAL : env.origin, trial }, env.officeScript ?? OFFICE_SCRIPT);
 };

@@ -3,9 +3,6 @@ import { helpPages } from "./help/pages.ts";
 import { filledManifest, variant } from "./manifest.ts";
 import { excelMetadata } from "./metadata.ts";
 
-/** Where `npm run sideload` serves the files. */
-const LOCAL = "https://localhost:3000";
-
 /** A file of the built add-in; the path is relative to its folder. */
 export interface Asset {
   readonly path: string;
@@ -13,8 +10,10 @@ export interface Asset {
 }
 
 export interface AssetOptions {
-  /** https address under which an office will serve the files; may end in a folder */
-  readonly origin: string;
+  /** https address under which an office will serve the files; may end in a folder. Without it no manifest is made. */
+  readonly origin: string | undefined;
+  /** a copy to try out beside the installed add-in, with an id, a name and a namespace of its own */
+  readonly trial: boolean;
   /** version of the package: three parts */
   readonly version: string;
   /** text of manifest/manifest.template.xml */
@@ -23,22 +22,19 @@ export interface AssetOptions {
   readonly css: string;
 }
 
-/** The manifest's format asks for a script of the functions; in a shared runtime Excel takes them from the page. */
-const SCRIPT = "// The functions come with taskpane.html, which Excel loads for functions, pane and ribbon alike.\n";
+/** Stands in the help links of a build that does not know its address, and that Excel cannot load for want of a manifest. */
+const UNKNOWN = "https://localhost:3000";
 
-/** Everything of the add-in that is made from the declarations, apart from the bundle: metadata, help pages, manifests. */
+/** Everything of the add-in that is made from the declarations, apart from the bundle: metadata, help pages, manifest. */
 export function buildAssets(o: AssetOptions): Asset[] {
-  const production = variant("production", o.origin, o.version);
-  const local = variant("local", LOCAL, o.version);
+  const values = o.origin === undefined ? undefined : variant(o.trial ? "trial" : "production", o.origin, o.version);
   return [
-    { path: "functions.js", content: SCRIPT },
     {
       path: "functions.json",
-      content: `${JSON.stringify(excelMetadata(registry, production.base), null, 2)}\n`,
+      content: `${JSON.stringify(excelMetadata(registry, values?.base ?? UNKNOWN), null, 2)}\n`,
     },
     ...helpPages(registry, o.version),
     { path: "help/pages.css", content: o.css },
-    { path: "manifest.xml", content: filledManifest(o.manifestTemplate, production) },
-    { path: "manifest.local.xml", content: filledManifest(o.manifestTemplate, local) },
+    ...(values === undefined ? [] : [{ path: "manifest.xml", content: filledManifest(o.manifestTemplate, values) }]),
   ];
 }

@@ -43,14 +43,15 @@ const ICONS = ["icon-16.png", "icon-32.png", "icon-64.png", "icon-80.png"];
 
 /**
  * Every file of the add-in beside the page and its bundle: metadata, help pages, manifests, icons.
- * @param {{ origin: string }} options https address under which the files will be served; may end in a folder
+ * @param {{ origin?: string, trial: boolean }} options https address under which the files will be served, may end in a folder; whether this is a trial copy
  * @returns {Promise<{ path: string, content: string | Buffer }[]>} paths relative to the folder of the build
  */
-export async function loadAssets({ origin }) {
+export async function loadAssets({ origin, trial }) {
   const { buildAssets } = await loadDocs();
   const text = (path) => readFileSync(join(top, path), "utf8");
   const made = buildAssets({
     origin,
+    trial,
     version: JSON.parse(text("package.json")).version,
     manifestTemplate: text("manifest/manifest.template.xml"),
     css: text("src/publish/help/pages.css"),

@@ -1,7 +1,7 @@
 import { NAMESPACE } from "../functions/declare/cell-function.ts";
 import { escaped } from "./help/html.ts";
 
-export type Variant = "production" | "local";
+export type Variant = "production" | "trial";
 
 /** What differs between the manifests made from the template. */
 export interface ManifestValues {
@@ -15,9 +15,10 @@ export interface ManifestValues {
   readonly origin: string;
 }
 
-const IDENTITY: Readonly<Record<Variant, { readonly id: string; readonly displayName: string }>> = {
-  production: { id: "08a04e67-e541-4fd0-ba1f-168f88f4e446", displayName: "Sillwork" },
-  local: { id: "23a724dd-e536-452c-8994-3ccaa2fa372f", displayName: "Sillwork (local)" },
+const IDENTITY: Readonly<Record<Variant, Pick<ManifestValues, "id" | "displayName" | "namespace">>> = {
+  production: { id: "08a04e67-e541-4fd0-ba1f-168f88f4e446", displayName: "Sillwork", namespace: NAMESPACE },
+  // The bundle of a trial copy has this namespace too: see webpack.config.js.
+  trial: { id: "23a724dd-e536-452c-8994-3ccaa2fa372f", displayName: "Sillwork (trial)", namespace: `${NAMESPACE}TRY` },
 };
 
 /**
@@ -30,7 +31,6 @@ export function variant(which: Variant, base: string, packageVersion: string): M
   return {
     ...IDENTITY[which],
     version: manifestVersion(packageVersion),
-    namespace: NAMESPACE,
     base: url.href.replace(/[?#].*$/, "").replace(/\/+$/, ""),
     origin: url.origin,
   };

@@ -1,5 +1,8 @@
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { OfficeAddinManifest } from "office-addin-manifest";
 import { describe, expect, test } from "vitest";
 import { buildAssets } from "../../src/publish/assets.ts";
 import { filledManifest, manifestVersion, variant } from "../../src/publish/manifest.ts";
@@ -9,7 +12,13 @@ import { parseXml } from "./xml.ts";
 const top = fileURLToPath(new URL("../..", import.meta.url));
 const template = readFileSync(`${top}manifest/manifest.template.xml`, "utf8");
 const ORIGIN = "https://files.office.example/sillwork";
-const assets = buildAssets({ origin: `${ORIGIN}/`, version: "0.1.0", manifestTemplate: template, css: "" });
+const common = { version: "0.1.0", manifestTemplate: template, css: "" };
+const builds = {
+  production: buildAssets({ ...common, origin: `${ORIGIN}/`, trial: false }),
+  trial: buildAssets({ ...common, origin: "https://localhost:3000", trial: true }),
+};
+const manifestOf = (name: keyof typeof builds) =>
+  builds[name].find(({ path }) => path === "manifest.xml")?.content ?? "";
 
 /** Files as the build puts them. */
 const files = {
@@ -23,14 +32,39 @@ const files = {
 };
 const sound = filledManifest(template, variant("production", ORIGIN, "0.1.0"));
 
-test.each(["manifest.xml", "manifest.local.xml"])("%s is sound", (name) => {
-  const content = assets.find(({ path }) => path === name)?.content ?? "";
-  expect(checkManifest(content, files)).toEqual([]);
+test.each(["production", "trial"] as const)("the %s manifest is sound", (name) => {
+  expect(checkManifest(manifestOf(name), files)).toEqual([]);
+});
+
+test.each(["production", "trial"] as const)("Office's own tool reads the %s manifest as we mean it", async (name) => {
+  const folder = mkdtempSync(join(tmpdir(), "sillwork-"));
+  try {
+    const file = join(folder, "manifest.xml");
+    writeFileSync(file, manifestOf(name));
+    const read = await OfficeAddinManifest.readManifestFile(file);
+    expect(read).toMatchObject({
+      id: parseXml(manifestOf(name)).children.find((child) => child.name === "Id")?.text,
+      version: "1.0.1.0",
+      providerName: "Sillwork",
+      displayName: name === "trial" ? "Sillwork (trial)" : "Sillwork",
+      hosts: ["Workbook"],
+      permissions: "ReadWriteDocument",
+    });
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
+
+test("a build that does not know its address makes no manifest", () => {
+  const paths = buildAssets({ ...common, origin: undefined, trial: false }).map(({ path }) => path);
+  expect(paths).not.toContain("manifest.xml");
+  expect(paths).toContain("functions.json");
 });
 
 test("every file that the manifest names is built", () => {
-  const content = assets.find(({ path }) => path === "manifest.xml")?.content ?? "";
-  const built = new Set([...assets.map(({ path }) => path), "taskpane.html"]);
+  const content = manifestOf("production");
+  // The page and the functions come from the bundler.
+  const built = new Set([...builds.production.map(({ path }) => path), "taskpane.html", "functions.js"]);
   for (const [, address = ""] of content.matchAll(/DefaultValue="(https:[^"]+)"/g)) {
     expect(address.startsWith(`${ORIGIN}/`)).toBe(true);
     const path = address.slice(ORIGIN.length + 1);
@@ -38,21 +72,24 @@ test("every file that the manifest names is built", () => {
   }
 });
 
-test("the variants differ in id, name and address, and share the namespace of the formulas", () => {
-  const local = variant("local", "https://localhost:3000", "0.1.0");
+test("a trial copy differs in all that would collide with the installed add-in", () => {
+  const trial = variant("trial", "https://localhost:3000", "0.1.0");
   const production = variant("production", ORIGIN, "0.1.0");
-  for (const key of ["id", "displayName", "base", "origin"] as const) expect(local[key]).not.toBe(production[key]);
-  expect(local.namespace).toBe("SILL");
+  for (const key of ["id", "displayName", "namespace", "base", "origin"] as const) {
+    expect(trial[key]).not.toBe(production[key]);
+  }
   expect(production.namespace).toBe("SILL");
+  // The bundle of the trial copy is told the same name.
+  expect(readFileSync(`${top}webpack.config.js`, "utf8")).toContain(`"${trial.namespace}"`);
 });
 
 test("values are escaped, unknown placeholders and plain http refused", () => {
-  const values = { ...variant("local", ORIGIN, "1.2.3"), displayName: `A&B "x"` };
+  const values = { ...variant("trial", ORIGIN, "1.2.3"), displayName: `A&B "x"` };
   expect(filledManifest('<a DefaultValue="{{displayName}}"/>', values)).toBe(
     '<a DefaultValue="A&amp;B &quot;x&quot;"/>',
   );
   expect(() => filledManifest("{{nothing}}", values)).toThrow("{{nothing}}");
-  expect(() => variant("local", "http://localhost:3000", "1.2.3")).toThrow("https");
+  expect(() => variant("trial", "http://localhost:3000", "1.2.3")).toThrow("https");
   expect(manifestVersion("0.12.3")).toBe("1.0.12.3");
   expect(() => manifestVersion("1.2.3-beta")).toThrow("three numbers");
 });

@@ -3,8 +3,11 @@ import { BASIS_PLACE } from "./basis-place.ts";
 import { type OptionalParam, optional, type Param, type TermParam } from "./param.ts";
 import { flag } from "./scalar.ts";
 
+/** Set by the build of a trial copy, which may stand in one Excel beside the installed add-in. */
+declare const SILLWORK_NAMESPACE: string | undefined;
+
 /** In cells: =SILL.WIND_PRESSURE(...) */
-export const NAMESPACE = "SILL";
+export const NAMESPACE: string = typeof SILLWORK_NAMESPACE === "string" ? SILLWORK_NAMESPACE : "SILL";
 
 export type Family =
   | "Lengths and units"

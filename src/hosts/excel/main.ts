@@ -1,24 +1,13 @@
-/** The one page that Excel loads for functions, pane and ribbon. */
+/** The pane and the ribbon of the one page that Excel loads; the functions are there before. */
 import "../../pane/styles.css";
 import "./taskpane.css";
 import { mountPane } from "../../pane/main.ts";
-import { Ledger } from "../../workbook/ledger.ts";
-import { Searches } from "../../workbook/searches/searches.ts";
-import { startSearchWorker } from "../../workbook/searches/start-worker.ts";
 import { associateCommands } from "./commands.ts";
-import { associateFunctions } from "./functions.ts";
 import { excelHost } from "./host.ts";
+import { ledger, officeLoaded, searches } from "./session.ts";
 import { watchWorkbook } from "./watch.ts";
 
 const page = document.documentElement;
-const ledger = new Ledger();
-const searches = new Searches(startSearchWorker);
-
-// Before anything else and without waiting: Excel calls the functions of an opened workbook as soon as they are associated.
-// A page whose office.js did not load (no network, a blocked address) still shows the help of the pane.
-const officeLoaded = typeof CustomFunctions !== "undefined" && typeof Office !== "undefined";
-if (officeLoaded) page.dataset.functions = String(associateFunctions(CustomFunctions, ledger, searches.answer));
-
 const pane = mountPane(element("pane"), undefined, { explainer: searches.explain });
 
 if (officeLoaded) Office.onReady(({ host }) => start(host));

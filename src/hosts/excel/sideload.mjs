@@ -13,7 +13,7 @@ const ORIGIN = `https://localhost:${PORT}`;
 const CERTIFICATES = "office-addin-dev-certs@3.0.0";
 const SIDELOADER = "office-addin-debugging@7.0.0";
 const folder = join(top, ".cache", "sideload");
-const manifest = join(folder, "manifest.local.xml");
+const manifest = join(folder, "manifest.xml");
 const OPTIONS = ["--no-debug", "--no-live-reload"];
 /** npx is a batch file there. */
 const shell = process.platform === "win32";
@@ -37,7 +37,7 @@ installDependencies();
 run(
   "The build failed",
   "--no-install",
-  ...["webpack", "--mode", "production", "--env", `origin=${ORIGIN}`, "--output-path", folder],
+  ...["webpack", "--mode", "production", "--env", "trial", "--output-path", folder],
 );
 run("The development certificate could not be installed", "--yes", CERTIFICATES, "install");
 await serve();
