@@ -1,0 +1,55 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterAll, expect, test } from "vitest";
+
+const top = fileURLToPath(new URL("../..", import.meta.url));
+const copy = join(top, ".cache/first-function");
+const page = readFileSync(join(top, "DEVELOPERS.md"), "utf8");
+
+/** The blocks of the page: a command to run, or a file to write. */
+const BLOCKS = [...page.matchAll(/^ {3}```(\w+) (run|file=(\S+))\n([\s\S]*?)^ {3}```$/gm)].map(
+  ([, , , file, text = ""]) => ({
+    file,
+    text: text.replace(/^ {3}/gm, ""),
+  }),
+);
+
+afterAll(() => rmSync(copy, { recursive: true, force: true }));
+
+test("the page's first function is green when its blocks are followed", { timeout: 300_000 }, () => {
+  rmSync(copy, { recursive: true, force: true });
+  for (const path of ["src", "tests", "package.json", "tsconfig.json", ".biome.json"]) {
+    cpSync(join(top, path), join(copy, path), { recursive: true, filter: (from) => !from.includes("tests/bench") });
+  }
+  expect(BLOCKS.length).toBe(6);
+  for (const { file, text } of BLOCKS) {
+    if (file === undefined) {
+      const [, args = ""] = /^npm run new -- (.*)$/m.exec(text) ?? [];
+      execFileSync(process.execPath, ["src/publish/new/command.mjs", ...args.trim().split(" ")], { cwd: copy });
+    } else {
+      mkdirSync(dirname(join(copy, file)), { recursive: true });
+      writeFileSync(join(copy, file), text);
+    }
+  }
+  const unit = spawnSync(
+    "npx",
+    [
+      "--no-install",
+      "vitest",
+      "run",
+      "--config",
+      "tests/vitest.config.ts",
+      "-t",
+      "GABLE_AREA",
+      "tests/core/units",
+      "tests/published/units",
+      "tests/functions",
+      "tests/complete",
+    ],
+    { cwd: copy, encoding: "utf8" },
+  );
+  expect(unit.status, unit.stdout).toBe(0);
+  expect(unit.stdout).toMatch(/Tests .*\d+ passed/);
+});
