@@ -1,0 +1,59 @@
+import { plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
+import { type CrewTime, laborDays } from "./days.ts";
+import { laborHours } from "./hours.ts";
+import { burdened } from "./rate.ts";
+
+export interface Task {
+  readonly task: string;
+  readonly quantity: number;
+  /** labor hours for one unit */
+  readonly ratePerUnit: number;
+  /** crew of this task; undefined takes the crew of all */
+  readonly crewSize: number | undefined;
+}
+
+export interface LaborCost {
+  /** $/h of one worker, without burden */
+  readonly wage: number;
+  readonly burden: number;
+}
+
+export interface TaskRow {
+  readonly task: string;
+  readonly hours: number;
+  readonly days: number;
+  readonly cost: number;
+}
+
+/**
+ * Hours, days and cost of tasks done one after the other, and their sums.
+ * Arithmetic, as LABOR_HOURS and LABOR_DAYS.
+ */
+export function laborSchedule(
+  tasks: readonly Task[],
+  pace: number,
+  crew: CrewTime,
+  cost: LaborCost,
+  tape?: Tape,
+): readonly TaskRow[] {
+  const wage = burdened(cost.wage, cost.burden);
+  tape?.step("w", `wage ${plain(cost.wage)} x (1 + burden ${plain(cost.burden)})`, wage, "$/h", "arithmetic");
+  const rows = tasks.map((task): TaskRow => {
+    const hours = laborHours(task.quantity, task.ratePerUnit, pace);
+    const crewSize = task.crewSize ?? crew.crewSize;
+    const days = laborDays(hours, { ...crew, crewSize });
+    tape?.step(
+      "t",
+      `${task.task}: ${plain(task.quantity)} x ${plain(task.ratePerUnit)} h / ${plain(pace)}, crew of ${plain(crewSize)}`,
+      hours,
+      "h",
+      "arithmetic",
+    );
+    return { task: task.task, hours, days, cost: hours * wage };
+  });
+  if (tasks.length > 1)
+    tape?.assume("The tasks follow one another: the days of tasks done side by side do not add up.");
+  const sum = (of: (r: TaskRow) => number) => rows.reduce((total, r) => total + of(r), 0);
+  return [...rows, { task: "total", hours: sum((r) => r.hours), days: sum((r) => r.days), cost: sum((r) => r.cost) }];
+}
