@@ -1,4 +1,4 @@
-/** Pieces stacked in piles on a truck's deck, each new one on top of a pile or on the deck itself. */
+/** Pieces stacked on a truck's deck, each new one on top of others or on the deck itself. */
 
 /** One piece to haul. */
 export interface HauledPiece {
@@ -11,13 +11,15 @@ export interface HauledPiece {
   readonly turn: number;
   /** row of the table that it comes from */
   readonly row: number;
+  /** within one turn, lower ones go on first; alike for all pieces of a row */
+  readonly rank: number;
 }
 
 export interface Deck {
   readonly payloadLb: number;
   readonly lengthFt: number;
   readonly widthFt: number;
-  /** greatest height of a pile above the deck */
+  /** greatest height of the load above the deck */
   readonly stackFt: number;
 }
 
@@ -29,86 +31,132 @@ export interface LoadedPiece {
   readonly bottomFt: number;
 }
 
-interface Pile {
-  readonly frontFt: number;
+/** A lane along a stretch of a surface, pieces one behind the other in it. */
+interface Lane {
   readonly sideFt: number;
-  top: HauledPiece;
-  heightFt: number;
+  readonly widthFt: number;
+  usedFt: number;
 }
 
-/** A stretch of the deck as long as its longest pile, with piles side by side. */
-interface Bay {
+/** A stretch of a surface from side to side, as long as its first piece, with lanes side by side. */
+interface Stretch {
   readonly frontFt: number;
   readonly lengthFt: number;
-  widthFt: number;
+  readonly lanes: Lane[];
+}
+
+/** The deck, or the top of a piece that lies on it. */
+interface Surface {
+  readonly frontFt: number;
+  readonly sideFt: number;
+  readonly heightFt: number;
+  readonly lengthFt: number;
+  readonly widthFt: number;
+  /** what it may carry for each square foot of a piece */
+  readonly carries: number;
+  readonly stretches: Stretch[];
 }
 
 const CLOSE = 1e-9;
 
 /** Weight for each square foot that the piece covers. */
-const pressure = (p: HauledPiece) => p.weightLb / (p.lengthFt * p.widthFt);
+export const pressure = (p: HauledPiece) => p.weightLb / (p.lengthFt * p.widthFt);
 
-/** Last erected first on, so that what stands first lies on top; of one turn the heavier for its size and the larger first. */
-function loadingOrder(a: HauledPiece, b: HauledPiece): number {
-  return (
-    b.turn - a.turn || pressure(b) - pressure(a) || b.lengthFt * b.widthFt - a.lengthFt * a.widthFt || a.row - b.row
-  );
+/** Last erected first on, so that what stands first lies on top; within one turn by rank. */
+export function loadingOrder(a: HauledPiece, b: HauledPiece): number {
+  return b.turn - a.turn || a.rank - b.rank;
 }
 
-/** The pieces in their places in the order of loading, or undefined where they do not all fit. */
-export function loadDeck(pieces: readonly HauledPiece[], deck: Deck): readonly LoadedPiece[] | undefined {
-  if (pieces.reduce((sum, p) => sum + p.weightLb, 0) > deck.payloadLb + CLOSE) return undefined;
-  const piles: Pile[] = [];
-  const bays: Bay[] = [];
-  const loaded: LoadedPiece[] = [];
-  for (const piece of [...pieces].sort(loadingOrder)) {
-    const place = onPile(piece, piles, deck) ?? onDeck(piece, piles, bays, deck);
-    if (place === undefined) return undefined;
-    loaded.push({ of: piece, ...place });
+/** A truck as it is loaded, piece by piece. */
+export class Stacking {
+  readonly loaded: LoadedPiece[] = [];
+  readonly #deck: Deck;
+  readonly #surfaces: Surface[];
+  #weightLb = 0;
+
+  constructor(deck: Deck) {
+    const { lengthFt, widthFt } = deck;
+    this.#deck = deck;
+    this.#surfaces = [{ ...FRONT, lengthFt, widthFt, carries: Number.POSITIVE_INFINITY, stretches: [] }];
   }
-  return loaded;
+
+  /** Puts a piece on top of what is there; false where it has no room or weighs too much. */
+  add(piece: HauledPiece): boolean {
+    if (this.#weightLb + piece.weightLb > this.#deck.payloadLb + CLOSE) return false;
+    const place = placeOn(this.#surfaces, piece, this.#deck.stackFt);
+    if (place === undefined) return false;
+    this.#weightLb += piece.weightLb;
+    this.loaded.push({ of: piece, ...place });
+    const { lengthFt, widthFt } = piece;
+    const heightFt = place.bottomFt + piece.heightFt;
+    this.#surfaces.push({ ...place, heightFt, lengthFt, widthFt, carries: pressure(piece), stretches: [] });
+    return true;
+  }
 }
+
+/** The pieces stacked in the order of loading, or undefined where they do not all fit. */
+export function stacked(pieces: readonly HauledPiece[], deck: Deck): Stacking | undefined {
+  const stacking = new Stacking(deck);
+  return [...pieces].sort(loadingOrder).every((piece) => stacking.add(piece)) ? stacking : undefined;
+}
+
+const FRONT = { frontFt: 0, sideFt: 0, heightFt: 0 } as const;
 
 type Place = Omit<LoadedPiece, "of">;
 
-/** On the pile whose top is nearest to it in size, among those that carry it whole and are not lighter for their size. */
-function onPile(piece: HauledPiece, piles: readonly Pile[], deck: Deck): Place | undefined {
-  const carries = piles.filter(
-    ({ top, heightFt }) =>
-      piece.lengthFt <= top.lengthFt + CLOSE &&
-      piece.widthFt <= top.widthFt + CLOSE &&
-      pressure(piece) <= pressure(top) + CLOSE &&
-      heightFt + piece.heightFt <= deck.stackFt + CLOSE,
+/** On the smallest surface that has room for it and carries it, the deck last. */
+function placeOn(surfaces: readonly Surface[], piece: HauledPiece, stackFt: number): Place | undefined {
+  const fit = surfaces.filter(
+    (s) =>
+      piece.lengthFt <= s.lengthFt + CLOSE &&
+      piece.widthFt <= s.widthFt + CLOSE &&
+      pressure(piece) <= s.carries + CLOSE &&
+      s.heightFt + piece.heightFt <= stackFt + CLOSE,
   );
-  const [first, ...rest] = carries;
-  if (first === undefined) return undefined;
-  const area = ({ top }: Pile) => top.lengthFt * top.widthFt;
-  const pile = rest.reduce((best, p) => (area(p) < area(best) ? p : best), first);
-  const bottomFt = pile.heightFt;
-  pile.heightFt += piece.heightFt;
-  pile.top = piece;
-  return { frontFt: pile.frontFt, sideFt: pile.sideFt, bottomFt };
+  for (const surface of fit.sort((a, b) => a.lengthFt * a.widthFt - b.lengthFt * b.widthFt)) {
+    const place = behind(surface, piece) ?? beside(surface, piece) ?? beyond(surface, piece);
+    if (place === undefined) continue;
+    const { frontFt, sideFt, heightFt } = surface;
+    return { frontFt: frontFt + place.frontFt, sideFt: sideFt + place.sideFt, bottomFt: heightFt };
+  }
+  return undefined;
 }
 
-/** On the deck: beside other piles where a stretch is long and wide enough, else behind the last. */
-function onDeck(piece: HauledPiece, piles: Pile[], bays: Bay[], deck: Deck): Place | undefined {
-  if (piece.heightFt > deck.stackFt + CLOSE) return undefined;
-  const bay = bays.find(
-    (b) => b.lengthFt >= piece.lengthFt - CLOSE && b.widthFt + piece.widthFt <= deck.widthFt + CLOSE,
-  );
-  const at = bay ?? newBay(piece, bays, deck);
-  if (at === undefined) return undefined;
-  const place = { frontFt: at.frontFt, sideFt: at.widthFt, bottomFt: 0 };
-  at.widthFt += piece.widthFt;
-  piles.push({ ...place, top: piece, heightFt: piece.heightFt });
-  return place;
+interface Spot {
+  readonly frontFt: number;
+  readonly sideFt: number;
 }
 
-function newBay(piece: HauledPiece, bays: Bay[], deck: Deck): Bay | undefined {
-  const last = bays.at(-1);
+/** Behind the pieces of a lane. */
+function behind(surface: Surface, piece: HauledPiece): Spot | undefined {
+  for (const { frontFt, lengthFt, lanes } of surface.stretches) {
+    const lane = lanes.find((l) => piece.widthFt <= l.widthFt + CLOSE && l.usedFt + piece.lengthFt <= lengthFt + CLOSE);
+    if (lane === undefined) continue;
+    const spot = { frontFt: frontFt + lane.usedFt, sideFt: lane.sideFt };
+    lane.usedFt += piece.lengthFt;
+    return spot;
+  }
+  return undefined;
+}
+
+/** In a new lane beside the others. */
+function beside(surface: Surface, piece: HauledPiece): Spot | undefined {
+  for (const stretch of surface.stretches) {
+    const last = stretch.lanes.at(-1);
+    const sideFt = last === undefined ? 0 : last.sideFt + last.widthFt;
+    if (piece.lengthFt > stretch.lengthFt + CLOSE || sideFt + piece.widthFt > surface.widthFt + CLOSE) continue;
+    stretch.lanes.push({ sideFt, widthFt: piece.widthFt, usedFt: piece.lengthFt });
+    return { frontFt: stretch.frontFt, sideFt };
+  }
+  return undefined;
+}
+
+/** In a new stretch behind the last. */
+function beyond(surface: Surface, piece: HauledPiece): Spot | undefined {
+  const last = surface.stretches.at(-1);
   const frontFt = last === undefined ? 0 : last.frontFt + last.lengthFt;
-  if (frontFt + piece.lengthFt > deck.lengthFt + CLOSE || piece.widthFt > deck.widthFt + CLOSE) return undefined;
-  const bay: Bay = { frontFt, lengthFt: piece.lengthFt, widthFt: 0 };
-  bays.push(bay);
-  return bay;
+  if (frontFt + piece.lengthFt > surface.lengthFt + CLOSE) return undefined;
+  const lane = { sideFt: 0, widthFt: piece.widthFt, usedFt: piece.lengthFt };
+  surface.stretches.push({ frontFt, lengthFt: piece.lengthFt, lanes: [lane] });
+  return { frontFt, sideFt: 0 };
 }

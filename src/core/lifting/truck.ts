@@ -1,7 +1,8 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { axleGroups, sayAxleGroups } from "./axles.ts";
-import { type Deck, type HauledPiece, type LoadedPiece, loadDeck } from "./deck.ts";
+import type { Deck, HauledPiece, LoadedPiece } from "./deck.ts";
+import { fewestLoads, leastLoads } from "./fewest-loads.ts";
 import type { LoadPlanPicture } from "./pictures.ts";
 
 export interface LoadRow {
@@ -29,6 +30,14 @@ export interface HauledRow {
   readonly turn: number | undefined;
 }
 
+/** One piece for each that a row counts; those without a turn come last. */
+function piecesOf(rows: readonly HauledRow[]): readonly HauledPiece[] {
+  return rows.flatMap(({ count, thicknessIn, turn = Number.MAX_SAFE_INTEGER, ...rest }, row) => {
+    const piece: HauledPiece = { ...rest, heightFt: thicknessIn / 12, turn, row, rank: 0 };
+    return Array.from({ length: count }, () => piece);
+  });
+}
+
 /**
  * Pieces in truck loads: within payload, deck and height of stack, in the order of erection, last in first out within a load. A load holds no piece of a
  * later turn while one of an earlier turn waits for the next truck. A careful but not exhaustive search.
@@ -36,25 +45,19 @@ export interface HauledRow {
  * Source: the user's truck; axle groups by 23 USC 127(a) on a usual truck.
  */
 export function truckLoads(rows: readonly HauledRow[], deck: Deck, tape?: Tape): readonly LoadRow[] {
-  const pieces = rows.flatMap(unitsOf);
+  const pieces = piecesOf(rows);
   for (const piece of pieces) refuseTooLarge(piece, deck);
   const totalLb = pieces.reduce((sum, p) => sum + p.weightLb, 0);
   tape?.step("W", `${pieces.length} pieces`, totalLb, "lb", "sum");
-  tape?.step("least", "loads by weight alone", Math.ceil(totalLb / deck.payloadLb), "loads", "W / payload, rounded up");
+  tape?.step("least", "loads by weight alone", leastLoads(pieces, deck), "loads", "W / payload, rounded up");
   sayOrder(rows, tape);
-  const loads = loadsOf(pieces, deck);
+  const loads = fewestLoads(pieces, deck);
   tape?.step("N", "loads by weight, deck and stack", loads.length, "loads", "search, last in first out");
   loads.forEach((load, i) => {
     sayAxleGroups(i + 1, groupsOf(load, deck), tape);
   });
   tape?.show(loadPlan(loads, deck));
   return loads.flatMap((load, i) => rowsOf(i + 1, load));
-}
-
-function unitsOf(r: HauledRow, row: number): HauledPiece[] {
-  const { piece, weightLb, lengthFt, widthFt, thicknessIn, turn = Number.MAX_SAFE_INTEGER } = r;
-  const one = { piece, weightLb, lengthFt, widthFt, heightFt: thicknessIn / 12, turn, row };
-  return Array.from({ length: r.count }, () => one);
 }
 
 function refuseTooLarge(p: HauledPiece, deck: Deck): void {
@@ -79,43 +82,6 @@ function sayOrder(rows: readonly HauledRow[], tape: Tape | undefined): void {
   if (without === rows.length) tape?.assume("No order of erection is given: pieces are loaded as they fit best.");
   else if (without > 0) tape?.assume("Pieces without a turn of erection come after those that have one.");
   tape?.assume("No piece lies on one that is shorter, narrower or lighter for its size; pieces lie along the deck.");
-}
-
-/** Fills load after load in the order of erection. */
-function loadsOf(pieces: readonly HauledPiece[], deck: Deck): readonly (readonly LoadedPiece[])[] {
-  const loads: (readonly LoadedPiece[])[] = [];
-  let waiting = [...pieces].sort(
-    (a, b) =>
-      a.turn - b.turn || b.lengthFt * b.widthFt - a.lengthFt * a.widthFt || b.weightLb - a.weightLb || a.row - b.row,
-  );
-  while (waiting.length > 0) {
-    const load = fillLoad(waiting, deck);
-    loads.push(load);
-    const gone = new Map<number, number>();
-    for (const { of } of load) gone.set(of.row, (gone.get(of.row) ?? 0) + 1);
-    waiting = waiting.filter((p) => {
-      const left = gone.get(p.row) ?? 0;
-      gone.set(p.row, left - 1);
-      return left <= 0;
-    });
-  }
-  return loads;
-}
-
-/** One load of what waits, in the order of erection; pieces of one turn that do not fit any more wait, and all later turns with them. */
-function fillLoad(waiting: readonly HauledPiece[], deck: Deck): readonly LoadedPiece[] {
-  let load: readonly LoadedPiece[] = [];
-  const full = new Set<number>();
-  let turn: number | undefined;
-  for (const piece of waiting) {
-    if (full.size > 0 && piece.turn !== turn) break;
-    turn = piece.turn;
-    if (full.has(piece.row)) continue;
-    const more = loadDeck([...load.map((l) => l.of), piece], deck);
-    if (more === undefined) full.add(piece.row);
-    else load = more;
-  }
-  return load;
 }
 
 function rowsOf(load: number, pieces: readonly LoadedPiece[]): LoadRow[] {
