@@ -1,3 +1,5 @@
+import { SOFT_BELOW_PCF } from "./tables/truck.ts";
+
 /** Pieces stacked on a truck's deck, each new one on top of others or on the deck itself. */
 
 /** One piece to haul. */
@@ -62,6 +64,12 @@ const CLOSE = 1e-9;
 /** Weight for each square foot that the piece covers. */
 export const pressure = (p: HauledPiece) => p.weightLb / (p.lengthFt * p.widthFt);
 
+/** What a square foot of a piece's top may carry: soft pieces no more than they weigh themselves. */
+function carriedBy(piece: HauledPiece): number {
+  const soft = pressure(piece) / piece.heightFt < SOFT_BELOW_PCF;
+  return soft ? pressure(piece) : Number.POSITIVE_INFINITY;
+}
+
 /** Last erected first on, so that what stands first lies on top; within one turn by rank. */
 export function loadingOrder(a: HauledPiece, b: HauledPiece): number {
   return b.turn - a.turn || a.rank - b.rank;
@@ -89,7 +97,7 @@ export class Stacking {
     this.loaded.push({ of: piece, ...place });
     const { lengthFt, widthFt } = piece;
     const heightFt = place.bottomFt + piece.heightFt;
-    this.#surfaces.push({ ...place, heightFt, lengthFt, widthFt, carries: pressure(piece), stretches: [] });
+    this.#surfaces.push({ ...place, heightFt, lengthFt, widthFt, carries: carriedBy(piece), stretches: [] });
     return true;
   }
 }

@@ -9,7 +9,8 @@ const EFFORT = 8000;
 
 /** Loads that the weight alone asks for. */
 export function leastLoads(pieces: readonly HauledPiece[], deck: Deck): number {
-  return Math.ceil(pieces.reduce((sum, p) => sum + p.weightLb, 0) / deck.payloadLb - 1e-9);
+  const weightLb = pieces.reduce((sum, p) => sum + p.weightLb, 0);
+  return Math.ceil((weightLb / deck.payloadLb) * (1 - 1e-12));
 }
 
 /**

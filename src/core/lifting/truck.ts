@@ -4,6 +4,7 @@ import { axleGroups, sayAxleGroups } from "./axles.ts";
 import type { Deck, HauledPiece, LoadedPiece } from "./deck.ts";
 import { fewestLoads, leastLoads } from "./fewest-loads.ts";
 import type { LoadPlanPicture } from "./pictures.ts";
+import { SOFT_BELOW_PCF } from "./tables/truck.ts";
 
 export interface LoadRow {
   /** number of the truck load, from 1, in the order of erection */
@@ -81,7 +82,9 @@ function sayOrder(rows: readonly HauledRow[], tape: Tape | undefined): void {
   const without = rows.filter((r) => r.turn === undefined).length;
   if (without === rows.length) tape?.assume("No order of erection is given: pieces are loaded as they fit best.");
   else if (without > 0) tape?.assume("Pieces without a turn of erection come after those that have one.");
-  tape?.assume("No piece lies on one that is shorter, narrower or lighter for its size; pieces lie along the deck.");
+  tape?.assume(
+    `Pieces lie along the deck, none on one that is shorter or narrower; pieces under ${SOFT_BELOW_PCF} pcf carry nothing that is heavier for its size.`,
+  );
 }
 
 function rowsOf(load: number, pieces: readonly LoadedPiece[]): LoadRow[] {

@@ -13,3 +13,6 @@ export const USUAL_TRUCK = {
   tandemFromEndFt: 5,
   source: "a usual five-axle truck, common practice, no source: weigh yours",
 } as const;
+
+/** A piece lighter than this for its volume (insulation, windows) carries only what weighs no more for its size; common practice, no source. */
+export const SOFT_BELOW_PCF = 15;
