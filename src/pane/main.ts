@@ -7,7 +7,7 @@ import type { CellAddress } from "../workbook/ledger.ts";
 import { ReviewView } from "./cautions/cautions.ts";
 import { FunctionsView } from "./functions/functions.ts";
 import { afterPause } from "./parts/idle.ts";
-import type { PaneContext, View } from "./view.ts";
+import type { PaneContext, View } from "./parts/view.ts";
 import { WorkingView } from "./working/working.ts";
 
 export interface PaneOptions {

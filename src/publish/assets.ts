@@ -1,13 +1,8 @@
 import { registry } from "../functions/registry.ts";
+import type { Asset } from "./help/asset.ts";
 import { helpPages } from "./help/pages.ts";
 import { filledManifest, variant } from "./manifest.ts";
 import { excelMetadata } from "./metadata.ts";
-
-/** A file of the built add-in; the path is relative to its folder. */
-export interface Asset {
-  readonly path: string;
-  readonly content: string;
-}
 
 export interface AssetOptions {
   /** https address under which an office will serve the files; may end in a folder. Without it no manifest is made. */

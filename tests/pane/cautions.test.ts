@@ -17,9 +17,12 @@ function filled(calls: readonly (readonly [CellAddress, readonly RawArgument[]])
   return ledger;
 }
 
-function reviewed(ledger: Ledger, formulas = new Map()) {
+/** @param formula of the first cell, where the ledger alone cannot tell */
+function reviewed(ledger: Ledger, formula?: string) {
   const survey = new Survey(samples);
-  survey.start(ledger.entries(), formulas);
+  const entries = ledger.entries();
+  const [first] = entries;
+  survey.start(entries, first === undefined || formula === undefined ? new Map() : new Map([[first, formula]]));
   survey.work(() => true);
   const gathering = new Gathering();
   for (const found of survey.cells) gathering.add(found);
@@ -57,10 +60,8 @@ test("earlier arguments of a cell do not count", () => {
   const [entry] = ledger.entries();
   expect(entry && asksFormula(entry)).toBe(true);
   expect(reviewed(ledger).errors).toEqual([]);
-  expect(reviewed(ledger, new Map([[entry, "=SILL.WIND_PUSH(A1,10,A2)"]])).errors).toEqual([]);
-  expect(
-    reviewed(ledger, new Map([[entry, "=SILL.WIND_PUSH(A1,10,A2)+SILL.WIND_PUSH(A3,10,A4)"]])).errors,
-  ).toHaveLength(1);
+  expect(reviewed(ledger, "=SILL.WIND_PUSH(A1,10,A2)").errors).toEqual([]);
+  expect(reviewed(ledger, "=SILL.WIND_PUSH(A1,10,A2)+SILL.WIND_PUSH(A3,10,A4)").errors).toHaveLength(1);
 });
 
 test("a survey works in slices and remembers what it has worked out", () => {

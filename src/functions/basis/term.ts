@@ -1,5 +1,5 @@
 import type { Param, TermParam } from "../declare/param.ts";
-import type { Defaulted, Entry } from "./entry.ts";
+import type { Defaulted, Entry } from "./glossary/entry.ts";
 import { GLOSSARY, type TermName } from "./glossary/index.ts";
 
 type Glossary = typeof GLOSSARY;

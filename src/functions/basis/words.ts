@@ -1,5 +1,5 @@
 import { folded } from "../declare/raw.ts";
-import type { Entry } from "./entry.ts";
+import type { Entry } from "./glossary/entry.ts";
 import { GLOSSARY, type TermName } from "./glossary/index.ts";
 
 /** A name as it is compared: without case, spaces at the ends, underscores and a final colon. */
@@ -61,10 +61,4 @@ export function edits(a: string, b: string, limit: number): number {
     [before, last] = [last, row];
   }
   return last[b.length] ?? limit;
-}
-
-/** The name of a term's argument: "mean roof height" -> meanRoofHeight, "ASCE 7 edition" -> asce7Edition */
-export function keyOfTerm(term: string): string {
-  const [first = "", ...rest] = term.split(/[ -]/);
-  return first.toLowerCase() + rest.map((word) => word.charAt(0).toUpperCase() + word.slice(1)).join("");
 }

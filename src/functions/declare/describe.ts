@@ -1,6 +1,6 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
-import { formulaOf } from "../run/invoke.ts";
 import { type CellFunction, NAMESPACE, type NamedParam } from "./cell-function.ts";
+import { formulaOf } from "./formula.ts";
 import { type ColumnFacts, isOptional, isTerm, type Limits, type ParamFacts, type ParamKind } from "./param.ts";
 import { limitText } from "./scalar.ts";
 

@@ -5,9 +5,10 @@ import type { CellFunction, NamedParam } from "../declare/cell-function.ts";
 import { isOptional, isTerm, type Notes, type OptionalParam, type Param, type TermParam } from "../declare/param.ts";
 import { isRange, type RawArgument } from "../declare/raw.ts";
 import { capital, inside } from "../declare/scalar.ts";
-import { Bases, type Found, sheetTerms } from "./bases.ts";
+import { sheetTerms } from "../declare/sheet-terms.ts";
+import { spoken } from "../declare/words.ts";
+import { Bases, type Found } from "./bases.ts";
 import { divide, isOmitted, looksLikeBasis } from "./places.ts";
-import { spoken } from "./spoken.ts";
 
 /** An argument as the pane shows it. */
 export interface ShownArgument {

@@ -5,6 +5,7 @@ import { nearTerm } from "../basis/words.ts";
 import type { CellFunction } from "../declare/cell-function.ts";
 import { isTerm, type Notes, type TermParam } from "../declare/param.ts";
 import { capital } from "../declare/scalar.ts";
+import { sheetTerms } from "../declare/sheet-terms.ts";
 import type { Cells } from "./places.ts";
 
 /** A row that was found for a term, and how a sentence says where. */
@@ -90,13 +91,6 @@ export class Bases {
 }
 
 const ORDINALS = ["first", "second", "third", "fourth"];
-
-/** What a table or a length takes from a basis beside its own terms. */
-export function sheetTerms(fn: CellFunction): readonly ("headings" | "lengths")[] {
-  if (!fn.takesBasis) return [];
-  if (fn.returns.kind === "table") return ["headings", "lengths"];
-  return fn.returns.unit === "ft" || fn.returns.unit === "in" ? ["lengths"] : [];
-}
 
 /** Every term that a function takes. */
 export function termsOf(fn: CellFunction): ReadonlySet<TermName> {

@@ -5,7 +5,7 @@ import type { CellFunction, NamedParam } from "../declare/cell-function.ts";
 import { isOptional } from "../declare/param.ts";
 import { isBlank, isRange, type Raw, type RawArgument } from "../declare/raw.ts";
 import { capital } from "../declare/scalar.ts";
-import { spoken } from "./spoken.ts";
+import { spoken } from "../declare/words.ts";
 
 export type Cells = readonly (readonly Raw[])[];
 

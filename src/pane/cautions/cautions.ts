@@ -4,7 +4,7 @@ import type { CellAddress, LedgerEntry } from "../../workbook/ledger.ts";
 import { type CellRun, runs } from "../parts/cells.ts";
 import { ended } from "../parts/ended.ts";
 import { inIdleSlices } from "../parts/idle.ts";
-import type { PaneContext, View } from "../view.ts";
+import type { PaneContext, View } from "../parts/view.ts";
 import { BASIS_SHEET, basisRows, count } from "./basis-sheet.ts";
 import { type Findings, type FoundSentence, Gathering } from "./findings.ts";
 import { asksFormula, Survey } from "./survey.ts";

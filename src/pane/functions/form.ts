@@ -1,6 +1,6 @@
 import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-function.ts";
+import { literal as literalOf } from "../../functions/declare/formula.ts";
 import { isOptional, type ParamKind, type Raw, type RawArgument } from "../../functions/declare/param.ts";
-import { literal as literalOf } from "../../functions/run/invoke.ts";
 import { arrayConstant, quoted } from "../parts/literals.ts";
 
 /** What stands in the form, by parameter: the text of each field. */

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-function.ts";
+import { formulaOf } from "../../functions/declare/formula.ts";
 import { type ColumnFacts, isOptional, type Limits, type ParamFacts } from "../../functions/declare/param.ts";
-import { formulaOf } from "../../functions/run/invoke.ts";
 import { words } from "../parts/notation.ts";
 import { isTable, shownNumber, shownUnit } from "../parts/numbers.ts";
 import { sentenceList, single, tableOf } from "../parts/values.ts";

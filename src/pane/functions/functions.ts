@@ -6,7 +6,7 @@ import type { RawArgument } from "../../functions/declare/param.ts";
 import type { Working } from "../../functions/run/invoke.ts";
 import { addressText } from "../../workbook/host.ts";
 import { words } from "../parts/notation.ts";
-import type { PaneContext, View } from "../view.ts";
+import type { PaneContext, View } from "../parts/view.ts";
 import { result } from "../working/working-parts.ts";
 import { byFamily, find } from "./find.ts";
 import { exampleTexts, fieldValues, formulaFrom, missing, rawArguments } from "./form.ts";

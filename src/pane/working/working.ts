@@ -7,7 +7,7 @@ import type { CellAddress, LedgerCall } from "../../workbook/ledger.ts";
 import { imageOf } from "../drawings/image.ts";
 import { copy } from "../parts/clipboard.ts";
 import { copyText, isTable, shownCell } from "../parts/numbers.ts";
-import type { PaneContext, View } from "../view.ts";
+import type { PaneContext, View } from "../parts/view.ts";
 import { type Call, callsOf, namesIn, spillsOver } from "./calls.ts";
 import { errorIn, noteFor } from "./cell-notes.ts";
 import { errorBox, type PlacePicture, result, workingBody } from "./working-parts.ts";

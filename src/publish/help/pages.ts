@@ -1,6 +1,6 @@
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { describe } from "../../functions/declare/describe.ts";
-import type { Asset } from "../assets.ts";
+import type { Asset } from "./asset.ts";
 import { functionsBody } from "./function-page.ts";
 import { type Html, html } from "./html.ts";
 import { limitsBody } from "./limits-page.ts";

@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
-import type { Defaulted, Entry } from "../../../src/functions/basis/entry.ts";
+import type { Defaulted, Entry } from "../../../src/functions/basis/glossary/entry.ts";
 import { GLOSSARY, SHARED_WORDS, type TermName } from "../../../src/functions/basis/glossary/index.ts";
-import { keyOfTerm, plainName, termOf } from "../../../src/functions/basis/words.ts";
+import { plainName, termOf } from "../../../src/functions/basis/words.ts";
 import { isTerm } from "../../../src/functions/declare/param.ts";
 import { inside } from "../../../src/functions/declare/scalar.ts";
+import { keyOfTerm } from "../../../src/functions/declare/words.ts";
 import { registry } from "../../../src/functions/registry.ts";
 
 const ENTRIES = Object.entries(GLOSSARY) as [

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { keyOfTerm } from "../../../src/functions/basis/words.ts";
 import type { CellFunction } from "../../../src/functions/declare/cell-function.ts";
 import { isTerm } from "../../../src/functions/declare/param.ts";
 import type { Raw, RawArgument } from "../../../src/functions/declare/raw.ts";
+import { keyOfTerm } from "../../../src/functions/declare/words.ts";
 import { registry } from "../../../src/functions/registry.ts";
 import { invoke } from "../../../src/functions/run/invoke.ts";
 

@@ -1,6 +1,6 @@
 import { U_METHODS } from "../../../core/enclosure/u-factor.ts";
 import { choice, length, share } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 /** Wall assembly and columns. */
 export const ASSEMBLY_TERMS = {

@@ -1,5 +1,5 @@
 import { choice, humidity, measure, number, temperature, text } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 const ZONES = [
   ...["0A", "0B", "1A", "1B", "2A", "2B", "3A", "3B", "3C", "4A", "4B", "4C"],

@@ -1,5 +1,5 @@
 import { choice, length, text } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 /** Cutting. */
 export const CUTTING_TERMS = {

@@ -1,5 +1,5 @@
 import { choice, measure, number, share } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 /** Labor. */
 export const LABOR_TERMS = {

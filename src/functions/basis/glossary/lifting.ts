@@ -1,5 +1,5 @@
 import { length, number, quantity, share } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 /** Lifting and hauling. */
 export const LIFTING_TERMS = {

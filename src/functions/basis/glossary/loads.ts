@@ -3,8 +3,8 @@ import { METHODS } from "../../../core/loads/tables/combinations.ts";
 import { ROOF_SURFACES } from "../../../core/loads/tables/snow.ts";
 import { ENCLOSURES } from "../../../core/wind/enclosure.ts";
 import { choice, flag, number, quantity } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
-import { deflectionLimit, loadDuration } from "../readers.ts";
+import { defaulted, entry } from "./entry.ts";
+import { deflectionLimit, loadDuration } from "./readers.ts";
 
 const LEVEL_WORDS = { lrfd: "strength", ultimate: "strength", asd: "allowable", nominal: "allowable" } as const;
 

@@ -1,5 +1,5 @@
 import { number, share, whole } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 const nought = (says: string, aliases: readonly string[], words: string) =>
   defaulted(share({ says }), aliases, 0, `${words} {}`);

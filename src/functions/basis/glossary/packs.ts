@@ -1,5 +1,5 @@
 import { choice, length, measure, share, whole } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 const wasteOf = (what: string) =>
   entry(

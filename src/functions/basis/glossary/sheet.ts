@@ -1,5 +1,5 @@
 import { choice, flag } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 export const LENGTH_FORMS = ["number", "feet and inches"] as const;
 

@@ -3,7 +3,7 @@ import { DEFAULT_EDITION, EDITIONS, type Edition } from "../../../core/kit/editi
 import { RISK_CATEGORIES } from "../../../core/loads/tables/snow.ts";
 import { EXPOSURES } from "../../../core/wind/tables/terrain.ts";
 import { choice, flag, length, number, quantity, text } from "../../declare/scalar.ts";
-import { defaulted, entry } from "../entry.ts";
+import { defaulted, entry } from "./entry.ts";
 
 export const ENERGY_CODES = ["2012", "2015", "2018", "2021", "2024", "Washington 2021"] as const;
 

@@ -1,9 +1,9 @@
 import { BooleanNumber } from "@univerjs/core";
 import { FunctionType, type IFunctionInfo, type IFunctionParam } from "@univerjs/engine-formula";
 import { type CellFunction, NAMESPACE, type NamedParam } from "../../../functions/declare/cell-function.ts";
+import { formulaOf, literal } from "../../../functions/declare/formula.ts";
 import { isOptional } from "../../../functions/declare/param.ts";
 import { limitText } from "../../../functions/declare/scalar.ts";
-import { formulaOf, literal } from "../../../functions/run/invoke.ts";
 
 /** What the engine shows of a function while a formula is typed. */
 export function functionInfo(fn: CellFunction): IFunctionInfo {

@@ -1,4 +1,4 @@
-import type { Param } from "../declare/param.ts";
+import type { Param } from "../../declare/param.ts";
 
 /** A term of the basis: how its value is read, what else it is called, and what stands in where nobody gives it. */
 export interface Entry<T, E> {

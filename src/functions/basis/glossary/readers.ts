@@ -1,8 +1,8 @@
-import { type Duration, LOAD_DURATIONS } from "../../core/kit/load-duration.ts";
-import { BadInput, OutOfRange, plain } from "../../core/kit/refusal.ts";
-import { parseQuantity } from "../../core/units/quantity.ts";
-import type { Param } from "../declare/param.ts";
-import { capital, choice, oneCell } from "../declare/scalar.ts";
+import { type Duration, LOAD_DURATIONS } from "../../../core/kit/load-duration.ts";
+import { BadInput, OutOfRange, plain } from "../../../core/kit/refusal.ts";
+import { parseQuantity } from "../../../core/units/quantity.ts";
+import type { Param } from "../../declare/param.ts";
+import { capital, choice, oneCell } from "../../declare/scalar.ts";
 
 const durationWord = choice(LOAD_DURATIONS, {
   says: "duration of the shortest load of the combination",

@@ -1,8 +1,8 @@
 import type { TemplateResult } from "lit-html";
-import type { CellFunction } from "../functions/declare/cell-function.ts";
-import type { Explainer } from "../functions/run/tables-on-demand.ts";
-import type { Host } from "../workbook/host.ts";
-import type { CellAddress } from "../workbook/ledger.ts";
+import type { CellFunction } from "../../functions/declare/cell-function.ts";
+import type { Explainer } from "../../functions/run/tables-on-demand.ts";
+import type { Host } from "../../workbook/host.ts";
+import type { CellAddress } from "../../workbook/ledger.ts";
 
 /** One tab of the pane. */
 export interface View {
