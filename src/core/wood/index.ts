@@ -1,0 +1,24 @@
+/**
+ * Wood members and panels.
+ *
+ * Other families call these:
+ * - `solveBeam` (beam.ts) with `greatestMoment`, `greatestShear`, `greatestDeflection` (beam-extremes.ts): the exact answer
+ *   of a straight beam on two or more supports anywhere, with overhanging ends. A panel on its picks is such a
+ *   beam: supports at the picks, its weight as a uniform load, `bendingStiffness` E I of its width in lb in2,
+ *   `shearStiffness` G A / 1.2 in lb; stress is the moment over S.
+ * - `adjust` (adjust.ts), `durationFactor`, `timeEffect`, `levelFactor` (use.ts): factors on design values.
+ * - `combined` (beam-column.ts): bending with compression, for a panel that slings also press together.
+ */
+export { adjust, type Member } from "./adjust.ts";
+export { type Beam, type BeamLoad, type BeamSolution, solveBeam } from "./beam.ts";
+export { combined } from "./beam-column.ts";
+export {
+  type Extreme,
+  greatestDeflection,
+  greatestHogging,
+  greatestMoment,
+  greatestSagging,
+  greatestShear,
+} from "./beam-extremes.ts";
+export { equalSpans, uniform } from "./spans.ts";
+export { durationFactor, levelFactor, type Method, timeEffect, type Use } from "./use.ts";
