@@ -1,8 +1,8 @@
+import { loadDurationFactor, timeEffectFactor } from "../kit/load-duration.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { referenceValue, type ValueName, type Wood } from "./material.ts";
 import { isFlat, type Section, widthIn } from "./section.ts";
-import { CD_SOURCE, LAMBDA_SOURCE, RESISTANCE, RESISTANCE_SOURCE } from "./tables/duration.ts";
 import {
   FACTORS_SOURCE,
   FLAT_USE,
@@ -16,7 +16,8 @@ import {
   WET_LUMBER,
   WET_TIMBER,
 } from "./tables/factors.ts";
-import { durationFactor, timeEffect, type Use } from "./use.ts";
+import { CD_SOURCE, LAMBDA_SOURCE, RESISTANCE, RESISTANCE_SOURCE } from "./tables/resistance.ts";
+import type { Use } from "./use.ts";
 
 /** One adjustment factor. */
 export interface Factor {
@@ -50,7 +51,7 @@ function durationFactors(name: ValueName, use: Use): Factor[] {
   if (use.method === "allowable") {
     if (UNTIMED.includes(name)) return [];
     const says = typeof use.duration === "number" ? "load duration as given" : `load duration: ${use.duration}`;
-    return [{ symbol: "CD", value: durationFactor(use), says, clause: CD_SOURCE }];
+    return [{ symbol: "CD", value: loadDurationFactor(use.duration), says, clause: CD_SOURCE }];
   }
   const r = RESISTANCE[name];
   if (r === undefined) return [];
@@ -59,7 +60,7 @@ function durationFactors(name: ValueName, use: Use): Factor[] {
     { symbol: "phi", value: r.phi, says: `resistance factor of ${name}`, clause: RESISTANCE_SOURCE },
   ];
   if (!r.timed) return factors;
-  const lambda = timeEffect(use);
+  const lambda = timeEffectFactor(use.duration);
   return [...factors, { symbol: "lambda", value: lambda, says: `time effect: ${use.duration}`, clause: LAMBDA_SOURCE }];
 }
 

@@ -6,7 +6,7 @@
  *   of a straight beam on two or more supports anywhere, with overhanging ends. A panel on its picks is such a
  *   beam: supports at the picks, its weight as a uniform load, `bendingStiffness` E I of its width in lb in2,
  *   `shearStiffness` G A / 1.2 in lb; stress is the moment over S.
- * - `adjust` (adjust.ts), `durationFactor`, `timeEffect`, `levelFactor` (use.ts): factors on design values.
+ * - `adjust` (adjust.ts): factors on design values; `levels` (use.ts): a force at design and at service level.
  * - `combined` (beam-column.ts): bending with compression, for a panel that slings also press together.
  */
 export { adjust, type Member } from "./adjust.ts";
@@ -21,4 +21,4 @@ export {
   greatestShear,
 } from "./beam-extremes.ts";
 export { equalSpans, uniform } from "./spans.ts";
-export { durationFactor, levelFactor, type Method, timeEffect, type Use } from "./use.ts";
+export { levels, type Use } from "./use.ts";

@@ -1,3 +1,4 @@
+import { loadDurationFactor, timeEffectFactor } from "../kit/load-duration.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { solveBeam } from "./beam.ts";
@@ -6,7 +7,6 @@ import { type Check, checkOf, worstFirst } from "./check.ts";
 import { type AllowedSpan, type SpanFactors, spanFactors } from "./joist-span.ts";
 import { panelPicture } from "./picture-of-panel.ts";
 import { equalSpans, uniform } from "./spans.ts";
-import { CD_SOURCE, LAMBDA_SOURCE, RESISTANCE, RESISTANCE_SOURCE } from "./tables/duration.ts";
 import {
   ADDED_TO_CLEAR_IN,
   GRAVITY_IN_S2,
@@ -15,7 +15,8 @@ import {
   PLYWOOD_SHEAR,
   SHEAR_FORM,
 } from "./tables/panel.ts";
-import { durationFactor, timeEffect, type Use } from "./use.ts";
+import { CD_SOURCE, LAMBDA_SOURCE, RESISTANCE, RESISTANCE_SOURCE } from "./tables/resistance.ts";
+import type { Use } from "./use.ts";
 
 export const PANEL_VALUES = ["E", "G", "Fb", "Fv", "Fs", "I", "S", "Q", "C", "thickness", "support width"] as const;
 export type PanelValue = (typeof PANEL_VALUES)[number];
@@ -77,13 +78,13 @@ function need(c: PanelCase, name: PanelValue): number {
 function strength(c: PanelCase, name: "Fb" | "Fs" | "Fv", tape?: Tape): number {
   const reference = need(c, name);
   if (c.use.method === "allowable") {
-    const cd = durationFactor(c.use);
+    const cd = loadDurationFactor(c.use.duration);
     tape?.step("CD", `load duration: ${c.use.duration}`, cd, "", CD_SOURCE);
     tape?.step(`${name}'`, `${plain(reference)} x CD ${plain(cd)}`, reference * cd, "psi", "NDS 9.3");
     return reference * cd;
   }
   const { kf, phi } = RESISTANCE[name] as { kf: number; phi: number };
-  const lambda = timeEffect(c.use);
+  const lambda = timeEffectFactor(c.use.duration);
   tape?.step("lambda", `time effect: ${c.use.duration}`, lambda, "", LAMBDA_SOURCE);
   const value = reference * kf * phi * lambda;
   tape?.step(`${name}'`, `${plain(reference)} x KF ${kf} x phi ${phi} x lambda`, value, "psi", RESISTANCE_SOURCE);
