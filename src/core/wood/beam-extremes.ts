@@ -68,8 +68,9 @@ export function greatestShear(solution: BeamSolution, leaveOutIn = 0): Extreme {
     const [a, b] = [keep(from), keep(to)];
     const whole = a + b >= to - from;
     const [start, end] = whole ? [from, to] : [from + a, to - b];
-    take(start, "right");
-    take(end, "left");
+    // A point load right at the depth still counts: the shear beside it, on the side of the support.
+    take(start, start > from ? "left" : "right");
+    take(end, end < to ? "right" : "left");
     for (const x of solution.breaksIn) {
       if (x <= start || x >= end) continue;
       take(x, "left");
