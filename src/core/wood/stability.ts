@@ -6,9 +6,13 @@ import { BEAM_LENGTHS, BEAM_STABILITY, COLUMN_STABILITY } from "./tables/factors
 
 /** The root that beam and column stability share: (1+r)/k - sqrt(((1+r)/k)^2 - r/c). */
 function interaction(ratio: number, k: number, c: number): number {
+  if (ratio > SURE) return 1;
   const half = (1 + ratio) / k;
   return half - Math.sqrt(half ** 2 - ratio / c);
 }
+
+/** A critical stress so far above the strength that nothing buckles. */
+const SURE = 1e6;
 
 /** CL for a critical stress FbE over Fb*. Source: NDS Eq. 3.3-6. */
 export function beamFactor(ratio: number): number {

@@ -38,13 +38,13 @@ export const loadDuration: Param<Duration, Duration> = {
 };
 
 /** Names of limits, as the span over so much. */
-const LIMIT_WORDS: Readonly<Record<string, number>> = {
-  floor: 360,
-  roof: 240,
-  "wall flexible": 120,
-  "wall brittle": 240,
-  "wall plaster": 360,
-};
+const LIMIT_WORDS: ReadonlyMap<string, number> = new Map([
+  ["floor", 360],
+  ["roof", 240],
+  ["wall flexible", 120],
+  ["wall brittle", 240],
+  ["wall plaster", 360],
+]);
 
 /** An allowed deflection: the span over this number. */
 export const deflectionLimit: Param<number, string | number> = {
@@ -58,7 +58,7 @@ export const deflectionLimit: Param<number, string | number> = {
       .trim()
       .toLowerCase()
       .replace(/^l\s*\/\s*/, "");
-    const over = LIMIT_WORDS[word] ?? (/^\d+(\.\d+)?$/.test(word) ? parseQuantity(word, "") : Number.NaN);
+    const over = LIMIT_WORDS.get(word) ?? (/^\d+(\.\d+)?$/.test(word) ? parseQuantity(word, "") : Number.NaN);
     if (Number.isNaN(over))
       throw new BadInput(`${capital(at)} is "${String(cell)}"`, `it must be ${wants}`, "Type one of these");
     if (over < 120 || over > 600) {
