@@ -150,8 +150,7 @@ describe("beam stability", () => {
 });
 
 describe("bending with compression", () => {
-  const ratio = (fcPsi: number, fbPsi: number, euler = 400) =>
-    combined(fcPsi, 300, fbPsi, 1000, euler).ratio;
+  const ratio = (fcPsi: number, fbPsi: number, euler = 400) => combined(fcPsi, 300, fbPsi, 1000, euler).ratio;
   test("is one on its boundary", () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 299, noNaN: true }), (fcPsi) => {
