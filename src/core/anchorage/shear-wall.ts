@@ -11,6 +11,9 @@ export interface SegmentShear {
   readonly dragLb: number;
 }
 
+/** A line with less wall is a slip of the unit. */
+const LEAST_WALL_FT = 0.5;
+
 /**
  * Unit shear of the segments of a wall line and the drag force along it: the line's shear comes in evenly over the whole length and leaves through the
  * segments in proportion to their length.
@@ -21,9 +24,9 @@ export interface SegmentShear {
 export function segmentShears(shearLb: number, pieces: readonly number[], tape?: Tape): readonly SegmentShear[] {
   const wallFt = pieces.reduce((sum, ft) => sum + Math.max(0, ft), 0);
   const lineFt = pieces.reduce((sum, ft) => sum + Math.abs(ft), 0);
-  if (wallFt === 0) {
+  if (wallFt < LEAST_WALL_FT) {
     throw new BadInput(
-      "The segments hold no length above 0",
+      `The segments hold ${plain(wallFt)} ft of wall`,
       "a gap is written below 0, a piece of wall above 0",
       "Give the length of each piece of wall",
     );

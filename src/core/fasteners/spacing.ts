@@ -1,4 +1,4 @@
-import { OutOfRange, plain } from "../kit/refusal.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 
 export interface SpacingRules {
@@ -17,10 +17,17 @@ export function roundedDownIn(spacingIn: number): number {
 
 /**
  * Spacing of fasteners along a line load: the exact spacing rounded down to the whole inch, no wider than the greatest.
- * @throws OutOfRange where the load asks for less than the least spacing
+ * @throws OutOfRange where the load asks for less than the least spacing; BadInput where that is above the greatest
  * Source: statics; whole inches are common practice, no source.
  */
 export function spacingIn(demandPlf: number, capacityLb: number, rules: SpacingRules, tape?: Tape): number {
+  if (rules.leastIn > rules.mostIn) {
+    throw new BadInput(
+      `The least spacing is ${plain(rules.leastIn)} in`,
+      `the greatest is ${plain(rules.mostIn)} in`,
+      "Check the two",
+    );
+  }
   const exact = (12 * rules.rows * capacityLb) / demandPlf;
   tape?.step("s", `12 x ${rules.rows} x ${plain(capacityLb)} / ${plain(demandPlf)}`, exact, "in", "statics");
   const value = Math.min(roundedDownIn(exact), rules.mostIn);

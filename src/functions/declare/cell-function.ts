@@ -14,7 +14,7 @@ export type Family =
   | "Wind"
   | "Loads"
   | "Wood members"
-  | "Fasteners"
+  | "Fasteners and furring"
   | "Anchorage"
   | "Enclosure"
   | "Takeoff and cutting"

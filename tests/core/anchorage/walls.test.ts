@@ -60,6 +60,8 @@ describe("unit shear and drag", () => {
 
   test("a line without a wall is refused", () => {
     expect(() => segmentShears(1000, [-4, -2])).toThrow(/a gap is written below 0/);
+    expect(() => segmentShears(1000, [-4, 0.49])).toThrow(/0.49 ft of wall/);
+    expect(segmentShears(1000, [-4, 0.5])).toHaveLength(2);
     expect(segmentShears(1000, [-4, 2]).map((r) => r.segment)).toEqual(["gap 1", "wall 1"]);
   });
 });

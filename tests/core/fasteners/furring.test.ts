@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type FurringCase, furringFasteners } from "../../../src/core/fasteners/furring.ts";
 import { FOAM, FURRING_FASTENERS, FURRING_TABLES } from "../../../src/core/fasteners/tables/furring.ts";
@@ -109,6 +110,28 @@ describe("furring over foam", () => {
         }
       }
     }
+  });
+
+  test("more insulation, weight or furring spacing never allows a wider spacing", () => {
+    const finite = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const spacing = (c: Partial<FurringCase>) => ask(c).spacingIn ?? 0;
+    fc.assert(
+      fc.property(
+        fc.constantFrom("0.131 nail", "0.162 nail", "No. 10 wood screw", "1/4 lag screw"),
+        finite(0.2, 2),
+        finite(1, 12),
+        finite(8, 16),
+        finite(0, 2),
+        finite(0, 12),
+        finite(0, 8),
+        (fastener, insulationIn, claddingPsf, furringIn, thicker, heavier, wider) => {
+          const c = { fastener, insulationIn, claddingPsf, furringIn } as const;
+          expect(spacing({ ...c, insulationIn: insulationIn + thicker })).toBeLessThanOrEqual(spacing(c));
+          expect(spacing({ ...c, claddingPsf: claddingPsf + heavier })).toBeLessThanOrEqual(spacing(c));
+          expect(spacing({ ...c, furringIn: furringIn + wider })).toBeLessThanOrEqual(spacing(c));
+        },
+      ),
+    );
   });
 
   test("the working lists the rows", () => {

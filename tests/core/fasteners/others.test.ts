@@ -264,6 +264,10 @@ describe("spacing", () => {
     expect(spacingIn(75, 100, rules)).toBe(16);
     expect(spacingIn(75, 100, { ...rules, rows: 2 })).toBe(24);
     expect(spacingIn(600, 100, rules)).toBe(2);
+    expect(() => spacingIn(75, 100, { ...rules, leastIn: 25 })).toThrow(
+      /least spacing is 25 in: the greatest is 24 in/,
+    );
+    expect(spacingIn(50, 100, { ...rules, leastIn: 24 })).toBe(24);
     expect(() => spacingIn(601, 100, rules)).toThrow(/every 1.99667 in.*least spacing is 2 in/s);
     const tape = new Tape();
     spacingIn(70, 100, rules, tape);

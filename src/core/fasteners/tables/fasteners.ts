@@ -73,3 +73,6 @@ export const SMALL_DOWEL_IN = 0.25;
  * AWC answer on penetration (2006), read; NDS 2018 12.1.4 to 12.1.6.
  */
 export const LEAST_PENETRATION = 4;
+
+/** Modulus of elasticity of steel side plates behind the printed group action factors, psi. NDS 2018 Table 11.3.6C, from memory. */
+export const STEEL_E_PSI = 30_000_000;

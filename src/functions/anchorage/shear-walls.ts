@@ -1,0 +1,57 @@
+import { type SegmentShear, segmentShears } from "../../core/anchorage/shear-wall.ts";
+import { cellFunction } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { length } from "../declare/scalar.ts";
+import { list } from "../declare/table.ts";
+import { CAUTION, shearLb } from "./params.ts";
+
+const rows = columnsOf<SegmentShear>(
+  ["segment", "", (r) => r.segment],
+  ["length", "ft", (r) => r.lengthFt],
+  ["shear", "lb", (r) => r.shearLb],
+  ["unit", "plf", (r) => r.unitPlf],
+  ["drag", "lb", (r) => r.dragLb],
+);
+
+const unit = cellFunction({
+  name: "SHEARWALL_UNIT",
+  family: "Anchorage",
+  summary: "Unit shear of the segments of a wall line, and the drag force that its collector gathers between them.",
+  params: {
+    shear: shearLb,
+    segments: list(length("ft", { says: "length of a piece", min: -500, max: 500 }), {
+      says: "lengths of the pieces from one end of the line to the other, gaps below 0",
+      max: 200,
+    }),
+  },
+  placed: {},
+  returns: rows.table("a row for each piece: its shear, unit shear, and the collector's force at its end"),
+  sources: ["AWC ASD/LRFD Manual M14.3: v = V / L; statics of a collector that takes the shear in evenly"],
+  assumptions: [
+    "Segments of one material and height, so that they share by length; narrow ones need the reduction of the shear wall standard.",
+    "Results are at the level of the shear that is given.",
+  ],
+  cautions: [CAUTION],
+  example: {
+    args: { shear: 1800, segments: [[8, -6, 10]] },
+    gives: [
+      ["wall 1", 8, 800, 100, 200],
+      ["gap 1", 6, 0, 0, -250],
+      ["wall 2", 10, 1000, 100, 0],
+    ],
+    within: 1e-9,
+    source: "exact arithmetic: 1800/18 = 100 plf in the walls, 1800/24 = 75 plf along the line",
+  },
+  run: (a, tape) =>
+    rows.answer(
+      segmentShears(
+        a.shear,
+        a.segments.filter((ft) => ft !== 0),
+        tape,
+      ),
+      "segment, length, shear, unit shear, drag",
+      tape,
+    ),
+});
+
+export const shearWallFunctions = [unit] as const;
