@@ -58,8 +58,9 @@ test("names and ids are unique", () => {
 test("the preliminary families carry a caution on every function", () => {
   const bare = registry.filter(
     (fn) =>
-      ["Wind", "Loads", "Wood members", "Fasteners and furring", "Anchorage", "Lifting and hauling"].includes(fn.family) &&
-      fn.cautions.length === 0,
+      ["Wind", "Loads", "Wood members", "Fasteners and furring", "Anchorage", "Lifting and hauling"].includes(
+        fn.family,
+      ) && fn.cautions.length === 0,
   );
   expect(bare.map((fn) => fn.name)).toEqual([]);
 });
