@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { assemble } from "../../src/core/enclosure/assembly.ts";
-import { DELTA_0, fToC, KG_SM2PA_IN_PERM } from "../../src/core/enclosure/border.ts";
+import { DELTA_0, fToC, KG_SM2PA_IN_PERM } from "../../src/core/enclosure/si.ts";
 import { temperaturesC } from "../../src/core/enclosure/dew-profile.ts";
 import { dewPointF, relativeHumidityPct, vaporPressurePa } from "../../src/core/enclosure/humid-air.ts";
 import type { LayerRow } from "../../src/core/enclosure/layer.ts";

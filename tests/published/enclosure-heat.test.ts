@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { airLayerRM2KW } from "../../src/core/enclosure/air-layer.ts";
-import { KG_SM2PA_IN_PERM, R_IP_IN_RSI } from "../../src/core/enclosure/border.ts";
+import { KG_SM2PA_IN_PERM, R_IP_IN_RSI } from "../../src/core/enclosure/si.ts";
 import { insideFilm, outsideFilm } from "../../src/core/enclosure/films.ts";
 import { layerPerm } from "../../src/core/enclosure/r-value.ts";
 import type { HeatFlow } from "../../src/core/enclosure/tables/films.ts";

@@ -1,6 +1,6 @@
 import { createRequire } from "node:module";
 import { describe, expect, test } from "vitest";
-import { cToF, fToC } from "../../src/core/enclosure/border.ts";
+import { cToF, fToC } from "../../src/core/enclosure/si.ts";
 import { dewPointF } from "../../src/core/enclosure/humid-air.ts";
 import { type SaturationFormula, saturationPressurePa } from "../../src/core/enclosure/saturation.ts";
 import { convert } from "../../src/core/units/quantity.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { assemble } from "../../src/core/enclosure/assembly.ts";
-import { R_IP_IN_RSI, W_M2K_IN_BTU } from "../../src/core/enclosure/border.ts";
+import { R_IP_IN_RSI, W_M2K_IN_BTU } from "../../src/core/enclosure/si.ts";
 import { framedWall } from "../../src/core/enclosure/framed.ts";
 import type { LayerRow } from "../../src/core/enclosure/layer.ts";
 import { layerR, stackR } from "../../src/core/enclosure/r-value.ts";

@@ -1,7 +1,6 @@
 import type { Tape } from "../kit/tape.ts";
 import type { Film } from "./films.ts";
-import { insideFilm, outsideFilm } from "./films.ts";
-import { type Layer, type LayerRow, resolveLayer } from "./layer.ts";
+import { type Layer, type LayerInput, resolveLayer } from "./layer.ts";
 
 const VENTILATED_CLAUSE = "ISO 6946:2017 6.9";
 /** Openings in mm2 per m of wall: up to the first the air layer counts as still, from the second on as outdoor air. */
@@ -21,14 +20,13 @@ export interface Assembly {
 
 /**
  * Puts layers and films together and applies the ventilated-cavity rule.
- * @param rows inside to outside
+ * @param inputs inside to outside
  * @throws BadInput naming the row that cannot be used
  * Source: ISO 6946:2017 6.9.2 to 6.9.4: openings to 500 mm2 per m still air, from 1500 well ventilated, between them interpolated.
  */
-export function assemble(rows: readonly LayerRow[], inside: string, outside: string, tape?: Tape): Assembly {
-  const film = insideFilm(inside);
-  const layers = rows.map((row) => resolveLayer(row, film.flow, tape));
-  return ventilate(layers, film, outsideFilm(outside, film), tape);
+export function assemble(inputs: readonly LayerInput[], inside: Film, outside: Film, tape?: Tape): Assembly {
+  const layers = inputs.map((input) => resolveLayer(input, inside.flow, tape));
+  return ventilate(layers, inside, outside, tape);
 }
 
 export function ventilate(layers: readonly Layer[], inside: Film, outside: Film, tape?: Tape): Assembly {

@@ -1,93 +1,150 @@
 import { plain } from "../kit/refusal.ts";
-import type { Cell, Table, Tape } from "../kit/tape.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF } from "./border.ts";
-import { OZ_FT2_IN_KG_M2 } from "./dew-profile.ts";
+import type { Layer } from "./layer.ts";
 import type { WettingYearPicture } from "./pictures.ts";
 import { faceName, moistWall } from "./profile.ts";
-import { PIECE_R_M2KW, piecesOf, subdivide } from "./vapor-path.ts";
-import { type DryOut, type MonthAir, wettingYear } from "./wetting-year.ts";
+import { cToF, OZ_FT2_IN_KG_M2 } from "./si.ts";
+import { type MoistWall, pieceRM2KW, piecesOf, subdivide } from "./vapor-path.ts";
+import { type WaterLimit, waterLimit } from "./water-limit.ts";
+import { type DryOut, type MonthAir, type MonthWater, type WettingYear, wettingYear } from "./wetting-year.ts";
 
 const CLAUSE = "ISO 13788:2012 6.4 to 6.6";
 
+/** A month in the units of the trade. */
+export interface DewMonth {
+  readonly name: string;
+  readonly outdoorF: number;
+  readonly outdoorPa: number;
+  readonly indoorPa: number;
+  /** water that came (above 0) or went, and what stands at the end, oz/ft2 */
+  readonly changeOzFt2: number;
+  readonly standingOzFt2: number;
+  /** the place that holds most, "" where none does */
+  readonly where: string;
+}
+
+/** A year of condensation and drying. */
+export interface DewYear {
+  /** from the first wet month */
+  readonly months: readonly DewMonth[];
+  readonly endOzFt2: number;
+  readonly peakOzFt2: number;
+  readonly verdict: string;
+}
+
+/** A place in the wall where water may stand. */
+interface Place {
+  readonly name: string;
+  /** the layers that it touches */
+  readonly beside: readonly Layer[];
+}
+
+/** The place whose greatest amount comes nearest its limit, or farthest past it. */
+interface Worst {
+  readonly name: string;
+  readonly peakKgM2: number;
+  readonly limit: WaterLimit;
+}
+
 /**
- * A year of condensation and drying, month by month, with the verdict in a last row.
- * @param limitOzFt2 most water that may stand, oz/ft2, above 0
- * @returns rows: month, outdoor F, outdoor Pa, indoor Pa, change oz/ft2, standing oz/ft2, where
+ * A year of condensation and drying, month by month, with a verdict by the limit of the place that comes nearest to it.
+ * @param givenOzFt2 most water that may stand, oz/ft2, above 0; undefined: by the layers at each place (waterLimit)
  * @throws BadInput for a layer without a vapor figure
- * Source: ISO 13788:2012 clause 6.
+ * Source: ISO 13788:2012 clause 6; DIN 4108-3 5.2.2 for the limits.
  */
 export function dewMonths(
   assembly: Assembly,
   air: readonly MonthAir[],
   dryOut: DryOut,
-  limitOzFt2: number,
+  givenOzFt2: number | undefined,
   tape?: Tape,
-): Table {
+): DewYear {
   const wall = moistWall(assembly, tape);
-  const split = { ...wall, layers: subdivide(wall.layers, PIECE_R_M2KW) };
-  const year = wettingYear(split, air, dryOut);
-  const names = nodeNames(assembly, wall);
-  const oz = (kgM2: number) => kgM2 * OZ_FT2_IN_KG_M2;
-  const rows: Cell[][] = year.months.map((m) => [
-    m.month.name,
-    cToF(m.month.outsideC),
-    m.month.outsidePa,
-    m.month.insidePa,
-    oz(m.changeKgM2),
-    oz(m.totalKgM2),
-    wettest(m.standing, names),
-  ]);
+  const pieceR = pieceRM2KW(wall);
+  const year = wettingYear({ ...wall, layers: subdivide(wall.layers, pieceR) }, air, dryOut);
+  const places = placesOf(assembly, wall, pieceR);
+  writeMonths(year, places, tape);
+  const given =
+    givenOzFt2 === undefined ? undefined : { kgM2: givenOzFt2 / OZ_FT2_IN_KG_M2, says: "the limit that is given" };
+  const worst = worstPlace(year, places, given);
+  const verdict = verdictOf(year, worst);
+  const months = year.months.map((m) => dewMonth(m, places));
+  const limitOzFt2 = (worst?.limit ?? given ?? waterLimit([])).kgM2 * OZ_FT2_IN_KG_M2;
+  if (worst !== undefined) tape?.step("limit", `${worst.name}: ${worst.limit.says}`, limitOzFt2, "oz/ft2", CLAUSE);
+  tape?.show(picture(months, limitOzFt2, verdict));
+  return { months, endOzFt2: oz(year.endKgM2), peakOzFt2: oz(year.peakKgM2), verdict };
+}
+
+const oz = (kgM2: number): number => kgM2 * OZ_FT2_IN_KG_M2;
+const shown = (kgM2: number): string => plain(Number(oz(kgM2).toPrecision(3)));
+
+function verdictOf(year: WettingYear, worst: Worst | undefined): string {
+  if (year.peakKgM2 === 0 || worst === undefined) return "no condensation";
+  if (year.endKgM2 > 0) return `does not dry within the year: ${shown(year.endKgM2)} oz/ft2 stays`;
+  const limit = `the limit of ${shown(worst.limit.kgM2)}, ${worst.limit.says}`;
+  const peak = `${shown(worst.peakKgM2)} oz/ft2 at ${worst.name}`;
+  return worst.peakKgM2 > worst.limit.kgM2
+    ? `dries, but the peak of ${peak} is above ${limit}`
+    : `dries within the year, peak ${peak} within ${limit}`;
+}
+
+function worstPlace(year: WettingYear, places: readonly Place[], given: WaterLimit | undefined): Worst | undefined {
+  // A limit that is given holds for the whole wall; those of the layers hold each for its place.
+  if (given !== undefined) return { name: "the whole wall", peakKgM2: year.peakKgM2, limit: given };
+  const peaks = new Map<number, number>();
   for (const m of year.months) {
-    const where = m.rates.map((r) => `${names[r.node] ?? ""} ${r.kgM2s.toExponential(3)} kg/(m2 s)`).join("; ");
-    tape?.step(`M ${m.month.name}`, where === "" ? "no water" : where, m.totalKgM2, "kg/m2", CLAUSE);
+    for (const [node, amount] of m.standing) peaks.set(node, Math.max(amount, peaks.get(node) ?? 0));
   }
-  const verdict = yearVerdict(oz(year.peakKgM2), oz(year.endKgM2), limitOzFt2);
-  rows.push(["year", "", "", "", oz(year.endKgM2), oz(year.peakKgM2), verdict]);
-  tape?.show(picture(rows, limitOzFt2, verdict));
-  tape?.step("year", "months, then the end and the peak of the year with the verdict", rows, "oz/ft2", CLAUSE);
-  return rows;
-}
-
-/** The verdict of a year against a limit, as a sentence. Amounts in oz/ft2. */
-function yearVerdict(peak: number, end: number, limit: number): string {
-  const shown = (oz: number) => plain(Number(oz.toPrecision(3)));
-  if (peak === 0) return "no condensation";
-  if (end > 0) return `does not dry within the year: ${shown(end)} oz/ft2 stays`;
-  if (peak > limit) return `dries, but the peak of ${shown(peak)} oz/ft2 is above the limit of ${shown(limit)}`;
-  return `dries within the year, peak ${shown(peak)} oz/ft2 within the limit of ${shown(limit)}`;
-}
-
-/** What each node of the split wall is called. */
-function nodeNames(assembly: Assembly, wall: ReturnType<typeof moistWall>): readonly string[] {
-  const names = ["inside surface"];
-  wall.layers.forEach((layer, i) => {
-    const pieces = piecesOf(layer, PIECE_R_M2KW);
-    for (let p = 1; p < pieces; p++) names.push(`in ${layer.name}, ${plain(Math.round((100 * p) / pieces))} % through`);
-    names.push(faceName(assembly.layers, i));
+  const all: Worst[] = [...peaks].map(([node, peakKgM2]) => {
+    const place = places[node];
+    return { name: place?.name ?? "", peakKgM2, limit: waterLimit(place?.beside ?? []) };
   });
-  return names;
+  all.push({ name: "the whole wall", peakKgM2: year.peakKgM2, limit: waterLimit([]) });
+  return all.reduce((worst, p) => (p.peakKgM2 / p.limit.kgM2 > worst.peakKgM2 / worst.limit.kgM2 ? p : worst));
 }
 
-function wettest(standing: ReadonlyMap<number, number>, names: readonly string[]): string {
-  let best = "";
-  let most = 0;
-  for (const [node, amount] of standing) {
-    if (amount > most) {
-      most = amount;
-      best = names[node] ?? "";
+/** What each node of the split wall is called, and the layers that it touches. */
+function placesOf({ layers }: Assembly, wall: MoistWall, pieceR: number): readonly Place[] {
+  const beside = (...near: readonly (Layer | undefined)[]) => near.filter((l) => l !== undefined);
+  const places: Place[] = [{ name: "inside surface", beside: beside(layers[0]) }];
+  wall.layers.forEach((layer, i) => {
+    const pieces = piecesOf(layer, pieceR);
+    for (let p = 1; p < pieces; p++) {
+      const name = `in ${layer.name}, ${plain(Math.round((100 * p) / pieces))} % through`;
+      places.push({ name, beside: beside(layers[i]) });
     }
-  }
-  return best;
+    places.push({ name: faceName(layers, i), beside: beside(layers[i], layers[i + 1]) });
+  });
+  return places;
 }
 
-function picture(rows: readonly (readonly Cell[])[], limitOzFt2: number, verdict: string): WettingYearPicture {
+function writeMonths(year: WettingYear, places: readonly Place[], tape: Tape | undefined): void {
+  if (tape === undefined) return;
+  for (const m of year.months) {
+    const rates = m.rates.map((r) => `${places[r.node]?.name ?? ""} ${r.kgM2s.toExponential(3)} kg/(m2 s)`).join("; ");
+    tape.step(`M ${m.month.name}`, rates === "" ? "no water" : rates, m.totalKgM2, "kg/m2", CLAUSE);
+  }
+}
+
+function dewMonth(m: MonthWater, places: readonly Place[]): DewMonth {
+  const most = [...m.standing].reduce((best, n) => (n[1] > best[1] ? n : best), [-1, 0]);
+  return {
+    name: m.month.name,
+    outdoorF: cToF(m.month.outsideC),
+    outdoorPa: m.month.outsidePa,
+    indoorPa: m.month.insidePa,
+    changeOzFt2: oz(m.changeKgM2),
+    standingOzFt2: oz(m.totalKgM2),
+    where: places[most[0]]?.name ?? "",
+  };
+}
+
+function picture(months: readonly DewMonth[], limitOzFt2: number, verdict: string): WettingYearPicture {
   return {
     kind: "wetting-year",
     alt: `Water in the wall month by month: ${verdict}.`,
-    months: rows
-      .slice(0, 12)
-      .map((r) => ({ name: String(r[0]), changeOzFt2: Number(r[4]), standingOzFt2: Number(r[5]) })),
+    months: months.map(({ name, changeOzFt2, standingOzFt2 }) => ({ name, changeOzFt2, standingOzFt2 })),
     limitOzFt2,
   };
 }

@@ -1,51 +1,61 @@
-import { BadInput, plain } from "../kit/refusal.ts";
-import type { Table, Tape } from "../kit/tape.ts";
+import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF, R_IP_IN_RSI } from "./border.ts";
 import { vaporPressurePa } from "./humid-air.ts";
 import { wallSection } from "./pictures.ts";
 import { type AirBothSides, faceName, stateOf, steadyProfile } from "./profile.ts";
 import { dewPointFromPressureC } from "./saturation.ts";
+import { cToF, OZ_FT2_IN_KG_M2, R_IP_IN_RSI } from "./si.ts";
 import { nodeTemperaturesC } from "./vapor-path.ts";
 
 const CLAUSE = "ISO 13788:2012 6.4";
-/** Ounces per square foot in one kg/m2. NIST SP 811 (2008) B.8. */
-export const OZ_FT2_IN_KG_M2 = 0.3048 ** 2 / 0.028349523125;
 const SECONDS_A_DAY = 86400;
 
 export const DEW_METHODS = ["diffusion", "air"] as const;
 export type DewMethod = (typeof DEW_METHODS)[number];
 
-/**
- * The steady profile as a table, a row for each face from the inside surface to the outside surface.
- * @returns rows: face, temperature F, dew point F, margin F, vapor pressure Pa, saturation pressure Pa, wetting oz/(ft2 day), state
- * @throws as steadyProfile
- */
-export function dewProfile(assembly: Assembly, air: AirBothSides, tape?: Tape): Table {
-  const profile = steadyProfile(assembly, air, tape);
-  const rows = profile.faces.map((f) => [
-    f.name,
-    cToF(f.tempC),
-    cToF(f.dewPointC),
-    cToF(f.tempC) - cToF(f.dewPointC),
-    f.vaporPa,
-    f.saturationPa,
-    f.wettingKgM2s * SECONDS_A_DAY * OZ_FT2_IN_KG_M2,
-    stateOf(f),
-  ]);
-  tape?.show(wallSection(assembly, profile));
-  tape?.step("profile", "theta_n = theta_i - (theta_i - theta_e) R_n / R_T; p along sd", rows, "", CLAUSE);
-  return rows;
+export type FaceState = "dry" | "water" | "ice";
+
+/** A face of the steady profile in the units of the trade. */
+export interface FaceRow {
+  readonly name: string;
+  readonly temperatureF: number;
+  readonly dewPointF: number;
+  /** temperature less dew point: 0 where water gathers */
+  readonly marginF: number;
+  readonly vaporPa: number;
+  readonly saturationPa: number;
+  readonly wettingOzFt2Day: number;
+  readonly state: FaceState;
 }
 
 /**
- * The first face, from inside, that water forms at: "none", or such as "row 3, OSB | air space: ice".
- * Method "diffusion": vapor moves by diffusion only (steadyProfile). Method "air": indoor air itself reaches every face up to the air barrier.
+ * The steady profile, a row for each face from the inside surface to the outside surface.
  * @throws as steadyProfile
+ */
+export function dewProfile(assembly: Assembly, air: AirBothSides, tape?: Tape): readonly FaceRow[] {
+  const profile = steadyProfile(assembly, air, tape);
+  tape?.show(wallSection(assembly, profile));
+  return profile.faces.map((f) => ({
+    name: f.name,
+    temperatureF: cToF(f.tempC),
+    dewPointF: cToF(f.dewPointC),
+    marginF: cToF(f.tempC) - cToF(f.dewPointC),
+    vaporPa: f.vaporPa,
+    saturationPa: f.saturationPa,
+    wettingOzFt2Day: f.wettingKgM2s * SECONDS_A_DAY * OZ_FT2_IN_KG_M2,
+    state: stateOf(f),
+  }));
+}
+
+/**
+ * The first face that water forms at, from the warm side: "none", or such as "row 3, OSB | air space: ice".
+ * Method "diffusion": vapor moves by diffusion only (steadyProfile). Method "air": the air of the warmer side itself reaches every face up to the air barrier.
+ * @throws as steadyProfile; OutOfRange for "air" where both sides are as warm
  */
 export function dewLayer(assembly: Assembly, air: AirBothSides, method: DewMethod, tape?: Tape): string {
   const result = method === "diffusion" ? byDiffusion(assembly, air, tape) : byAir(assembly, air, tape);
-  tape?.step("first wet face", "from inside to outside", result, "", CLAUSE);
+  tape?.step("first wet face", "from the warmer side", result, "", CLAUSE);
   return result;
 }
 
@@ -56,9 +66,10 @@ function byDiffusion(assembly: Assembly, air: AirBothSides, tape: Tape | undefin
     const margin = cToF(f.tempC) - cToF(f.dewPointC);
     tape?.step("T - T_d", `${f.name}: ${plain(cToF(f.tempC))} F less dew point`, margin, "F", CLAUSE);
   }
-  const at = profile.faces.findIndex((f) => stateOf(f) !== "dry");
-  const face = profile.faces[at];
-  return face === undefined ? "none" : wetFace(assembly, at, face.name, stateOf(face));
+  const wet = profile.faces.flatMap((f, i) => (stateOf(f) === "dry" ? [] : [i]));
+  const at = air.insideC >= air.outsideC ? wet[0] : wet.at(-1);
+  const face = profile.faces[at ?? -1];
+  return at === undefined || face === undefined ? "none" : wetFace(assembly, at, face.name, stateOf(face));
 }
 
 function wetFace(assembly: Assembly, at: number, name: string, state: string): string {
@@ -67,26 +78,46 @@ function wetFace(assembly: Assembly, at: number, name: string, state: string): s
 }
 
 function byAir(assembly: Assembly, air: AirBothSides, tape: Tape | undefined): string {
-  const barrier = assembly.layers.findIndex((l) => l.role.kind === "air barrier");
-  if (assembly.layers.length === 0) throw new BadInput("There is no layer", "nothing to check", "Give the layers");
-  if (barrier < 0) {
-    tape?.caution(
-      "No layer is marked as the air barrier: indoor air is taken to reach every face. Mark the air barrier in the fifth column.",
+  const { layers } = assembly;
+  const barrier = layers.findIndex((l) => l.role.kind === "air barrier");
+  if (layers.length === 0) throw new BadInput("There is no layer", "nothing to check", "Give the layers");
+  const inward = air.outsideC > air.insideC;
+  if (air.outsideC === air.insideC) {
+    throw new OutOfRange(
+      "Both sides are equally warm",
+      "air that moves through a wall cools only towards a colder side",
+      'Give unlike temperatures, or use "diffusion"',
     );
   }
-  const insidePa = vaporPressurePa(air.insideC, air.insideRh, air.curve);
-  const dewC = dewPointFromPressureC(insidePa, air.curve);
-  tape?.step("T_d", "dew point of the indoor air", cToF(dewC), "F", "ISO 13788:2012 Annex E");
+  if (barrier < 0) {
+    tape?.caution(
+      `No layer is marked as the air barrier: ${inward ? "outdoor" : "indoor"} air is taken to reach every face. Mark the air barrier in the role column.`,
+    );
+  }
+  const warmPa = inward
+    ? vaporPressurePa(air.outsideC, air.outsideRh, air.curve)
+    : vaporPressurePa(air.insideC, air.insideRh, air.curve);
+  const dewC = dewPointFromPressureC(warmPa, air.curve);
+  const side = inward ? "outdoor" : "indoor";
+  tape?.step("T_d", `dew point of the ${side} air`, cToF(dewC), "F", "ISO 13788:2012 Annex E");
   const temperatures = temperaturesC(assembly, air);
-  // Node i is the inner face of layer i; indoor air goes no further than the inner face of the air barrier.
-  const last = barrier < 0 ? assembly.layers.length - 1 : barrier;
-  for (let i = 0; i <= last; i++) {
+  for (const i of facesReached(layers.length, barrier, inward)) {
     const tempC = temperatures[i] ?? 0;
-    const name = faceName(assembly.layers, i - 1);
+    const name = faceName(layers, i - 1);
     tape?.step("T - T_d", name, cToF(tempC) - cToF(dewC), "F", CLAUSE);
     if (tempC < dewC) return wetFace(assembly, i, name, tempC < 0 ? "ice" : "water");
   }
   return "none";
+}
+
+/** Faces that moving air reaches, from its own side on. Face i lies inside of layer i; air goes no further than the near face of the air barrier. */
+function facesReached(count: number, barrier: number, inward: boolean): readonly number[] {
+  const [from, to] = inward
+    ? [count, barrier < 0 ? 0 : barrier + 1]
+    : [0, barrier < 0 ? count : barrier];
+  const faces = Array.from({ length: Math.abs(to - from) + 1 }, (_, k) => (inward ? from - k : from + k));
+  // The surface that faces the far air takes nothing from the near one.
+  return faces.filter((i) => (inward ? i > 0 : i < count));
 }
 
 /** Temperatures from the inside surface to the outside surface. */

@@ -1,11 +1,11 @@
 import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
-import type { Cell, Table, Tape } from "../kit/tape.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF } from "./border.ts";
+import { cToF } from "./si.ts";
 import { totalRIp } from "./r-value.ts";
 import type { Stud } from "./retarder.ts";
 import { CLASS_III_R, RETARDER_CLAUSE } from "./tables/retarders.ts";
-import { isMarine4, type Zone, zoneName } from "./zone.ts";
+import { type Zone, zoneColumn, zoneName } from "./zone.ts";
 
 const CLAUSE = "steady temperature by R: T = T_o + (T_i - T_o) R_out / R_T (ASHRAE Handbook Fundamentals 2021 ch. 27)";
 /** Cavity R that the code table's walls are filled with; an assumption of this comparison, not of the table. */
@@ -41,7 +41,7 @@ export function exteriorShareOf(assembly: Assembly, tape?: Tape): number {
     throw new BadInput(
       "No layer is marked as the air barrier",
       "the share is counted from its inner face outward",
-      'Write "air barrier" in the fifth column of that layer',
+      'Write "air barrier" in the role column of that layer',
     );
   }
   const inboard = assembly.layers.slice(0, at).reduce((r, l) => r + l.rIp, assembly.inside.rIp);
@@ -59,7 +59,7 @@ export function exteriorShareOf(assembly: Assembly, tape?: Tape): number {
  * Source: IRC 2021 Table R702.7(2) and (3), with cavities of R-13 (2x4) and R-20 (2x6).
  */
 export function codeExteriorShare(zone: Zone, stud: Stud, tape?: Tape): { share: number; ci: number } | undefined {
-  const row = CLASS_III_R[isMarine4(zone, tape) ? "4C" : String(zone.number)];
+  const row = CLASS_III_R[zoneColumn(zone, tape)];
   if (row === undefined) return undefined;
   const ci = row[stud];
   const share = ci / (ci + CAVITY_R[stud]);
@@ -67,33 +67,38 @@ export function codeExteriorShare(zone: Zone, stud: Stud, tape?: Tape): { share:
   return { share, ci };
 }
 
-/**
- * The shares side by side.
- * @returns rows: what, share, remark
- */
-export function exteriorShareTable(
+/** A share with what it belongs to and what it means. */
+export interface ShareRow {
+  readonly what: string;
+  readonly share: number;
+  readonly remark: string;
+}
+
+/** The shares side by side: needed by dew point, of this wall, and implied by the code. */
+export function exteriorShareRows(
   least: number,
-  own: number | undefined,
+  own: number,
   code: { readonly zone: Zone; readonly stud: Stud } | undefined,
   tape?: Tape,
-): Table {
-  const rows: Cell[][] = [["needed by dew point", least, "least share of R outboard of the air barrier"]];
-  if (own !== undefined)
-    rows.push(["this wall", own, own >= least ? "enough" : "too little: the air barrier is below the dew point"]);
-  if (code !== undefined) {
-    const found = codeExteriorShare(code.zone, code.stud, tape);
-    const name = `code, zone ${zoneName(code.zone)}, ${code.stud}`;
-    if (found === undefined) rows.push([name, 0, "no row in the table: no least R there"]);
-    else
-      rows.push([
-        name,
-        found.share,
-        `R-${plain(found.ci)} outside a cavity of R-${CAVITY_R[code.stud]}, for a class III retarder`,
-      ]);
-    tape?.caution(
-      "The code's table is made for stud cavities; with all insulation outboard of the panel the share is near 1 and the rule is met in every zone.",
-    );
-  }
-  tape?.step("shares", "needed, built, and implied by the code", rows, "", CLAUSE);
+): readonly ShareRow[] {
+  const rows: ShareRow[] = [
+    { what: "needed by dew point", share: least, remark: "least share of R outboard of the air barrier" },
+    {
+      what: "this wall",
+      share: own,
+      remark: own >= least ? "enough" : "too little: the air barrier is below the dew point",
+    },
+  ];
+  if (code !== undefined) rows.push(codeRow(own, code, tape));
   return rows;
+}
+
+function codeRow(own: number, { zone, stud }: { zone: Zone; stud: Stud }, tape: Tape | undefined): ShareRow {
+  const what = `code, zone ${zoneName(zone)}, ${stud}`;
+  const found = codeExteriorShare(zone, stud, tape);
+  if (found === undefined) return { what, share: 0, remark: "no row in the table: no least R there" };
+  tape?.caution("The code's table is made for stud cavities; for a wall without them its share is a comparison only.");
+  const met = own >= found.share ? "met by this wall" : "not met by this wall";
+  const table = `R-${plain(found.ci)} outside a cavity of R-${CAVITY_R[stud]}, for a class III retarder`;
+  return { what, share: found.share, remark: `${met}: ${table}` };
 }

@@ -1,20 +1,22 @@
 import { BadInput, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { M_IN_INCH, R_IP_IN_RSI, W_M2K_IN_BTU } from "./border.ts";
+import { M_IN_INCH, R_IP_IN_RSI, W_M2K_IN_BTU } from "./si.ts";
 
 const CLAUSE = "ISO 6946:2017 Annex F (2007: D.3), from memory";
-/** Conductivity of common fixings, W/(m K). ISO 10456:2007 Table 3, from memory. */
-const STEEL_W_MK = 50;
-const STAINLESS_W_MK = 17;
+/** Conductivity of common fixings, W/(m K). ISO 10456:2007 Table 3, from memory; wood by the Wood Handbook near 0.5 specific gravity. */
+export const FIXING_W_MK = { steel: 50, stainless: 17, aluminum: 160, fiberglass: 0.3, plastic: 0.25, wood: 0.15 } as const;
+/** The formula is made for fixings that conduct far better than what they cross: ISO 6946 leaves out those under 1 W/(m K). */
+const LEAST_W_MK = 1;
 const ALPHA = 0.8;
 const FT2_IN_M2 = 1 / 0.3048 ** 2;
 
 /** One kind of point fixing through one layer. */
 export interface Fixing {
   readonly row: number;
-  /** a name with "stainless" in it takes that steel's conductivity */
   readonly name: string;
+  /** above 0 */
+  readonly conductivityWmK: number;
   readonly diameterIn: number;
   readonly perFt2: number;
   /** row of the layer that it crosses */
@@ -55,7 +57,12 @@ function oneFixing(assembly: Assembly, f: Fixing, rTotalIp: number, tape: Tape |
     );
   }
   within(`The diameter of the fixing in row ${f.row}`, f.diameterIn, 0.01, 2, "in", CLAUSE);
-  const lambda = /stainless/i.test(f.name) ? STAINLESS_W_MK : STEEL_W_MK;
+  const lambda = f.conductivityWmK;
+  within(`The conductivity of the fixing in row ${f.row}`, lambda, 0.01, 500, "W/(m K)", CLAUSE);
+  if (lambda < LEAST_W_MK) {
+    tape?.assume(`${f.name}: a fixing under ${LEAST_W_MK} W/(m K) needs no correction (ISO 6946:2017 Annex F)`);
+    return 0;
+  }
   const depthIn = f.depthIn ?? layer.thicknessIn;
   if (!(depthIn > 0 && depthIn <= layer.thicknessIn)) {
     throw new BadInput(
@@ -74,7 +81,7 @@ function oneFixing(assembly: Assembly, f: Fixing, rTotalIp: number, tape: Tape |
   const dU = (alpha * lambda * area * perM2 * ratio ** 2) / d1 / W_M2K_IN_BTU;
   tape?.step(
     `dU_f ${f.row}`,
-    `${plain(alpha)} x ${lambda} x ${plain(area)} x ${plain(perM2)} / ${plain(d1)} x ${plain(ratio)}^2, ${f.name} through ${layer.name}`,
+    `${plain(alpha)} x ${plain(lambda)} x ${plain(area)} x ${plain(perM2)} / ${plain(d1)} x ${plain(ratio)}^2, ${f.name} through ${layer.name}`,
     dU,
     "Btu/(h ft2 F)",
     CLAUSE,

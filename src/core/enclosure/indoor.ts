@@ -1,7 +1,6 @@
-import { BadInput } from "../kit/refusal.ts";
+import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { Climate, MonthClimate } from "./climate.ts";
-import { checkMonths } from "./climate.ts";
 import { saturationPressurePa } from "./saturation.ts";
 import type { MonthAir } from "./wetting-year.ts";
 
@@ -9,38 +8,48 @@ import type { MonthAir } from "./wetting-year.ts";
  * Upper limits of the excess of indoor over outdoor vapor pressure at 0 C and below, Pa, by humidity class. From there the excess falls
  * in a straight line to 0 at 20 C. ISO 13788:2012 Annex A, from memory.
  */
-const CLASS_EXCESS_PA: Readonly<Record<string, number>> = { "1": 270, "2": 540, "3": 810, "4": 1080 };
+const CLASS_EXCESS_PA = { 1: 270, 2: 540, 3: 810, 4: 1080 } as const;
 const CLASS_CLAUSE = "ISO 13788:2012 Annex A";
 /** The 2001 edition multiplied the excess by this margin for design. */
 const MARGIN_2001 = 1.1;
-const CLASS_INDOOR_C = 20;
 const EN_15026 = "EN 15026:2007 Annex C";
 
-/** Indoor air of a month, from its outdoor air. */
-type Indoor = (outdoor: MonthClimate, index: number) => { readonly tempC: number; readonly vaporPa: number };
+/** An air-conditioned house keeps one condition through the summer. Common practice: 75 F and 50 %. */
+const COOLED = { tempC: 23.9, rhShare: 0.5 };
+const HEATED_C = 20;
 
-export interface IndoorRow {
-  readonly row: number;
-  /** `class 2`, `class 2 2001`, `EN 15026`, `EN 15026 high`, or any label where temperature and humidity are given */
-  readonly name: string;
-  readonly tempC: number | undefined;
+/** Indoor air by a rule that follows the outdoor air. */
+export type IndoorCondition =
+  | { readonly kind: "class"; readonly level: 1 | 2 | 3 | 4; readonly margin2001: boolean }
+  | { readonly kind: "EN 15026"; readonly high: boolean }
+  /** heated as class 2 and never above 75 F and 50 %, as air conditioning holds it */
+  | { readonly kind: "air conditioned" };
+
+/** Indoor air that is given: one condition for the year, or one for each month. */
+export interface IndoorAir {
+  readonly tempC: number;
   /** share, above 0 to 1 */
-  readonly rhShare: number | undefined;
+  readonly rhShare: number;
 }
 
-/** The condition as text, for help. */
-export const INDOOR_SAYS =
-  'indoor air: "class 1" to "class 4" (ISO 13788), "class 2 2001" (with its 1.10), "EN 15026" or "EN 15026 high"; or one row or twelve rows of label, temperature, humidity';
+interface Air {
+  readonly tempC: number;
+  readonly vaporPa: number;
+}
 
 /**
  * Monthly air on both sides of a wall.
- * @throws BadInput for a condition that cannot be read
+ * @param indoor a rule, or one or twelve rows of air
  * Source: ISO 13788:2012 Annex A (humidity classes); EN 15026:2007 Annex C (by outdoor temperature).
  */
-export function monthlyAir(climate: Climate, rows: readonly IndoorRow[], tape?: Tape): readonly MonthAir[] {
-  const indoor = readIndoor(rows, tape);
+export function monthlyAir(
+  climate: Climate,
+  indoor: IndoorCondition | readonly IndoorAir[],
+  tape?: Tape,
+): readonly MonthAir[] {
+  if ("kind" in indoor) say(indoor, tape);
   return climate.months.map((m, i) => {
-    const inside = indoor(m, i);
+    const inside = "kind" in indoor ? byRule(indoor, m) : given(indoor, i);
     const most = saturationPressurePa(inside.tempC, "ISO 13788");
     if (inside.vaporPa > most) {
       tape?.caution(`In ${m.name} the indoor air would be above saturation; 100 % relative humidity is taken instead.`);
@@ -61,59 +70,52 @@ function outdoorPa(m: MonthClimate): number {
   return Math.min(m.vaporPa, saturationPressurePa(m.tempC, "ISO 13788"));
 }
 
-function readIndoor(rows: readonly IndoorRow[], tape: Tape | undefined): Indoor {
-  const [first] = rows;
-  if (first !== undefined && rows.length === 1) {
-    if (first.tempC !== undefined && first.rhShare !== undefined) return constant([first]);
-    return named(first.name, tape);
-  }
-  checkMonths(rows);
-  return constant(rows);
+function given(rows: readonly IndoorAir[], month: number): Air {
+  const row = rows[month % rows.length] as IndoorAir;
+  return { tempC: row.tempC, vaporPa: row.rhShare * saturationPressurePa(row.tempC, "ISO 13788") };
 }
 
-function constant(rows: readonly IndoorRow[]): Indoor {
-  const air = rows.map((r) => {
-    if (r.tempC === undefined || r.rhShare === undefined) {
-      throw new BadInput(
-        `Row ${r.row} of the indoor air lacks a temperature or a humidity`,
-        "each row is a label, a temperature and a relative humidity",
-        "Fill in the row",
-      );
-    }
-    return { tempC: r.tempC, vaporPa: r.rhShare * saturationPressurePa(r.tempC, "ISO 13788") };
-  });
-  return (_, i) => (air[i % air.length] ?? air[0]) as { tempC: number; vaporPa: number };
+function byRule(rule: IndoorCondition, m: MonthClimate): Air {
+  if (rule.kind === "class") return byClass(rule.level, rule.margin2001, m);
+  if (rule.kind === "EN 15026") return byOutdoorTemperature(rule.high, m);
+  const heated = byClass(2, false, m);
+  const cooledPa = COOLED.rhShare * saturationPressurePa(COOLED.tempC, "ISO 13788");
+  if (m.tempC >= HEATED_C) return { tempC: COOLED.tempC, vaporPa: Math.min(heated.vaporPa, cooledPa) };
+  return { tempC: heated.tempC, vaporPa: Math.min(heated.vaporPa, cooledPa) };
 }
 
-function named(text: string, tape: Tape | undefined): Indoor {
-  const tidy = text.trim().toLowerCase().replace(/\s+/g, " ");
-  const byClass = /^(?:iso )?class ([1-4])( 2001| x ?1\.10?)?$/.exec(tidy);
-  if (byClass !== null) {
-    const limit = CLASS_EXCESS_PA[byClass[1] ?? ""] ?? 0;
-    const excess = byClass[2] === undefined ? limit : limit * MARGIN_2001;
-    tape?.assume(`indoor air 68 F; vapor excess ${excess} Pa at 32 F and below, 0 at 68 F (${CLASS_CLAUSE})`);
-    tape?.caution(`The limits of the humidity classes (${CLASS_CLAUSE}) are from memory.`);
-    return (m) => ({
-      tempC: CLASS_INDOOR_C,
-      vaporPa: outdoorPa(m) + excess * Math.min(1, Math.max(0, 1 - m.tempC / CLASS_INDOOR_C)),
-    });
-  }
-  const en = /^en ?15026( high)?$/.exec(tidy);
-  if (en !== null) {
-    const more = en[1] === undefined ? 0 : 0.05;
+function byClass(level: 1 | 2 | 3 | 4, margin2001: boolean, m: MonthClimate): Air {
+  const excess = excessPa(level, margin2001);
+  return {
+    tempC: HEATED_C,
+    vaporPa: outdoorPa(m) + excess * Math.min(1, Math.max(0, 1 - m.tempC / HEATED_C)),
+  };
+}
+
+const excessPa = (level: 1 | 2 | 3 | 4, margin2001: boolean) =>
+  CLASS_EXCESS_PA[level] * (margin2001 ? MARGIN_2001 : 1);
+
+function byOutdoorTemperature(high: boolean, m: MonthClimate): Air {
+  const tempC = HEATED_C + 5 * Math.min(1, Math.max(0, (m.tempC - 10) / 10));
+  const rh = 0.35 + more(high) + 0.3 * Math.min(1, Math.max(0, (m.tempC + 10) / 30));
+  return { tempC, vaporPa: rh * saturationPressurePa(tempC, "ISO 13788") };
+}
+
+const more = (high: boolean) => (high ? 0.05 : 0);
+
+function say(rule: IndoorCondition, tape: Tape | undefined): void {
+  if (rule.kind === "EN 15026") {
+    const extra = more(rule.high) * 100;
     tape?.assume(
-      `indoor air 68 F up to 50 F outdoors, 77 F from 68 F on; ${35 + more * 100} % at 14 F to ${65 + more * 100} % at 68 F (${EN_15026})`,
+      `indoor air 68 F up to 50 F outdoors, 77 F from 68 F on; ${35 + extra} % at 14 F to ${65 + extra} % at 68 F (${EN_15026})`,
     );
     tape?.caution(`The indoor climate of ${EN_15026} is from memory.`);
-    return (m) => {
-      const tempC = 20 + 5 * Math.min(1, Math.max(0, (m.tempC - 10) / 10));
-      const rh = 0.35 + more + 0.3 * Math.min(1, Math.max(0, (m.tempC + 10) / 30));
-      return { tempC, vaporPa: rh * saturationPressurePa(tempC, "ISO 13788") };
-    };
+    return;
   }
-  throw new BadInput(
-    `The indoor condition "${text}" is not known`,
-    "it is a humidity class, EN 15026, or a temperature with a humidity",
-    'Use "class 2", "EN 15026", or a row such as {"heated",70,40}',
-  );
+  const excess = rule.kind === "class" ? excessPa(rule.level, rule.margin2001) : excessPa(2, false);
+  tape?.assume(`indoor air 68 F; vapor excess ${plain(excess)} Pa at 32 F and below, 0 at 68 F (${CLASS_CLAUSE})`);
+  tape?.caution(`The limits of the humidity classes (${CLASS_CLAUSE}) are from memory.`);
+  if (rule.kind === "air conditioned") {
+    tape?.assume("air conditioning holds 75 F where the month's mean is 68 F or more, and never over 50 % at 75 F (common practice)");
+  }
 }

@@ -1,6 +1,5 @@
-import { BadInput, Refusal } from "../kit/refusal.ts";
-import { parseQuantity } from "../units/quantity.ts";
-import { DELTA_0, M_IN_INCH, sdFromPerm } from "./border.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
+import { M_IN_INCH, sdFromPerm } from "./si.ts";
 import type { VaporData } from "./tables/materials.ts";
 
 /** Equivalent air layer of a whole layer, as a function of the relative humidity in it: pairs of humidity (share) and m. */
@@ -50,67 +49,45 @@ export function materialSd(data: VaporData | undefined, thicknessIn: number): Sd
   return { kind: "points", points: data.points.map(([rh, value]) => [rh, value * times]) };
 }
 
-const NUMBER = String.raw`(\d+\.?\d*(?:e[-+]?\d+)?|\.\d+(?:e[-+]?\d+)?)`;
-const MU = new RegExp(String.raw`^mu\s*=?\s*${NUMBER}$`, "i");
-const SD = new RegExp(String.raw`^sd\s*=?\s*${NUMBER}\s*(m|ft|in)?$`, "i");
+/** A resistance to vapor of a layer's own: of the whole layer (perm, sd in m) or of its material (perm-in, mu). */
+export interface VaporFigure {
+  readonly kind: "perm" | "perm-in" | "mu" | "sd";
+  /** above 0 */
+  readonly value: number;
+}
+
+export interface OwnVapor {
+  readonly dry: VaporFigure;
+  /** wet-cup figure; the first is then the dry-cup one */
+  readonly wet: VaporFigure | undefined;
+}
 
 /**
- * Reads a resistance to vapor: `0.5` or `0.5 perm` (of the whole layer), `2 perm-in`, `mu 100`, `sd 2 m`, `57 ng/s m2 Pa`.
- * @param wet the wet-cup figure where there is one; the first is then the dry-cup figure
+ * The curve of a layer's own figures.
  * @param where "row 4"
- * @throws BadInput for text that is none of these, or a figure by thickness without thickness
+ * @throws BadInput for a figure by thickness without thickness
  */
-export function parseVapor(text: string, wet: string | undefined, thicknessIn: number, where: string): SdCurve {
-  const dryM = sdM(text, thicknessIn, where);
-  if (wet === undefined) return { kind: "points", points: [[DRY_CUP_RH, dryM]] };
+export function ownSd(own: OwnVapor, thicknessIn: number, where: string): SdCurve {
+  const dryM = sdOfFigure(own.dry, thicknessIn, where);
+  if (own.wet === undefined) return { kind: "points", points: [[DRY_CUP_RH, dryM]] };
   return {
     kind: "points",
     points: [
       [DRY_CUP_RH, dryM],
-      [WET_CUP_RH, sdM(wet, thicknessIn, where)],
+      [WET_CUP_RH, sdOfFigure(own.wet, thicknessIn, where)],
     ],
   };
 }
 
-function sdM(text: string, thicknessIn: number, where: string): number {
-  const value = read(text.trim(), thicknessIn, where);
-  if (value !== undefined && value > 0 && Number.isFinite(value)) return value;
-  throw new BadInput(
-    `The vapor figure "${text}" in ${where} cannot be read`,
-    "it is a permeance, a permeability, a mu or an sd, above 0",
-    "Write it like 0.5 (perm of the whole layer), 2 perm-in, mu 100 or sd 2 m",
-  );
-}
-
-function read(text: string, thicknessIn: number, where: string): number | undefined {
-  const mu = MU.exec(text);
-  if (mu !== null) return Number(mu[1]) * needThickness(text, thicknessIn, where) * M_IN_INCH;
-  const sd = SD.exec(text);
-  if (sd !== null) return Number(sd[1]) * { m: 1, ft: 0.3048, in: M_IN_INCH }[(sd[2] ?? "m").toLowerCase() as "m"];
-  const perm = quantity(text, "perm");
-  if (perm !== undefined) return sdFromPerm(perm);
-  const permIn = quantity(text, "perm-in");
-  if (permIn !== undefined) return sdFromPerm(permIn / needThickness(text, thicknessIn, where));
-  return undefined;
-}
-
-function needThickness(text: string, thicknessIn: number, where: string): number {
-  if (thicknessIn > 0) return thicknessIn;
-  throw new BadInput(
-    `The vapor figure "${text}" in ${where} is per thickness, and the row has none`,
-    "mu and perm-inch belong to a material, not to a sheet",
-    "Give the thickness, or the perm or sd of the whole layer",
-  );
-}
-
-function quantity(text: string, unit: string): number | undefined {
-  try {
-    return parseQuantity(text, unit);
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
+function sdOfFigure({ kind, value }: VaporFigure, thicknessIn: number, where: string): number {
+  if (kind === "sd") return value;
+  if (kind === "perm") return sdFromPerm(value);
+  if (!(thicknessIn > 0)) {
+    throw new BadInput(
+      `The vapor figure ${kind} ${plain(value)} in ${where} is per thickness, and the row has none`,
+      "mu and perm-inch belong to a material, not to a sheet",
+      "Give the thickness, or the perm or sd of the whole layer",
+    );
   }
+  return kind === "mu" ? value * thicknessIn * M_IN_INCH : sdFromPerm(value / thicknessIn);
 }
-
-/** Still air's permeability over an equivalent thickness: kg/(s m2) that passes per Pa. */
-export const permeanceOfSd = (sdMeters: number): number => DELTA_0 / sdMeters;

@@ -1,35 +1,34 @@
-import { BadInput, plain } from "../kit/refusal.ts";
+import { BadInput, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { airLayerRM2KW } from "./air-layer.ts";
-import { M_IN_INCH, R_IP_IN_RSI, W_MK_IN_BTU_IN } from "./border.ts";
-import { parseResistance, type Resistance } from "./layer-heat.ts";
-import { NO_ROLE, parseRole, type Role } from "./layer-role.ts";
-import { materialSd, parseVapor, type SdCurve } from "./layer-vapor.ts";
-import { findMaterial, unknownMaterial } from "./materials.ts";
+import type { Resistance } from "./layer-heat.ts";
+import type { Role } from "./layer-role.ts";
+import { materialSd, type OwnVapor, ownSd, type SdCurve } from "./layer-vapor.ts";
+import { M_IN_INCH, R_IP_IN_RSI, W_MK_IN_BTU_IN } from "./si.ts";
 import type { HeatFlow } from "./tables/films.ts";
-import type { HeatData, Material } from "./tables/materials.ts";
+import type { Material, WoodKind } from "./tables/materials.ts";
 import { woodConductivityWmK } from "./wood.ts";
 
-/** One row of a range of layers, as the reader hands it over: texts are still to be understood. */
-export interface LayerRow {
+/** One row of a range of layers, its texts understood. */
+export interface LayerInput {
   /** row of the range, from 1 */
   readonly row: number;
-  readonly material: string;
+  readonly name: string;
   readonly thicknessIn: number | undefined;
-  /** R of the layer, R per inch or conductivity: "3.5", "R 4.2/in", "k 0.25", "0.036 W/mK" */
-  readonly resistance?: string | undefined;
-  /** "0.5", "2 perm-in", "mu 100", "sd 2 m" */
-  readonly vapor?: string | undefined;
-  /** wet-cup figure, in the same forms */
-  readonly vaporWet?: string | undefined;
-  /** "air barrier", "ventilated cavity" */
-  readonly role?: string | undefined;
+  /** the built-in material of that name */
+  readonly material: Material | undefined;
+  /** the row's own figures, which win over the material's */
+  readonly resistance: Resistance | undefined;
+  readonly vapor: OwnVapor | undefined;
+  readonly role: Role;
 }
 
 /** A layer ready to calculate with. */
 export interface Layer {
   readonly row: number;
   readonly name: string;
+  /** the built-in material's own name, undefined for an office's own row */
+  readonly material: string | undefined;
   readonly thicknessIn: number;
   /** h ft2 F/Btu */
   readonly rIp: number;
@@ -41,35 +40,45 @@ export interface Layer {
   readonly role: Role;
   /** what to know of a built-in vapor figure */
   readonly vaporCaution: string | undefined;
+  readonly wood: WoodKind | undefined;
+  readonly densityKgM3: number | undefined;
 }
 
 const OWN_ROW = "the row's own figure";
+/** No layer of a building comes near either limit; beyond them a unit is wrong. */
+const THICKEST_IN = 120;
+const GREATEST_R_IP = 200;
+/** An own figure this many times off the built-in one is asked about. */
+const FAR_OFF = 2;
 
 /**
- * Understands one row of layers.
+ * Works out one layer.
  * @param flow direction of heat flow, for air layers
- * @throws BadInput naming the row: unknown material, no thickness, unreadable figure
+ * @throws BadInput naming the row that lacks a thickness; OutOfRange for a thickness above 120 in or an R above 200
  */
-export function resolveLayer(row: LayerRow, flow: HeatFlow, tape?: Tape): Layer {
-  const where = `row ${row.row}`;
-  const material = findMaterial(row.material);
-  const own = row.resistance === undefined ? undefined : parseResistance(row.resistance, where, tape);
-  const role = row.role === undefined ? NO_ROLE : parseRole(row.role, where);
-  const thicknessIn = row.thicknessIn ?? 0;
-  const ownSd = row.vapor === undefined ? undefined : parseVapor(row.vapor, row.vaporWet, thicknessIn, where);
-  const heat = own ? ownHeat(own, row, where) : knownHeat(material, row, ownSd !== undefined, flow, where, tape);
-  if (material?.heatCaution !== undefined && own === undefined) tape?.caution(material.heatCaution);
+export function resolveLayer(input: LayerInput, flow: HeatFlow, tape?: Tape): Layer {
+  const { row, name, material, resistance: own, role } = input;
+  const where = `row ${row}`;
+  const thicknessIn = input.thicknessIn ?? 0;
+  within(`The thickness of the ${name} in ${where}`, thicknessIn, 0, THICKEST_IN, "in", "layers of a building");
+  const ownCurve = input.vapor === undefined ? undefined : ownSd(input.vapor, thicknessIn, where);
+  const heat = own === undefined ? knownHeat(input, flow, where, tape) : ownHeat(own, input, where, tape);
+  within(`The R of the ${name} in ${where}`, heat.rIp, 0, GREATEST_R_IP, "h ft2 F/Btu", "layers of a building");
+  if (own === undefined) {
+    if (material?.heatCaution !== undefined) tape?.caution(material.heatCaution);
+  } else askFarOff(heat.rIp, input, flow, where, tape);
   return {
-    row: row.row,
-    name: row.material,
+    row,
+    name,
+    material: material?.name,
     thicknessIn,
-    rIp: heat.rIp,
-    says: heat.says,
-    source: heat.source,
-    sd: ownSd ?? materialSd(material?.vapor, thicknessIn),
-    sdSource: ownSd === undefined ? (material?.vaporSource ?? "") : OWN_ROW,
+    ...heat,
+    sd: ownCurve ?? materialSd(material?.vapor, thicknessIn),
+    sdSource: ownCurve === undefined ? (material?.vaporSource ?? "") : OWN_ROW,
     role,
-    vaporCaution: ownSd === undefined ? material?.vaporCaution : undefined,
+    vaporCaution: ownCurve === undefined ? material?.vaporCaution : undefined,
+    wood: material?.wood,
+    densityKgM3: material?.densityKgM3,
   };
 }
 
@@ -79,55 +88,47 @@ interface Heat {
   readonly source: string;
 }
 
-function ownHeat(own: Resistance, row: LayerRow, where: string): Heat {
-  if (own.kind === "R") return { rIp: own.rIp, says: `R as given`, source: OWN_ROW };
-  const thicknessIn = needThickness(row, where);
-  const k = own.kBtuIn;
-  return { rIp: thicknessIn / k, says: `${plain(thicknessIn)} in / k ${plain(k)}`, source: OWN_ROW };
+function ownHeat(own: Resistance, input: LayerInput, where: string, tape: Tape | undefined): Heat {
+  if (own.kind === "R") return { rIp: own.rIp, says: "R as given", source: OWN_ROW };
+  const wood = own.kind === "wood" ? woodConductivityWmK(own.specificGravity, own.moisturePct, tape) : undefined;
+  const kBtuIn = own.kind === "k" ? own.kBtuIn : (wood ?? 0) / W_MK_IN_BTU_IN;
+  return overK(kBtuIn, needThickness(input, where), OWN_ROW);
 }
 
-function knownHeat(
-  material: Material | undefined,
-  row: LayerRow,
-  hasVapor: boolean,
-  flow: HeatFlow,
-  where: string,
-  tape: Tape | undefined,
-): Heat {
-  if (material === undefined) {
-    // A sheet of the office's own, with a permeance and no thickness, is a membrane: no R is counted.
-    if (hasVapor && (row.thicknessIn ?? 0) === 0) {
-      return { rIp: 0, says: "a sheet without thickness, no R counted", source: OWN_ROW };
-    }
-    throw unknownMaterial(row.material, where);
-  }
-  const heat: HeatData = material.heat;
-  if (heat.kind === "R") {
-    return { rIp: heat.rM2KW * R_IP_IN_RSI, says: `R whatever the thickness`, source: material.heatSource };
-  }
-  const thicknessIn = needThickness(row, where);
+function overK(kBtuIn: number, thicknessIn: number, source: string): Heat {
+  return { rIp: thicknessIn / kBtuIn, says: `${plain(thicknessIn)} in / k ${plain(kBtuIn)}`, source };
+}
+
+/** A figure far off the built-in one is more often a slip of the unit than a better material. */
+function askFarOff(rIp: number, input: LayerInput, flow: HeatFlow, where: string, tape: Tape | undefined): void {
+  const { material, thicknessIn } = input;
+  if (tape === undefined || material === undefined || !(thicknessIn !== undefined && thicknessIn > 0)) return;
+  const known = knownHeat(input, flow, where, undefined).rIp;
+  if (known === 0 || (rIp <= known * FAR_OFF && rIp * FAR_OFF >= known)) return;
+  tape.caution(
+    `The ${input.name} in ${where} has an R of ${plain(Number(rIp.toPrecision(3)))} by its own figure, where ${plain(thicknessIn)} in of ${material.name} has ${plain(Number(known.toPrecision(3)))}: is it the R of the whole layer, in h ft2 F/Btu?`,
+  );
+}
+
+function knownHeat(input: LayerInput, flow: HeatFlow, where: string, tape: Tape | undefined): Heat {
+  const { material } = input;
+  if (material === undefined) return { rIp: 0, says: "a sheet without thickness, no R counted", source: OWN_ROW };
+  const { heat, heatSource } = material;
+  if (heat.kind === "R") return { rIp: heat.rM2KW * R_IP_IN_RSI, says: "R whatever the thickness", source: heatSource };
+  const thicknessIn = needThickness(input, where);
   if (heat.kind === "air") {
     const rM2KW = airLayerRM2KW(thicknessIn * M_IN_INCH, flow, heat.emittances, tape);
-    return {
-      rIp: rM2KW * R_IP_IN_RSI,
-      says: `${plain(thicknessIn)} in, heat flow ${flow}`,
-      source: material.heatSource,
-    };
+    return { rIp: rM2KW * R_IP_IN_RSI, says: `${plain(thicknessIn)} in, heat flow ${flow}`, source: heatSource };
   }
   const kWmK = heat.kind === "k" ? heat.kWmK : woodConductivityWmK(heat.specificGravity, heat.moisturePct, tape);
-  const kBtuIn = kWmK / W_MK_IN_BTU_IN;
-  return {
-    rIp: thicknessIn / kBtuIn,
-    says: `${plain(thicknessIn)} in / k ${plain(kBtuIn)}`,
-    source: material.heatSource,
-  };
+  return overK(kWmK / W_MK_IN_BTU_IN, thicknessIn, heatSource);
 }
 
-function needThickness(row: LayerRow, where: string): number {
-  if (row.thicknessIn !== undefined && row.thicknessIn > 0) return row.thicknessIn;
+function needThickness(input: LayerInput, where: string): number {
+  if (input.thicknessIn !== undefined && input.thicknessIn > 0) return input.thicknessIn;
   throw new BadInput(
-    `The ${row.material} in ${where} has no thickness`,
+    `The ${input.name} in ${where} has no thickness`,
     "its R comes from thickness and conductivity",
-    'Give the thickness in inches, or text such as "38 mm", in the second column',
+    'Give the thickness in inches, or text such as "38 mm", in the thickness column',
   );
 }

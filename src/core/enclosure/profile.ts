@@ -1,7 +1,7 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF, R_IP_IN_RSI } from "./border.ts";
+import { cToF, R_IP_IN_RSI } from "./si.ts";
 import { vaporPressurePa } from "./humid-air.ts";
 import { varies } from "./layer-vapor.ts";
 import { dewPointFromPressureC, type SaturationFormula, saturationPressurePa } from "./saturation.ts";
@@ -10,7 +10,7 @@ import {
   type MoistLayer,
   type MoistWall,
   nodeTemperaturesC,
-  PIECE_R_M2KW,
+  pieceRM2KW,
   piecesOf,
   settle,
   subdivide,
@@ -32,17 +32,18 @@ export interface Interface {
   readonly name: string;
   readonly tempC: number;
   readonly saturationPa: number;
-  /** vapor pressure of the straight line, before any water leaves it */
+  /** vapor pressure with the water that forms taken out: nowhere above saturation */
   readonly vaporPa: number;
+  /** vapor pressure of the straight line between both sides, with which the dew-point method begins */
+  readonly initialPa: number;
   readonly dewPointC: number;
   /** water that gathers inside the layer before it and at this face, kg/(m2 s) */
   readonly wettingKgM2s: number;
 }
 
-/** "dry", or what the water at a face is. */
+/** "dry", or what the water at a face is. A face is wet exactly where water gathers, not where a straight line would pass saturation. */
 export function stateOf(face: Interface): "dry" | "water" | "ice" {
-  const wet = face.wettingKgM2s > 0 || face.vaporPa > face.saturationPa * (1 + 1e-9);
-  if (!wet) return "dry";
+  if (!(face.wettingKgM2s > 0)) return "dry";
   return face.tempC < 0 ? "ice" : "water";
 }
 
@@ -93,7 +94,8 @@ export function faceName(layers: readonly { readonly name: string }[], i: number
  */
 export function steadyProfile(assembly: Assembly, air: AirBothSides, tape?: Tape): Profile {
   const wall = moistWall(assembly, tape);
-  const split: MoistWall = { ...wall, layers: subdivide(wall.layers, PIECE_R_M2KW) };
+  const pieceR = pieceRM2KW(wall);
+  const split: MoistWall = { ...wall, layers: subdivide(wall.layers, pieceR) };
   const insidePa = vaporPressurePa(air.insideC, air.insideRh, air.curve);
   const outsidePa = vaporPressurePa(air.outsideC, air.outsideRh, air.curve);
   tape?.step("p_i", `${plain(air.insideRh)} p_sat(${plain(cToF(air.insideC))} F)`, insidePa, "Pa", CLAUSE);
@@ -108,17 +110,19 @@ export function steadyProfile(assembly: Assembly, air: AirBothSides, tape?: Tape
   let node = 0;
   const face = (name: string, from: number, to: number) => {
     const tempC = temperatures[to] ?? 0;
-    const vaporPa = line[to] ?? 0;
+    const vaporPa = solution.pressurePa[to] ?? 0;
+    const initialPa = line[to] ?? 0;
     const wettingKgM2s = solution.planes
       .filter((p) => p.node > from && p.node <= to)
       .reduce((sum, p) => sum + p.kgM2s, 0);
     const saturationPa = saturationPressurePa(tempC, air.curve);
     const dewPointC = dewPointFromPressureC(vaporPa, air.curve);
-    faces.push({ name, tempC, saturationPa, vaporPa, dewPointC, wettingKgM2s });
+    faces.push({ name, tempC, saturationPa, vaporPa, initialPa, dewPointC, wettingKgM2s });
+    tape?.step(`p ${name}`, "straight line before any water leaves it", initialPa, "Pa", CLAUSE);
   };
   face(faceName(wall.layers, -1), -1, 0);
   wall.layers.forEach((layer, i) => {
-    const pieces = piecesOf(layer, PIECE_R_M2KW);
+    const pieces = piecesOf(layer, pieceR);
     face(faceName(wall.layers, i), node, node + pieces);
     layerRh.push(rhShares.slice(node, node + pieces).reduce((a, b) => a + b, 0) / pieces);
     const sdM = (path.x[node + pieces] ?? 0) - (path.x[node] ?? 0);

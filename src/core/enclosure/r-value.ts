@@ -1,8 +1,8 @@
 import { BadInput, OutOfRange } from "../kit/refusal.ts";
-import type { Cell, Table, Tape } from "../kit/tape.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { permFromSd } from "./border.ts";
-import { type Layer, type LayerRow, resolveLayer } from "./layer.ts";
+import { permFromSd } from "./si.ts";
+import { type Layer, type LayerInput, resolveLayer } from "./layer.ts";
 import { sdAtM } from "./layer-vapor.ts";
 
 const SERIES = "ISO 6946:2017 6.7.1; ASHRAE Handbook Fundamentals 2021 ch. 27";
@@ -13,8 +13,8 @@ const SERIES = "ISO 6946:2017 6.7.1; ASHRAE Handbook Fundamentals 2021 ch. 27";
  * @throws BadInput for an unknown material or a missing thickness
  * Source: R = d/k (ISO 6946:2017 6.7.1); the material's own source in the working.
  */
-export function layerR(row: LayerRow, tape?: Tape): number {
-  const layer = resolveLayer(row, "horizontal", tape);
+export function layerR(input: LayerInput, tape?: Tape): number {
+  const layer = resolveLayer(input, "horizontal", tape);
   tape?.step("R", `${layer.name}: ${layer.says}`, layer.rIp, "h ft2 F/Btu", layer.source);
   return layer.rIp;
 }
@@ -26,8 +26,8 @@ export function layerR(row: LayerRow, tape?: Tape): number {
  * @throws BadInput for a material without a vapor figure
  * Source: W = delta_0 / sd, sd = mu d (ISO 13788:2012); the material's own source in the working.
  */
-export function layerPerm(row: LayerRow, rhShare: number, tape?: Tape): number {
-  const layer = resolveLayer(row, "horizontal");
+export function layerPerm(input: LayerInput, rhShare: number, tape?: Tape): number {
+  const layer = resolveLayer(input, "horizontal");
   if (layer.sd === undefined) {
     throw new BadInput(
       `No vapor figure is known for ${layer.name}`,
@@ -84,23 +84,29 @@ export function stackR(assembly: Assembly, tape?: Tape): number {
   return rIp;
 }
 
-/**
- * R layer by layer with the running total.
- * @returns rows: layer, thickness in, R, running total
- */
-export function rSchedule(assembly: Assembly, tape?: Tape): Table {
-  const rows: Cell[][] = [];
-  let total = 0;
-  const add = (name: string, thicknessIn: number | "", rIp: number) => {
-    total += rIp;
-    rows.push([name, thicknessIn, rIp, total]);
+/** A layer or film of the schedule. */
+export interface ScheduleRow {
+  readonly name: string;
+  /** undefined for a film */
+  readonly thicknessIn: number | undefined;
+  readonly rIp: number;
+  /** R from the inside air up to and with this row */
+  readonly totalIp: number;
+}
+
+/** R layer by layer with the running total. */
+export function rSchedule(assembly: Assembly, tape?: Tape): readonly ScheduleRow[] {
+  const rows: ScheduleRow[] = [];
+  let totalIp = 0;
+  const add = (name: string, thicknessIn: number | undefined, rIp: number) => {
+    totalIp += rIp;
+    rows.push({ name, thicknessIn, rIp, totalIp });
   };
   writeLayers(assembly, tape);
-  add("inside film", "", assembly.inside.rIp);
+  add("inside film", undefined, assembly.inside.rIp);
   for (const l of assembly.layers) add(l.name, l.thicknessIn, l.rIp);
   for (const l of assembly.dropped) add(`${l.name} (not counted: ventilated)`, l.thicknessIn, 0);
-  add("outside film", "", assembly.outside.rIp);
-  if (assembly.ventilated !== undefined) add("slightly ventilated cavity", "", totalRIp(assembly) - total);
-  tape?.step("R", "each layer, then the running total", rows, "h ft2 F/Btu", SERIES);
+  add("outside film", undefined, assembly.outside.rIp);
+  if (assembly.ventilated !== undefined) add("slightly ventilated cavity", undefined, totalRIp(assembly) - totalIp);
   return rows;
 }

@@ -1,5 +1,4 @@
 import { lateTable } from "../kit/late-tables.ts";
-import { BadInput } from "../kit/refusal.ts";
 
 /** A weather station with its monthly means. */
 export interface Station {
@@ -20,7 +19,7 @@ export interface Station {
   readonly vaporPa: readonly number[];
 }
 
-export const STATION_SOURCE = "NREL TMY3 (2008, US Department of Energy), monthly means of the hours";
+export const STATION_SOURCE = "a US national laboratory's typical-year hourly data, TMY3 (2008, US Department of Energy), monthly means of the hours";
 
 let parsed: readonly Station[] | undefined;
 
@@ -48,37 +47,4 @@ export function stations(): readonly Station[] {
       };
     });
   return parsed;
-}
-
-/**
- * The station of a place: `Burlington VT`, `Portland, OR`, or a WMO number.
- * @throws BadInput where none or several fit, with the names that come near
- */
-export function findStation(place: string): Station {
-  const words = place
-    .toLowerCase()
-    .split(/[\s,;.]+/)
-    .filter((w) => w !== "");
-  const all = stations();
-  const byNumber = all.find((s) => s.wmo === words[0]);
-  if (byNumber !== undefined && words.length === 1) return byNumber;
-  const state = all.find((s) => s.state.toLowerCase() === words.at(-1))?.state;
-  const name = state === undefined ? words : words.slice(0, -1);
-  const fits = all.filter((s) => (state === undefined || s.state === state) && containsAll(s, name));
-  const [only] = fits;
-  if (only !== undefined && fits.length === 1 && words.length > 0) return only;
-  const near = fits.length > 0 ? fits : all.filter((s) => s.state === state);
-  const list = near.map((s) => `${s.name} ${s.state}`).slice(0, 6);
-  throw new BadInput(
-    `"${place.length > 40 ? `${place.slice(0, 39)}…` : place}" fits ${fits.length === 0 ? "no station" : `${fits.length} stations`}`,
-    `climate is kept for ${all.length} stations (${STATION_SOURCE})`,
-    list.length > 0
-      ? `Use one of: ${list.join("; ")}, or give twelve rows of temperature and humidity`
-      : "Write city and state such as Burlington VT, or give twelve rows of temperature and humidity",
-  );
-}
-
-function containsAll(station: Station, words: readonly string[]): boolean {
-  const own = station.name.toLowerCase().split(" ");
-  return words.every((w) => own.some((o) => o.startsWith(w)));
 }

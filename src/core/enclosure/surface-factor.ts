@@ -1,7 +1,7 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
-import type { Cell, Table, Tape } from "../kit/tape.ts";
+import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF } from "./border.ts";
+import { cToF } from "./si.ts";
 import { totalRIp } from "./r-value.ts";
 import { dewPointFromPressureC } from "./saturation.ts";
 import type { MonthAir } from "./wetting-year.ts";
@@ -18,19 +18,33 @@ export function planeFactor(assembly: Assembly): number {
 /** The least factor with which a surface keeps below a relative humidity in a month, or undefined where any surface does. */
 export function leastFactor(month: MonthAir, rhLimit: number): { factor: number; surfaceC: number } | undefined {
   const surfaceC = dewPointFromPressureC(month.insidePa / rhLimit, "ISO 13788");
-  if (month.insideC <= month.outsideC || surfaceC <= month.outsideC) return undefined;
+  // Where it is as warm outside, the surface is no colder than the room, and only the room's own air can pass the limit.
+  if (month.insideC <= month.outsideC) {
+    return surfaceC > month.insideC ? { factor: Number.POSITIVE_INFINITY, surfaceC } : undefined;
+  }
+  if (surfaceC <= month.outsideC) return undefined;
   return { factor: (surfaceC - month.outsideC) / (month.insideC - month.outsideC), surfaceC };
+}
+
+/** The factor of a plane part beside the least one of the year. */
+export interface SurfaceFactor {
+  readonly factor: number;
+  readonly leastFactor: number;
+  /** the month that asks for it, "" where none does */
+  readonly month: string;
+  /** surface temperature that keeps the limit in that month */
+  readonly leastF: number | undefined;
+  readonly verdict: string;
 }
 
 /**
  * Temperature factor of the inside surface against the least one that keeps mold away: the surface stays below 80 % relative humidity
  * (or another limit) in the mean of each month.
  * @param rhLimit share, above 0 to 1
- * @returns one row: factor of the wall, least factor, month that asks for it, least surface temperature F, verdict
  * @throws OutOfRange where the limit is met by no surface (the air itself is above it)
  * Source: ISO 13788:2012 clause 5.
  */
-export function surfaceFactor(assembly: Assembly, air: readonly MonthAir[], rhLimit: number, tape?: Tape): Table {
+export function surfaceFactor(assembly: Assembly, air: readonly MonthAir[], rhLimit: number, tape?: Tape): SurfaceFactor {
   const factor = planeFactor(assembly);
   const total = totalRIp(assembly);
   tape?.step(
@@ -57,8 +71,12 @@ export function surfaceFactor(assembly: Assembly, air: readonly MonthAir[], rhLi
       "Lower the indoor humidity",
     );
   }
-  const verdict = least.name === "" || factor >= least.factor ? "no mold expected on the plane part" : "mold risk";
-  const rows: Cell[][] = [[factor, least.factor, least.name, least.name === "" ? "" : cToF(least.surfaceC), verdict]];
-  tape?.step("factor", "of the wall against the least of the year", rows, "", CLAUSE);
-  return rows;
+  const enough = least.name === "" || factor >= least.factor;
+  return {
+    factor,
+    leastFactor: least.factor,
+    month: least.name,
+    leastF: least.name === "" ? undefined : cToF(least.surfaceC),
+    verdict: enough ? "no mold expected on the plane part" : "mold risk",
+  };
 }

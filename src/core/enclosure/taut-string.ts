@@ -1,4 +1,4 @@
-import { DELTA_0 } from "./border.ts";
+import { DELTA_0 } from "./si.ts";
 
 /**
  * A wall as vapor sees it: nodes 0 to N, from the inside surface to the outside surface.

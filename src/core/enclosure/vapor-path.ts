@@ -19,7 +19,15 @@ export interface MoistWall {
 }
 
 /** Most R of a piece of a layer, m2 K/W. ISO 13788:2012 6.3 splits thicker ones, so that condensation inside a layer is found. */
-export const PIECE_R_M2KW = 0.25;
+const PIECE_R_M2KW = 0.25;
+/** A wall is cut into no more pieces than this by its R, however much it insulates. */
+const MOST_PIECES = 400;
+
+/** Most R of a piece of a layer of this wall, m2 K/W. */
+export function pieceRM2KW(wall: MoistWall): number {
+  const total = wall.layers.reduce((sum, l) => sum + l.rM2KW, 0);
+  return Math.max(PIECE_R_M2KW, total / MOST_PIECES);
+}
 
 /** Number of equal pieces of a layer. The allowance keeps a whole number from getting one more through rounding. */
 export function piecesOf(layer: MoistLayer, pieceR: number): number {
@@ -107,7 +115,7 @@ export function settle<S extends VaporSolution>(
     const path = vaporPath(wall, temperaturesC, rhShares, curve);
     const solution = solve(path);
     const found = layerHumidities(path, solution);
-    const gap = Math.max(0, ...found.map((rh, i) => (moving[i] ? Math.abs(rh - (rhShares[i] ?? rh)) : 0)));
+    const gap = found.reduce((most, rh, i) => (moving[i] ? Math.max(most, Math.abs(rh - (rhShares[i] ?? rh))) : most), 0);
     if (gap < SETTLED_RH) return { path, solution, rhShares: found };
     // A step too long overshoots where a steep curve meets a wet plane: halve it then, and lengthen it while it leads on.
     step = gap > lastGap ? Math.max(step / 2, 0.01) : Math.min(step * 1.1, 20);

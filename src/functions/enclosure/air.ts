@@ -1,4 +1,4 @@
-import { fToC } from "../../core/enclosure/border.ts";
+import { fToC } from "../../core/enclosure/si.ts";
 import { dewPointF, relativeHumidityPct, vaporPressureInHg, vaporPressurePa } from "../../core/enclosure/humid-air.ts";
 import { cellFunction, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";

@@ -1,5 +1,5 @@
 import { assemble } from "../../core/enclosure/assembly.ts";
-import { fToC } from "../../core/enclosure/border.ts";
+import { fToC } from "../../core/enclosure/si.ts";
 import { DEW_METHODS, dewLayer, dewProfile } from "../../core/enclosure/dew-profile.ts";
 import { SATURATION_FORMULAS, type SaturationFormula } from "../../core/enclosure/saturation.ts";
 import { cellFunction, preliminary, tableOf, textOf } from "../declare/cell-function.ts";

@@ -1,5 +1,5 @@
 import { assemble } from "../../core/enclosure/assembly.ts";
-import { fToC } from "../../core/enclosure/border.ts";
+import { fToC } from "../../core/enclosure/si.ts";
 import { type Climate, designClimate, rowsClimate, stationClimate } from "../../core/enclosure/climate.ts";
 import { dewMonths } from "../../core/enclosure/dew-months.ts";
 import { INDOOR_SAYS, type IndoorRow, monthlyAir } from "../../core/enclosure/indoor.ts";

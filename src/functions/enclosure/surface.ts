@@ -1,5 +1,5 @@
 import { assemble } from "../../core/enclosure/assembly.ts";
-import { fToC } from "../../core/enclosure/border.ts";
+import { fToC } from "../../core/enclosure/si.ts";
 import { exteriorShareOf, exteriorShareTable, leastExteriorShare } from "../../core/enclosure/exterior-share.ts";
 import { vaporPressurePa } from "../../core/enclosure/humid-air.ts";
 import { monthlyAir } from "../../core/enclosure/indoor.ts";

@@ -29,3 +29,15 @@ export const ISO_RSI_MOLD_M2KW = 0.25;
 export const ASHRAE_FILM_CLAUSE = "ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10";
 export const ISO_FILM_CLAUSE = "ISO 6946:2017 Table 7";
 export const ISO_MOLD_FILM_CLAUSE = "ISO 13788:2012 4.4.1 (= DIN 4108-3)";
+
+/** A film given by hand is no larger than this: the largest of Table 10 is 4.55. */
+export const GREATEST_FILM_R_IP = 5;
+
+/** Direction that the films of ISO 6946 know for each of Table 10; a slope heated from above counts as downward. */
+export const ISO_FLOW: Readonly<Record<HeatFlow, "up" | "horizontal" | "down">> = {
+  up: "up",
+  "45 up": "up",
+  horizontal: "horizontal",
+  "45 down": "down",
+  down: "down",
+};

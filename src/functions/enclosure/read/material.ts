@@ -1,5 +1,5 @@
-import { BadInput } from "../kit/refusal.ts";
-import { MATERIALS, type Material } from "./tables/materials.ts";
+import { BadInput } from "../../../core/kit/refusal.ts";
+import { MATERIALS, type Material } from "../../../core/enclosure/tables/materials.ts";
 
 function key(name: string): string {
   return name

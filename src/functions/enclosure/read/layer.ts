@@ -1,0 +1,47 @@
+import { type Assembly, assemble } from "../../../core/enclosure/assembly.ts";
+import type { LayerInput } from "../../../core/enclosure/layer.ts";
+import { NO_ROLE } from "../../../core/enclosure/layer-role.ts";
+import type { Tape } from "../../../core/kit/tape.ts";
+import { readInsideFilm, readOutsideFilm } from "./film.ts";
+import { findMaterial, unknownMaterial } from "./material.ts";
+import { readResistance } from "./resistance.ts";
+import { readRole } from "./role.ts";
+import { readVapor } from "./vapor.ts";
+
+/** One row of a range of layers, with its texts as they stand in the cells. */
+export interface LayerRow {
+  /** row of the range, from 1 */
+  readonly row: number;
+  readonly material: string;
+  readonly thicknessIn: number | undefined;
+  /** R of the layer, R per inch or conductivity: "3.5", "R 4.2/in", "k 0.25", "0.036 W/mK" */
+  readonly resistance?: string | undefined;
+  /** "0.5", "2 perm-in", "mu 100", "sd 2 m" */
+  readonly vapor?: string | undefined;
+  /** wet-cup figure, in the same forms */
+  readonly vaporWet?: string | undefined;
+  /** "air barrier", "ventilated cavity" */
+  readonly role?: string | undefined;
+}
+
+/**
+ * Understands the texts of a row.
+ * @throws BadInput naming the row: unknown material without figures of its own, unreadable figure
+ */
+export function readLayer(row: LayerRow): LayerInput {
+  const where = `row ${row.row}`;
+  const material = findMaterial(row.material);
+  const resistance = row.resistance === undefined ? undefined : readResistance(row.resistance, where);
+  const vapor = row.vapor === undefined ? undefined : readVapor(row.vapor, row.vaporWet, where);
+  // A sheet of the office's own, with a permeance and no thickness, is a membrane: it needs no R.
+  const sheet = vapor !== undefined && (row.thicknessIn ?? 0) === 0;
+  if (material === undefined && resistance === undefined && !sheet) throw unknownMaterial(row.material, where);
+  const role = row.role === undefined ? NO_ROLE : readRole(row.role, where);
+  return { row: row.row, name: row.material, thicknessIn: row.thicknessIn, material, resistance, vapor, role };
+}
+
+/** A stack between its films, from cell texts. */
+export function readAssembly(rows: readonly LayerRow[], inside: string, outside: string, tape?: Tape): Assembly {
+  const film = readInsideFilm(inside);
+  return assemble(rows.map(readLayer), film, readOutsideFilm(outside, film), tape);
+}

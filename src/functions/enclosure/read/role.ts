@@ -1,0 +1,37 @@
+import { NO_ROLE, type Role } from "../../../core/enclosure/layer-role.ts";
+import { BadInput } from "../../../core/kit/refusal.ts";
+import { quantityIn } from "./figure.ts";
+
+const MM2_IN: Readonly<Record<string, number>> = { in2: 25.4 ** 2, cm2: 100, mm2: 1 };
+const M_IN_FT = 0.3048;
+
+/**
+ * Reads the role of a layer: `air barrier`, `ventilated cavity`, `ventilated cavity 0.5 in2/ft`, `ventilated cavity 800 mm2/m`.
+ * @param where "row 4"
+ * @throws BadInput for any other text
+ */
+export function readRole(text: string, where: string): Role {
+  const tidy = text.trim().toLowerCase().replaceAll("²", "2").replace(/\s+/g, " ");
+  if (tidy === "" || tidy === "none" || tidy === "-") return NO_ROLE;
+  if (/^air[- ]?(barrier|control)( layer)?$/.test(tidy)) return { kind: "air barrier" };
+  const cavity = /^(?:well[- ])?(?:ventilated|vented)(?: cavity| air space| rainscreen)?\s*(.*)$/.exec(tidy);
+  if (cavity !== null) {
+    const opening = cavity[1] ?? "";
+    if (opening === "") return { kind: "ventilated cavity", openingMm2M: undefined };
+    const openingMm2M = readOpening(opening);
+    if (openingMm2M !== undefined) return { kind: "ventilated cavity", openingMm2M };
+  }
+  throw new BadInput(
+    `The role "${text}" in ${where} is not known`,
+    "a layer is an air barrier, a ventilated cavity, or has no role",
+    'Write "air barrier", "ventilated cavity", "ventilated cavity 0.5 in2/ft", or leave it blank',
+  );
+}
+
+function readOpening(text: string): number | undefined {
+  const match = /^([\d.,]+) ?(in2|mm2|cm2) ?(?:\/|per) ?(ft|m)\.?(?: of wall| length)?$/.exec(text);
+  const value = match?.[1] === undefined ? undefined : quantityIn(match[1], "");
+  if (match === null || value === undefined) return undefined;
+  const areaMm2 = value * (MM2_IN[match[2] ?? ""] ?? 1);
+  return match[3] === "ft" ? areaMm2 / M_IN_FT : areaMm2;
+}

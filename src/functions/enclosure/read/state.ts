@@ -1,0 +1,63 @@
+/** Postal letters and names of the states, the District of Columbia and Puerto Rico. */
+const STATES: Readonly<Record<string, string>> = {
+  AL: "alabama",
+  AK: "alaska",
+  AZ: "arizona",
+  AR: "arkansas",
+  CA: "california",
+  CO: "colorado",
+  CT: "connecticut",
+  DE: "delaware",
+  DC: "district of columbia",
+  FL: "florida",
+  GA: "georgia",
+  HI: "hawaii",
+  ID: "idaho",
+  IL: "illinois",
+  IN: "indiana",
+  IA: "iowa",
+  KS: "kansas",
+  KY: "kentucky",
+  LA: "louisiana",
+  ME: "maine",
+  MD: "maryland",
+  MA: "massachusetts",
+  MI: "michigan",
+  MN: "minnesota",
+  MS: "mississippi",
+  MO: "missouri",
+  MT: "montana",
+  NE: "nebraska",
+  NV: "nevada",
+  NH: "new hampshire",
+  NJ: "new jersey",
+  NM: "new mexico",
+  NY: "new york",
+  NC: "north carolina",
+  ND: "north dakota",
+  OH: "ohio",
+  OK: "oklahoma",
+  OR: "oregon",
+  PA: "pennsylvania",
+  PR: "puerto rico",
+  RI: "rhode island",
+  SC: "south carolina",
+  SD: "south dakota",
+  TN: "tennessee",
+  TX: "texas",
+  UT: "utah",
+  VT: "vermont",
+  VA: "virginia",
+  WA: "washington",
+  WV: "west virginia",
+  WI: "wisconsin",
+  WY: "wyoming",
+};
+
+/** The two letters of a state written either way, or undefined. */
+export function stateCode(text: string): string | undefined {
+  const tidy = text.trim().toLowerCase().replace(/\./g, "").replace(/\s+/g, " ");
+  const letters = tidy.toUpperCase();
+  if (Object.hasOwn(STATES, letters)) return letters;
+  return Object.entries(STATES).find(([, name]) => name === tidy)?.[0];
+}

@@ -1,0 +1,25 @@
+import type { Zone } from "../../../core/enclosure/zone.ts";
+import { BadInput } from "../../../core/kit/refusal.ts";
+
+export const ZONE_SAYS = "climate zone, such as 5, 5A, 4C or marine 4";
+
+/**
+ * Reads a climate zone: `5`, `5A`, `4C`, `marine 4`, `zone 6`.
+ * @throws BadInput for anything else
+ */
+export function readZone(text: string): Zone {
+  const tidy = text
+    .trim()
+    .toLowerCase()
+    .replace(/^(climate )?zone /, "")
+    .replace(/\s+/g, " ");
+  const marine = /^(?:marine ([345])|([345]) marine)$/.exec(tidy);
+  if (marine !== null) return { number: Number(marine[1] ?? marine[2]), regime: "C" };
+  const zone = /^([0-8])([abc])?$/.exec(tidy);
+  if (zone !== null) return { number: Number(zone[1]), regime: (zone[2] ?? "").toUpperCase() as Zone["regime"] };
+  throw new BadInput(
+    `"${text}" is not a climate zone`,
+    "zones run from 0 to 8, with A moist, B dry or C marine behind",
+    "Write it like 5A, 6, 4C or marine 4",
+  );
+}
