@@ -66,6 +66,28 @@ export function wettingYear(wall: MoistWall, months: readonly MonthAir[], dryOut
   return { months: results, peakKgM2, endKgM2: results.at(-1)?.totalKgM2 ?? 0 };
 }
 
+/** Temperature and vapor pressure at each node of a wall in a month. */
+export interface MonthPressures {
+  readonly name: string;
+  readonly temperaturesC: readonly number[];
+  readonly pressuresPa: readonly number[];
+}
+
+/** The pressures with which each month of the year begins, with the water pinned that stands from the month before. */
+export function monthPressures(
+  wall: MoistWall,
+  months: readonly MonthAir[],
+  dryOut: DryOut,
+): readonly MonthPressures[] {
+  let standing: ReadonlyMap<number, number> = new Map();
+  return wettingYear(wall, months, dryOut).months.map((m) => {
+    const temperaturesC = nodeTemperaturesC(wall, m.month.insideC, m.month.outsideC);
+    const { solution } = solveMonth(wall, m.month, standing);
+    standing = m.standing;
+    return { name: m.month.name, temperaturesC, pressuresPa: solution.pressurePa };
+  });
+}
+
 /** Counted from the month after the warmest: the first wet month that follows a dry one, else the first wet one, else January. */
 function firstWetMonth(months: readonly MonthAir[], wet: readonly boolean[]): number {
   const warmest = months.reduce((best, m, i) => (m.outsideC > (months[best]?.outsideC ?? 0) ? i : best), 0);
@@ -80,12 +102,14 @@ interface MonthSolution {
   readonly netKgM2s: number;
 }
 
-function solve(wall: MoistWall, month: MonthAir, standing: ReadonlyMap<number, number>): MonthSolution {
+function solveMonth(wall: MoistWall, month: MonthAir, standing: ReadonlyMap<number, number>) {
   const pinned = new Set(standing.keys());
   const temperatures = nodeTemperaturesC(wall, month.insideC, month.outsideC);
-  const { solution } = settle(wall, temperatures, "ISO 13788", (path) =>
-    tautString(path, month.insidePa, month.outsidePa, pinned),
-  );
+  return settle(wall, temperatures, "ISO 13788", (path) => tautString(path, month.insidePa, month.outsidePa, pinned));
+}
+
+function solve(wall: MoistWall, month: MonthAir, standing: ReadonlyMap<number, number>): MonthSolution {
+  const { solution } = solveMonth(wall, month, standing);
   return { planes: solution.planes, netKgM2s: solution.netKgM2s };
 }
 
