@@ -44,7 +44,9 @@ export function airLeakageCfm(
   within("The flow exponent", exponent, 0.5, 1, "", "ASTM E779: 0.5 for an orifice, 1 for laminar flow");
   within("The pressure", pressurePa, 0.1, 100, "Pa", POWER_LAW);
   const cfm = cfm50Of(ach50, volumeFt3, tape) * (pressurePa / TEST_PA) ** exponent;
-  tape?.caution("This is the flow of a test pressure, not the natural one that HEATLOSS takes: AIR_NATURAL gives that.");
+  tape?.caution(
+    "This is the flow of a test pressure, not the natural one that HEATLOSS takes: AIR_NATURAL gives that.",
+  );
   tape?.step("Q", `cfm50 (${plain(pressurePa)} / 50)^${plain(exponent)}`, cfm, "cfm", POWER_LAW);
   return cfm;
 }
@@ -68,13 +70,7 @@ export interface House {
  * @throws BadInput for stories that the rule does not know
  * Source: rule of a US national laboratory; its factors are from memory.
  */
-export function naturalCfm(
-  ach50: number,
-  volumeFt3: number,
-  method: NaturalMethod,
-  house: House,
-  tape?: Tape,
-): number {
+export function naturalCfm(ach50: number, volumeFt3: number, method: NaturalMethod, house: House, tape?: Tape): number {
   const n = method === "twenty" ? NATURAL_RULE.plainN : factorN(house, tape);
   const ach = ach50 / n;
   tape?.step("ACH", `${plain(ach50)} / ${plain(n)}`, ach, "1/h", NATURAL_RULE.clause);

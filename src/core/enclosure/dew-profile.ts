@@ -112,9 +112,7 @@ function byAir(assembly: Assembly, air: AirBothSides, tape: Tape | undefined): s
 
 /** Faces that moving air reaches, from its own side on. Face i lies inside of layer i; air goes no further than the near face of the air barrier. */
 function facesReached(count: number, barrier: number, inward: boolean): readonly number[] {
-  const [from, to] = inward
-    ? [count, barrier < 0 ? 0 : barrier + 1]
-    : [0, barrier < 0 ? count : barrier];
+  const [from, to] = inward ? [count, barrier < 0 ? 0 : barrier + 1] : [0, barrier < 0 ? count : barrier];
   const faces = Array.from({ length: Math.abs(to - from) + 1 }, (_, k) => (inward ? from - k : from + k));
   // The surface that faces the far air takes nothing from the near one.
   return faces.filter((i) => (inward ? i > 0 : i < count));

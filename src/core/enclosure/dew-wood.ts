@@ -11,7 +11,12 @@ import { type DryOut, type MonthAir, monthPressures } from "./wetting-year.ts";
 /** Wood decays from this moisture content on: fungi need at least 20 %. */
 const DECAY_PCT = 20;
 /** Mold needs 80 % at a face in the mean of thirty days, at 41 to 104 F. */
-const MOLD = { rhShare: 0.8, coldC: 5, hotC: 40, clause: "2009 criterion: 30-day mean surface humidity under 80 % at 41 to 104 F" };
+const MOLD = {
+  rhShare: 0.8,
+  coldC: 5,
+  hotC: 40,
+  clause: "2009 criterion: 30-day mean surface humidity under 80 % at 41 to 104 F",
+};
 const DECAY_CLAUSE = "fungi need at least 20 % (USDA FPL wood decay guidance)";
 /** Range in which the equation of moisture holds. */
 const EMC = { coldF: 30, dryPct: 5, wetPct: 95 };

@@ -33,7 +33,10 @@ export function codeValue(
   if (column === undefined || text === undefined) {
     throw new OutOfRange(
       `Zone ${zoneName(zone)} is not kept for ${part}`,
-      `${clause} is kept for zones ${columns.flatMap((c) => Object.keys(c.byZones)).join(" ").replaceAll(" ", ", ")}`,
+      `${clause} is kept for zones ${columns
+        .flatMap((c) => Object.keys(c.byZones))
+        .join(" ")
+        .replaceAll(" ", ", ")}`,
       "Ask the building department for the row, or use another edition",
     );
   }

@@ -1,9 +1,9 @@
 import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF } from "./si.ts";
 import { totalRIp } from "./r-value.ts";
 import type { Stud } from "./retarder.ts";
+import { cToF } from "./si.ts";
 import { CLASS_III_R, RETARDER_CLAUSE } from "./tables/retarders.ts";
 import { type Zone, zoneColumn, zoneName } from "./zone.ts";
 

@@ -5,7 +5,14 @@ import { M_IN_INCH, R_IP_IN_RSI, W_M2K_IN_BTU } from "./si.ts";
 
 const CLAUSE = "ISO 6946:2017 Annex F (2007: D.3), from memory";
 /** Conductivity of common fixings, W/(m K). ISO 10456:2007 Table 3, from memory; wood by the Wood Handbook near 0.5 specific gravity. */
-export const FIXING_W_MK = { steel: 50, stainless: 17, aluminum: 160, fiberglass: 0.3, plastic: 0.25, wood: 0.15 } as const;
+export const FIXING_W_MK = {
+  steel: 50,
+  stainless: 17,
+  aluminum: 160,
+  fiberglass: 0.3,
+  plastic: 0.25,
+  wood: 0.15,
+} as const;
 /** The formula is made for fixings that conduct far better than what they cross: ISO 6946 leaves out those under 1 W/(m K). */
 const LEAST_W_MK = 1;
 const ALPHA = 0.8;

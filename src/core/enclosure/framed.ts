@@ -66,7 +66,7 @@ export function framedWall(
 
 /** A share without its rows, or rows without their share, would drop the framing in silence. */
 function checkBoth(rows: number, share: number): void {
-  if ((rows > 0) === (share > 0)) return;
+  if (rows > 0 === share > 0) return;
   throw new BadInput(
     rows > 0 ? "Framing rows are given without a framing share" : "A framing share is given without framing rows",
     "both together say how much of the wall is framing and what it is made of",

@@ -1,7 +1,7 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { cToF, PA_IN_INHG } from "./si.ts";
 import { dewPointFromPressureC, type SaturationFormula, saturationClause, saturationPressurePa } from "./saturation.ts";
+import { cToF, PA_IN_INHG } from "./si.ts";
 
 /** Refuses a relative humidity that is no share above 0 up to 1. */
 export function checkHumidity(name: string, rhShare: number): void {

@@ -92,8 +92,7 @@ function byClass(level: 1 | 2 | 3 | 4, margin2001: boolean, m: MonthClimate): Ai
   };
 }
 
-const excessPa = (level: 1 | 2 | 3 | 4, margin2001: boolean) =>
-  CLASS_EXCESS_PA[level] * (margin2001 ? MARGIN_2001 : 1);
+const excessPa = (level: 1 | 2 | 3 | 4, margin2001: boolean) => CLASS_EXCESS_PA[level] * (margin2001 ? MARGIN_2001 : 1);
 
 function byOutdoorTemperature(high: boolean, m: MonthClimate): Air {
   const tempC = HEATED_C + 5 * Math.min(1, Math.max(0, (m.tempC - 10) / 10));
@@ -116,6 +115,8 @@ function say(rule: IndoorCondition, tape: Tape | undefined): void {
   tape?.assume(`indoor air 68 F; vapor excess ${plain(excess)} Pa at 32 F and below, 0 at 68 F (${CLASS_CLAUSE})`);
   tape?.caution(`The limits of the humidity classes (${CLASS_CLAUSE}) are from memory.`);
   if (rule.kind === "air conditioned") {
-    tape?.assume("air conditioning holds 75 F where the month's mean is 68 F or more, and never over 50 % at 75 F (common practice)");
+    tape?.assume(
+      "air conditioning holds 75 F where the month's mean is 68 F or more, and never over 50 % at 75 F (common practice)",
+    );
   }
 }

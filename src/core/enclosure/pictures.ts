@@ -1,7 +1,7 @@
 import { plain } from "../kit/refusal.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF } from "./si.ts";
 import { type Profile, stateOf } from "./profile.ts";
+import { cToF } from "./si.ts";
 
 /** A wall or roof to scale, inside at the left, with temperature and dew point through it. */
 export interface WallSectionPicture {

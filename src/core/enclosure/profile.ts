@@ -1,10 +1,10 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF, R_IP_IN_RSI } from "./si.ts";
 import { vaporPressurePa } from "./humid-air.ts";
 import { varies } from "./layer-vapor.ts";
 import { dewPointFromPressureC, type SaturationFormula, saturationPressurePa } from "./saturation.ts";
+import { cToF, R_IP_IN_RSI } from "./si.ts";
 import { straightLine, tautString } from "./taut-string.ts";
 import {
   type MoistLayer,

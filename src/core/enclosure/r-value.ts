@@ -1,9 +1,9 @@
 import { BadInput, OutOfRange } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { permFromSd } from "./si.ts";
 import { type Layer, type LayerInput, resolveLayer } from "./layer.ts";
 import { sdAtM } from "./layer-vapor.ts";
+import { permFromSd } from "./si.ts";
 
 const SERIES = "ISO 6946:2017 6.7.1; ASHRAE Handbook Fundamentals 2021 ch. 27";
 

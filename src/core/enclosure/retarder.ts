@@ -135,7 +135,9 @@ function classThree(key: string, wall: RetarderWall): RetarderRow {
 function notes(key: string, edition: RetarderEdition, wall: RetarderWall, tape: Tape | undefined): void {
   if (edition === "2018") tape?.caution("IRC 2018 R702.7 itself is from memory; its table was found in print.");
   if (edition === "2024") {
-    tape?.caution("IRC 2024 adds a Table R702.7(5) that was not found in print; the answer is that of the 2021 tables.");
+    tape?.caution(
+      "IRC 2024 adds a Table R702.7(5) that was not found in print; the answer is that of the 2021 tables.",
+    );
   }
   const cold = RETARDER_ZONES.some((z) => z === key);
   if (cold || key === "4") {

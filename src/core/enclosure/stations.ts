@@ -19,7 +19,8 @@ export interface Station {
   readonly vaporPa: readonly number[];
 }
 
-export const STATION_SOURCE = "a US national laboratory's typical-year hourly data, TMY3 (2008, US Department of Energy), monthly means of the hours";
+export const STATION_SOURCE =
+  "a US national laboratory's typical-year hourly data, TMY3 (2008, US Department of Energy), monthly means of the hours";
 
 let parsed: readonly Station[] | undefined;
 

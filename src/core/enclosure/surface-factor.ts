@@ -1,9 +1,9 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { Assembly } from "./assembly.ts";
-import { cToF } from "./si.ts";
 import { totalRIp } from "./r-value.ts";
 import { dewPointFromPressureC } from "./saturation.ts";
+import { cToF } from "./si.ts";
 import type { MonthAir } from "./wetting-year.ts";
 
 const CLAUSE = "ISO 13788:2012 clause 5";
@@ -44,7 +44,12 @@ export interface SurfaceFactor {
  * @throws OutOfRange where the limit is met by no surface (the air itself is above it)
  * Source: ISO 13788:2012 clause 5.
  */
-export function surfaceFactor(assembly: Assembly, air: readonly MonthAir[], rhLimit: number, tape?: Tape): SurfaceFactor {
+export function surfaceFactor(
+  assembly: Assembly,
+  air: readonly MonthAir[],
+  rhLimit: number,
+  tape?: Tape,
+): SurfaceFactor {
   const factor = planeFactor(assembly);
   const total = totalRIp(assembly);
   tape?.step(

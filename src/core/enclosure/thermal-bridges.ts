@@ -28,7 +28,13 @@ export function thermalBridges(bridges: readonly ThermalBridge[], tape?: Tape): 
     if (line !== undefined) {
       within(`The psi of ${name} in row ${row}`, line.psi, -1, GREATEST_PSI, "Btu/(h ft F)", CLAUSE);
       const h = line.psi * line.lengthFt;
-      tape?.step(`psi L ${row}`, `${name}: ${plain(line.psi)} x ${plain(line.lengthFt)} ft`, h, "Btu/(h F)", line.source);
+      tape?.step(
+        `psi L ${row}`,
+        `${name}: ${plain(line.psi)} x ${plain(line.lengthFt)} ft`,
+        h,
+        "Btu/(h F)",
+        line.source,
+      );
       sum += h;
     }
     if (points !== undefined) {

@@ -115,7 +115,10 @@ export function settle<S extends VaporSolution>(
     const path = vaporPath(wall, temperaturesC, rhShares, curve);
     const solution = solve(path);
     const found = layerHumidities(path, solution);
-    const gap = found.reduce((most, rh, i) => (moving[i] ? Math.max(most, Math.abs(rh - (rhShares[i] ?? rh))) : most), 0);
+    const gap = found.reduce(
+      (most, rh, i) => (moving[i] ? Math.max(most, Math.abs(rh - (rhShares[i] ?? rh))) : most),
+      0,
+    );
     if (gap < SETTLED_RH) return { path, solution, rhShares: found };
     // A step too long overshoots where a steep curve meets a wet plane: halve it then, and lengthen it while it leads on.
     step = gap > lastGap ? Math.max(step / 2, 0.01) : Math.min(step * 1.1, 20);

@@ -1,15 +1,38 @@
-import { fToC } from "../../core/enclosure/si.ts";
 import { dewPointF, relativeHumidityPct, vaporPressureInHg, vaporPressurePa } from "../../core/enclosure/humid-air.ts";
+import { SATURATION_FORMULAS } from "../../core/enclosure/saturation.ts";
+import { fToC } from "../../core/enclosure/si.ts";
 import { cellFunction, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { choice, temperature } from "../declare/scalar.ts";
-import { airHumidity, curve } from "./dew.ts";
+import { choice, humidity, temperature } from "../declare/scalar.ts";
 
 const PSYCHROMETRICS = "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6 (Hyland-Wexler); ISO 13788:2012 Annex E";
+const HUMIDITY_SOURCE = "relative humidity is above 0 and at most 100 %";
 
 const anyTemperature = (says: string) =>
-  temperature({ says, min: -148, max: 392, source: "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6" });
+  temperature({
+    says,
+    min: -148,
+    max: 392,
+    source: "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6",
+    usual: { min: 32, max: 125, ask: "is it in F?" },
+  });
+const airHumidity = (says: string) =>
+  humidity({
+    says,
+    above: 0,
+    source: HUMIDITY_SOURCE,
+    usual: { min: 5, max: 100, ask: "is it meant as a percent?" },
+  });
 
+export const curve = choice(SATURATION_FORMULAS, {
+  says: "curve of saturation pressure",
+  also: { iso: "ISO 13788", "hyland-wexler": "ASHRAE", "over water": "water" },
+  means: {
+    ASHRAE: "Hyland-Wexler equations, over ice below freezing",
+    "ISO 13788": "the form of that standard, over ice below freezing",
+    water: "over liquid water also below freezing, as weather services state dew points",
+  },
+});
 const formula = optional(curve, "ASHRAE", "ASHRAE equations, over ice below freezing");
 
 const dewPoint = cellFunction({
@@ -38,17 +61,22 @@ const dewHumidity = cellFunction({
   summary: "Relative humidity of air from temperature and dew point.",
   params: {
     temperature: anyTemperature("air temperature"),
-    dewPoint: anyTemperature("dew point, not above the air temperature"),
+    dewPoint: temperature({
+      says: "dew point, not above the air temperature",
+      min: -148,
+      max: 392,
+      source: "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6",
+    }),
     formula,
   },
   returns: quantityOf("%", "relative humidity in percent"),
   sources: [PSYCHROMETRICS],
   example: {
-    args: { temperature: "21 C", dewPoint: "4.3 C" },
-    gives: 33.5,
-    within: 0.5,
+    args: { temperature: "20 C", dewPoint: "9.3 C", formula: "ISO 13788" },
+    gives: 50,
+    within: 0.17,
     source:
-      "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 7: at 21 C a face at 4.3 C allows 34 % (its 2476 Pa for 21 C is a misprint; 831/2488 is 33.4 %)",
+      "DIN 4108-3 dew point table: air of 20 C and 50 % has a dew point of 9.3 C; half of its last digit, 0.05 C, is 0.17 %",
   },
   run: (a, tape) => relativeHumidityPct(fToC(a.temperature), fToC(a.dewPoint), a.formula, tape),
 });

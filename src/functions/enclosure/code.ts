@@ -1,79 +1,106 @@
-import { codeValue } from "../../core/enclosure/energy-code.ts";
-import { retarderClass, retarderRule, SHEATHINGS, unventedRoofR } from "../../core/enclosure/retarder.ts";
+import { countyZone } from "../../core/enclosure/county.ts";
+import { codeParts, codeValue } from "../../core/enclosure/energy-code.ts";
+import { type RetarderRow, retarderClass, retarderRule, SHEATHINGS } from "../../core/enclosure/retarder.ts";
 import { CODE_EDITIONS, CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
-import { RETARDER_CLAUSE, RETARDER_EDITIONS } from "../../core/enclosure/tables/retarders.ts";
-import { countyZone, parseZone, ZONE_SAYS } from "../../core/enclosure/zone.ts";
-import { cellFunction, numberOrText, preliminary, quantityOf, tableOf, textOf } from "../declare/cell-function.ts";
+import { DECK_RULE, RETARDER_CLAUSE, UNVENTED_ROOF_CLAUSE } from "../../core/enclosure/tables/retarders.ts";
+import { leastShareAboveDeck, unventedRoofR } from "../../core/enclosure/unvented-roof.ts";
+import { ifGiven, needed, orElse } from "../basis/term.ts";
+import { cellFunction, numberOrText, preliminary, quantityOf, textOf } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice, number, quantity, text } from "../declare/scalar.ts";
+import { choice, number, quantity } from "../declare/scalar.ts";
+import { stationOf } from "./climate-terms.ts";
+import { readCounty } from "./read/county.ts";
+import { shown } from "./shown.ts";
+import { climateZone, countyTerms, mapOf, zoneOf } from "./zone-terms.ts";
 
-export const zone = text({ says: ZONE_SAYS });
 const LOCAL = preliminary("energy and moisture code");
 
-const codeParams = (parts: string) => ({
-  zone,
-  part: text({ says: `part of the enclosure: ${parts}` }),
-  edition: optional(
-    choice(CODE_EDITIONS, {
-      says: "edition of the energy code",
-      also: { wa: "Washington 2021", washington: "Washington 2021" },
-    }),
-    "2021",
-    "IECC 2021",
-  ),
-});
+/** Other words for the parts of the code's tables. */
+export const PART_WORDS: Readonly<Record<string, string>> = {
+  roof: "ceiling",
+  attic: "ceiling",
+  wall: "wood wall",
+  "frame wall": "wood wall",
+  "wood frame wall": "wood wall",
+  "wood-frame wall": "wood wall",
+  "above-grade wall": "wood wall",
+  fenestration: "window",
+  windows: "window",
+  glazing: "window",
+  door: "window",
+  doors: "window",
+  basement: "basement wall",
+  crawlspace: "crawl wall",
+  "crawlspace wall": "crawl wall",
+  "crawl space wall": "crawl wall",
+};
+
+const partOf = (kind: "R" | "U") => {
+  const parts = codeParts(kind);
+  const also = Object.fromEntries(Object.entries(PART_WORDS).filter(([, part]) => parts.includes(part)));
+  return choice(parts, { says: "part of the enclosure", also });
+};
+
+const codeTerms = { climateZone, energyCode: orElse("energy code") };
 
 const uCode = cellFunction({
   name: "U_CODE",
   family: "Enclosure",
   summary: "The U-factor that the residential energy code allows at most, by climate zone and part.",
-  params: codeParams("wood wall, mass wall, ceiling, floor, basement wall, crawl wall, window, skylight, SHGC"),
-  returns: numberOrText("Btu/(h ft2 F)", "greatest U-factor, or NR where there is none"),
+  params: { part: partOf("U") },
+  placed: codeTerms,
+  named: countyTerms,
+  returns: numberOrText("Btu/(h ft2 F)", "greatest U-factor (F of a slab edge), or NR where there is none"),
   sources: CODE_EDITIONS.map((e) => CODE_SOURCE[e].U) as [string, ...string[]],
   cautions: [LOCAL],
   example: {
-    args: { zone: "4C", part: "wood wall", edition: "Washington 2021" },
+    args: { part: "wood wall", climateZone: "4C", energyCode: "Washington 2021" },
     gives: 0.056,
     within: 0.0005,
     source: "Washington State Energy Code 2021, WAC 51-11R-40211",
   },
-  run: (a, tape) => codeValue("U", parseZone(a.zone), a.part, a.edition, tape),
+  run: (a, tape) => codeValue("U", zoneOf(a, mapOf(a.energyCode), tape), a.part, a.energyCode, tape),
 });
 
 const rCode = cellFunction({
   name: "R_CODE",
   family: "Enclosure",
   summary: "The insulation that the residential energy code asks, by climate zone and part.",
-  params: codeParams("wood wall, mass wall, ceiling, floor, basement wall, crawl wall, slab"),
+  params: { part: partOf("R") },
+  placed: codeTerms,
+  named: countyTerms,
   returns: numberOrText("h ft2 F/Btu", 'least R; "13+5" is cavity and continuous, "20 or 13+5" a choice'),
-  sources: ["IECC/IRC 2018 Table R402.1.2 (N1102.1.2)", "IECC 2021 Table R402.1.3"],
+  sources: CODE_EDITIONS.filter((e) => e !== "Washington 2021").map((e) => CODE_SOURCE[e].R) as [string, ...string[]],
   cautions: [LOCAL],
   example: {
-    args: { zone: "5", part: "ceiling", edition: "2018" },
+    args: { part: "ceiling", climateZone: "5", energyCode: "2018" },
     gives: 49,
     within: 0,
     source: "IECC/IRC 2018 Table R402.1.2 = N1102.1.2, as printed in a municipal code",
   },
-  run: (a, tape) => codeValue("R", parseZone(a.zone), a.part, a.edition, tape),
+  run: (a, tape) => codeValue("R", zoneOf(a, mapOf(a.energyCode), tape), a.part, a.energyCode, tape),
 });
 
-const climateZone = cellFunction({
+const climateZoneFunction = cellFunction({
   name: "CLIMATE_ZONE",
   family: "Enclosure",
-  summary: "Climate zone of a US county, by the map of the IECC 2009 to 2018.",
-  params: {
-    county: text({ says: 'county, with or without "County"' }),
-    state: text({ says: "state, two letters" }),
-  },
+  summary: "Climate zone of a US county, on the map of the energy code that holds.",
+  params: {},
+  placed: { county: needed("county"), state: needed("state") },
+  named: { energyCode: orElse("energy code") },
   returns: textOf("zone with its moisture regime, such as 5A"),
-  sources: ["US Department of Energy, climate zones by county, 2010 (CC0 data package)"],
+  sources: [
+    "US Department of Energy, climate zones by county, 2010 (CC0 data package)",
+    "national laboratory report PNNL-33270 (2022), counties of the 2021 map",
+  ],
   example: {
-    args: { county: "DeKalb", state: "AL" },
-    gives: "3A",
+    args: { county: "Tompkins", state: "NY", energyCode: "2018" },
+    gives: "6A",
     within: 0,
-    source: "US Department of Energy, climate zones by county, 2010: DeKalb County, Alabama, zone 3, moist",
+    source: "US Department of Energy, climate zones by county, 2010: Tompkins County, New York, zone 6, moist",
   },
-  run: (a, tape) => countyZone(a.county, a.state, tape),
+  run: (a, tape) => countyZone(readCounty(a.county, a.state), mapOf(a.energyCode), tape),
 });
 
 const retarderClassFunction = cellFunction({
@@ -82,15 +109,15 @@ const retarderClassFunction = cellFunction({
   summary: "Vapor retarder class I, II or III of a permeance, or none.",
   params: { permeance: quantity("perm", { says: "dry-cup permeance (ASTM E96 procedure A)", min: 0, max: 1e6 }) },
   returns: textOf("I, II, III or none"),
-  sources: ["IRC 2021 R202: I to 0.1 perm, II to 1.0, III to 10"],
+  sources: ["IRC 2021 R202 and Table R702.7(1): I to 0.1 perm, II to 1.0, III to 10"],
   example: { args: { permeance: 0.06 }, gives: "I", within: 0, source: "IRC 2021 R202: class I is 0.1 perm or less" },
   run: (a, tape) => retarderClass(a.permeance, tape),
 });
 
-const stud = optional(
-  choice(["2x4", "2x6"], { says: "stud of the wall, which the code's table goes by" }),
-  "2x6",
-  "2x6 wall",
+const rules = columnsOf<RetarderRow>(
+  ["class", "", (r) => r.cls],
+  ["allowed", "", (r) => (r.allowed ? "allowed" : "not allowed")],
+  ["why", "", (r) => r.why],
 );
 
 const retarderRuleFunction = cellFunction({
@@ -99,20 +126,15 @@ const retarderRuleFunction = cellFunction({
   summary:
     "Which class of vapor retarder the code lets stand inside a framed wall, by climate zone and what is outside.",
   params: {
-    zone,
     outsideR: optional(
-      number({ says: "R of continuous insulation outside, h ft2 F/Btu", min: 0, max: 200 }),
+      number({
+        says: "R of continuous insulation outside, h ft2 F/Btu",
+        min: 0,
+        max: 200,
+        usual: { min: 0, max: 60, ask: "is it an R?" },
+      }),
       0,
       "no continuous insulation outside",
-    ),
-    stud,
-    cladding: optional(
-      choice(["vented", "not vented"], {
-        says: "cladding",
-        also: { ventilated: "vented", no: "not vented", yes: "vented" },
-      }),
-      "not vented",
-      "cladding not vented",
     ),
     sheathing: optional(
       choice(SHEATHINGS, {
@@ -122,17 +144,19 @@ const retarderRuleFunction = cellFunction({
       "wood panel",
       "wood panel sheathing",
     ),
-    edition: optional(choice(RETARDER_EDITIONS, { says: "edition of the IRC" }), "2021", "IRC 2021"),
   },
-  returns: tableOf("a row for class I, II, III and none", [
-    ["class", ""],
-    ["allowed", ""],
-    ["why", ""],
-  ]),
+  placed: {
+    climateZone,
+    codeStud: orElse("code stud"),
+    claddingVent: orElse("cladding vent"),
+    residentialCode: orElse("residential code"),
+  },
+  named: countyTerms,
+  returns: rules.table("a row for each class: I, II, variable (from 2021), III and none"),
   sources: [RETARDER_CLAUSE["2018"], RETARDER_CLAUSE["2021"]],
   cautions: [preliminary("moisture")],
   example: {
-    args: { zone: "5", outsideR: 7.5, stud: "2x6" },
+    args: { outsideR: 7.5, climateZone: "5", codeStud: "2x6", residentialCode: "2018" },
     gives: [
       ["I", "allowed", "class I or II is the rule here"],
       ["II", "allowed", "class I or II is the rule here"],
@@ -142,31 +166,53 @@ const retarderRuleFunction = cellFunction({
     within: 0,
     source: "IRC 2018 Table R702.7.1 as copied by a public code guide: zone 5, 2x6, R-7.5",
   },
-  run: (a, tape) =>
-    retarderRule(
-      parseZone(a.zone),
-      { stud: a.stud, outsideR: a.outsideR, ventedCladding: a.cladding === "vented", sheathing: a.sheathing },
-      a.edition,
-      tape,
-    ),
+  run(a, tape) {
+    const zone = zoneOf(a, mapOf(a.residentialCode), tape);
+    const wall = {
+      stud: a.codeStud,
+      outsideR: a.outsideR,
+      ventedCladding: a.claddingVent === "vented",
+      sheathing: a.sheathing,
+    };
+    const rows = retarderRule(zone, wall, a.residentialCode, tape);
+    const says = {
+      symbol: "rule",
+      rule: `${a.codeStud}, R-${a.outsideR} outside`,
+      clause: RETARDER_CLAUSE[a.residentialCode],
+    };
+    return shown(rules, rows, tape, says);
+  },
 });
 
 const roofUnvented = cellFunction({
   name: "ROOF_UNVENTED",
   family: "Enclosure",
   summary: "Least R of air-impermeable insulation in an unvented roof, by climate zone.",
-  params: { zone },
+  params: {},
+  placed: { climateZone, residentialCode: orElse("residential code") },
+  named: {
+    ...countyTerms,
+    climateStation: ifGiven("climate station", "the code's other rule, 45 F at the deck, is not worked out"),
+  },
   returns: quantityOf("h ft2 F/Btu", "least R for condensation control"),
-  sources: ["IRC Table R806.5"],
+  sources: [UNVENTED_ROOF_CLAUSE, DECK_RULE.clause],
   cautions: [preliminary("moisture")],
-  example: { args: { zone: "6" }, gives: 25, within: 0, source: "IRC Table R806.5, zone 6, quoted in public notes" },
-  run: (a, tape) => unventedRoofR(parseZone(a.zone), tape),
+  example: {
+    args: { climateZone: "6" },
+    gives: 25,
+    within: 0,
+    source: "IRC 2021 Table R806.5, zone 6, read in a state code of that base",
+  },
+  run(a, tape) {
+    if (a.climateStation !== undefined) leastShareAboveDeck(stationOf(a.climateStation), tape);
+    return unventedRoofR(zoneOf(a, mapOf(a.residentialCode), tape), tape);
+  },
 });
 
 export const enclosureCodeFunctions = [
   uCode,
   rCode,
-  climateZone,
+  climateZoneFunction,
   retarderClassFunction,
   retarderRuleFunction,
   roofUnvented,

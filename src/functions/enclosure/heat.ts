@@ -1,10 +1,12 @@
-import { assemble } from "../../core/enclosure/assembly.ts";
-import { INSIDE_FILM_SAYS, OUTSIDE_FILM_SAYS } from "../../core/enclosure/films.ts";
-import { rSchedule, stackR } from "../../core/enclosure/r-value.ts";
-import { cellFunction, preliminary, quantityOf, tableOf } from "../declare/cell-function.ts";
+import { rSchedule, type ScheduleRow, stackR } from "../../core/enclosure/r-value.ts";
+import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { text } from "../declare/scalar.ts";
 import { layerRows, layers } from "./layers.ts";
+import { INSIDE_FILM_SAYS, OUTSIDE_FILM_SAYS } from "./read/film.ts";
+import { readAssembly } from "./read/layer.ts";
+import { shown } from "./shown.ts";
 
 export const ISO_6946 =
   "ISO 6946:2017 6.7 (series, upper and lower limit), Table 7 (films), 6.9 and Annex D (air layers)";
@@ -22,7 +24,7 @@ export const insideFilm = optional(
 export const outsideFilm = optional(
   text({ says: OUTSIDE_FILM_SAYS }),
   "winter",
-  "winter wind of 15 mph, R 0.17 (ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10)",
+  "wind of 15 mph, R 0.17, where no ventilated cavity takes its place (ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10)",
 );
 
 const rStack = cellFunction({
@@ -50,20 +52,23 @@ const rStack = cellFunction({
     source:
       "Scottish Building Standards Annex 6.B.2 (ISO 6946): path through the insulation 4.111 m2 K/W, here in h ft2 F/Btu (x 5.678263)",
   },
-  run: (a, tape) => stackR(assemble(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), tape),
+  run: (a, tape) => stackR(readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), tape),
 });
+
+const schedule = columnsOf<ScheduleRow>(
+  ["layer", "", (r) => r.name],
+  ["thickness", "in", (r) => r.thicknessIn ?? ""],
+  ["R", R_UNIT, (r) => r.rIp],
+  ["running total", R_UNIT, (r) => r.totalIp],
+);
 
 const rScheduleFunction = cellFunction({
   name: "R_SCHEDULE",
   family: "Enclosure",
   summary: "R of each layer from inside to outside with the running total, films included.",
   params: { layers: layers(), insideFilm, outsideFilm },
-  returns: tableOf("a row for each film and layer", [
-    ["layer", ""],
-    ["thickness", "in"],
-    ["R", R_UNIT],
-    ["running total", R_UNIT],
-  ]),
+  placed: {},
+  returns: schedule.table("a row for each film and layer"),
   sources: [ISO_6946, ASHRAE_HEAT, WOOD_K, MATERIAL_DATA],
   cautions: [preliminary("heat")],
   example: {
@@ -84,7 +89,16 @@ const rScheduleFunction = cellFunction({
     within: 1e-9,
     source: "exact arithmetic with the films of ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10 (0.68, 0.17)",
   },
-  run: (a, tape) => rSchedule(assemble(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), tape),
+  run(a, tape) {
+    const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
+    const says = {
+      symbol: "R",
+      rule: "each layer, then the running total",
+      unit: R_UNIT,
+      clause: "ISO 6946:2017 6.7.1",
+    };
+    return shown(schedule, rSchedule(assembly, tape), tape, says);
+  },
 });
 
 export const enclosureHeatFunctions = [rStack, rScheduleFunction] as const;

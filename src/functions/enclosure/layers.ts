@@ -1,22 +1,31 @@
-import type { LayerRow } from "../../core/enclosure/layer.ts";
 import { optional } from "../declare/param.ts";
 import { length, number, text } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
+import type { LayerRow } from "./read/layer.ts";
+
+/** Layers thicker than this are more often an R or millimeters in the wrong column. */
+const USUAL_IN = { min: 0, max: 12, ask: "is it an R-value, or in millimeters?" };
 
 /** The columns of a range of layers, in their order; a header row with these words may reorder them. */
 const columns = {
   material: text({
-    says: "material, one of the built-in names such as gypsum board, veneer panel, mineral wool board, OSB, air space, or an own name with its own figures",
+    says: "material, one of the built-in names (MATERIALS lists them) such as gypsum board, veneer panel, mineral wool board, OSB, air space, or an own name with its own figures",
     heads: ["layer", "name", "materials", "layers"],
   }),
   thickness: optional(
-    length("in", { says: "thickness; blank for a membrane or paint", min: 0, max: 120, heads: ["thick", "t", "d"] }),
+    length("in", {
+      says: "thickness; blank for a membrane or paint",
+      min: 0,
+      max: 120,
+      usual: USUAL_IN,
+      heads: ["thick", "t", "d"],
+    }),
     undefined,
     "",
   ),
   R: optional(
     text({
-      says: "R of the layer (13, R-13, RSI 2.3), R per inch (R 4.2/in) or conductivity (k 0.25, 0.036 W/mK; wood by G 0.5 M 12); wins over the built-in figure",
+      says: "R of the layer (13, R-13, RSI 2.3), R per inch (R 4.2/in) or conductivity (k 0.25, 0.036 W/mK; wood by G 0.5 M 12); wins over the built-in figure; none for no R, since a 0 is read as a blank",
       heads: ["r-value", "r value", "resistance"],
     }),
     undefined,
@@ -51,6 +60,7 @@ const columns = {
       says: "conductivity, Btu in/(h ft2 F), in place of R",
       above: 0,
       max: 5000,
+      usual: { min: 0.1, max: 20, ask: "is it in Btu in/(h ft2 F)?" },
       heads: ["k-value", "conductivity"],
     }),
     undefined,
@@ -66,6 +76,14 @@ const columns = {
     undefined,
     "",
   ),
+  weight: optional(
+    text({
+      says: "weight, for LOAD_DEAD and LIFT_WEIGHT; not used here",
+      heads: ["weight psf", "psf", "dead load"],
+    }),
+    undefined,
+    "",
+  ),
 };
 
 /** How the three columns for figures under a heading of their own read as the texts of the R and vapor columns. */
@@ -77,7 +95,7 @@ function figure(word: string, value: number | undefined): string | undefined {
 export const layers = (says = "the layers, one row each, from inside to outside") =>
   table(columns, { says, maxRows: 100 });
 
-/** What the core wants of a row. */
+/** What the readers want of a row. */
 export function layerRows(rows: readonly RowOf<typeof columns>[]): readonly LayerRow[] {
   return rows.map((r) => ({
     row: r.row,

@@ -3,6 +3,19 @@ import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.
 import { optional } from "../declare/param.ts";
 import { humidity, length, text } from "../declare/scalar.ts";
 import { ISO_6946, MATERIAL_DATA, R_UNIT, WOOD_K } from "./heat.ts";
+import { readLayer } from "./read/layer.ts";
+
+const thickness = (says: string) =>
+  optional(
+    length("in", {
+      says,
+      above: 0,
+      max: 120,
+      usual: { min: 0.001, max: 12, ask: "is it an R-value, or in millimeters?" },
+    }),
+    undefined,
+    "",
+  );
 
 const rLayer = cellFunction({
   name: "R_LAYER",
@@ -10,7 +23,7 @@ const rLayer = cellFunction({
   summary: "R-value of one layer of a generic material, or of an own conductivity.",
   params: {
     material: text({ says: "material, such as gypsum board, veneer panel, mineral wool board, OSB" }),
-    thickness: optional(length("in", { says: "thickness; blank for a membrane", min: 0, max: 120 }), undefined, ""),
+    thickness: thickness("thickness; blank for a membrane"),
     R: optional(
       text({ says: "own figure instead of the built-in: R 4.2/in, k 0.25, 0.036 W/mK, or R of the layer" }),
       undefined,
@@ -21,13 +34,14 @@ const rLayer = cellFunction({
   sources: [ISO_6946, WOOD_K, MATERIAL_DATA],
   cautions: [preliminary("heat")],
   example: {
-    args: { material: "foam", thickness: "150 mm", R: "0.035 W/mK" },
+    args: { material: "extruded sample", thickness: "150 mm", R: "0.035 W/mK" },
     gives: 24.36,
     within: 0.03,
     source:
       "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 1: 0.150 m of k 0.035 has R 4.29 m2 K/W, here in h ft2 F/Btu (x 5.678263)",
   },
-  run: ({ material, thickness, R }, tape) => layerR({ row: 1, material, thicknessIn: thickness, resistance: R }, tape),
+  run: ({ material, thickness: thicknessIn, R }, tape) =>
+    layerR(readLayer({ row: 1, material, thicknessIn, resistance: R }), tape),
 });
 
 const permLayer = cellFunction({
@@ -36,7 +50,7 @@ const permLayer = cellFunction({
   summary: "Vapor permeance of one layer of a generic material; wood panels depend on the humidity in them.",
   params: {
     material: text({ says: "material, such as veneer panel, plywood, OSB, gypsum board" }),
-    thickness: optional(length("in", { says: "thickness; blank for a membrane", min: 0.001, max: 120 }), undefined, ""),
+    thickness: thickness("thickness; blank for a membrane"),
     humidity: optional(
       humidity({ says: "relative humidity in the layer: 25 is a dry cup, 75 a wet cup" }),
       25,
@@ -51,9 +65,10 @@ const permLayer = cellFunction({
     gives: 0.6881,
     within: 0.0005,
     source:
-      "EnergyPlus open data set, plywood, mu 200 at 50 % RH: 0.6881 perm-inch by the perm of 57.2135 ng/(s m2 Pa)",
+      "a US national laboratory's open data set, plywood, mu 200 at 50 % RH: 0.6881 perm-inch by the perm of 57.2135 ng/(s m2 Pa)",
   },
-  run: (a, tape) => layerPerm({ row: 1, material: a.material, thicknessIn: a.thickness }, a.humidity / 100, tape),
+  run: ({ material, thickness: thicknessIn, humidity: percent }, tape) =>
+    layerPerm(readLayer({ row: 1, material, thicknessIn }), percent / 100, tape),
 });
 
 export const enclosureMaterialFunctions = [rLayer, permLayer] as const;

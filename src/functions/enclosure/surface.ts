@@ -1,54 +1,59 @@
-import { assemble } from "../../core/enclosure/assembly.ts";
-import { fToC } from "../../core/enclosure/si.ts";
-import { exteriorShareOf, exteriorShareTable, leastExteriorShare } from "../../core/enclosure/exterior-share.ts";
+import {
+  exteriorShareOf,
+  exteriorShareRows,
+  leastExteriorShare,
+  type ShareRow,
+} from "../../core/enclosure/exterior-share.ts";
 import { vaporPressurePa } from "../../core/enclosure/humid-air.ts";
-import { monthlyAir } from "../../core/enclosure/indoor.ts";
 import { dewPointFromPressureC } from "../../core/enclosure/saturation.ts";
-import { surfaceFactor } from "../../core/enclosure/surface-factor.ts";
-import { parseZone } from "../../core/enclosure/zone.ts";
-import { cellFunction, preliminary, tableOf } from "../declare/cell-function.ts";
+import { type SurfaceFactor, surfaceFactor } from "../../core/enclosure/surface-factor.ts";
+import { orElse } from "../basis/term.ts";
+import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice, humidity, text } from "../declare/scalar.ts";
-import { zone } from "./code.ts";
-import { airHumidity, airTemperature } from "./dew.ts";
-import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";
+import { text } from "../declare/scalar.ts";
+import { AIR_PLACES, bothSides } from "./air-terms.ts";
+import { airOfYear, CLIMATE_PLACES } from "./climate-terms.ts";
+import { MATERIAL_DATA } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
-import { climateParam, indoorParam, indoorRows, readClimate } from "./months.ts";
+import { readAssembly } from "./read/layer.ts";
+import { shown } from "./shown.ts";
+import { climateZone, countyTerms, zoneIfGiven } from "./zone-terms.ts";
 
-const surfaceFactorFunction = cellFunction({
-  name: "SURFACE_FACTOR",
+const factorColumns = columnsOf<SurfaceFactor>(
+  ["factor", "", (r) => r.factor],
+  ["least factor", "", (r) => r.leastFactor],
+  ["month", "", (r) => r.month],
+  ["least surface temperature", "F", (r) => r.leastF ?? ""],
+  ["verdict", "", (r) => r.verdict],
+);
+
+const temperatureFactor = cellFunction({
+  name: "TEMPERATURE_FACTOR",
   family: "Enclosure",
-  summary: "Temperature factor of the inside surface against the least one that keeps mold away through the year.",
-  params: {
-    layers: layers(),
-    climate: {
-      ...climateParam,
-      says: "outdoor climate: a station, twelve rows of month, mean temperature and relative humidity, or one design condition",
-    },
-    indoor: indoorParam,
-    limit: optional(
-      humidity({ says: "greatest relative humidity at the surface", above: 0 }),
-      80,
-      "80 % at the surface, the mold criterion of ISO 13788",
+  summary:
+    "How warm the inside surface stays, as a share of the way from outdoors to indoors, against mold through the year.",
+  params: { layers: layers() },
+  placed: {
+    ...CLIMATE_PLACES,
+    surfaceHumidityLimit: orElse("surface humidity limit"),
+    insideFilm: optional(
+      text({ says: "air film inside, as for R_STACK" }),
+      "ISO mold",
+      "that of the ISO mold check, 0.25 m2 K/W, for walls, roofs and floors alike",
     ),
-    insideFilm: optional(text({ says: "air film inside, as for R_STACK" }), "ISO mold", "ISO mold check, 0.25 m2 K/W"),
     outsideFilm: optional(text({ says: "air film outside, as for R_STACK" }), "ISO", "ISO 6946, 0.04 m2 K/W"),
   },
-  returns: tableOf("one row", [
-    ["factor", ""],
-    ["least factor", ""],
-    ["month", ""],
-    ["least surface temperature", "F"],
-    ["verdict", ""],
-  ]),
+  oneRow: true,
+  returns: factorColumns.table("one row"),
   sources: ["ISO 13788:2012 clause 5 and 4.4.1", MATERIAL_DATA],
   assumptions: ["The plane part only: corners, columns and window rims are colder and need a detailed calculation."],
   cautions: [preliminary("moisture")],
   example: {
     args: {
-      layers: [["wall", null, "RSI 0.96"]],
-      climate: [["winter", "-5 C", 80]],
-      indoor: [["indoor", "20 C", 50]],
+      layers: [["plain part", null, "RSI 0.96"]],
+      climateStation: [["winter", "-5 C", 80]],
+      indoorMoisture: [["indoor", "20 C", 50]],
     },
     gives: [[0.8, 0.7, "winter", 54.68, "no mold expected on the plane part"]],
     within: 0.05,
@@ -56,32 +61,32 @@ const surfaceFactorFunction = cellFunction({
       "DIN 4108-2: 20 C, 50 % inside and -5 C outside ask 12.6 C (54.68 F) and a factor of 0.70; R 0.25 + 0.96 + 0.04 gives 0.80 by arithmetic",
   },
   run(a, tape) {
-    const assembly = assemble(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
-    const air = monthlyAir(readClimate(a.climate, true, tape), indoorRows(a.indoor), tape);
-    return surfaceFactor(assembly, air, a.limit / 100, tape);
+    const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
+    const factor = surfaceFactor(assembly, airOfYear(a, true, tape), a.surfaceHumidityLimit / 100, tape);
+    const says = {
+      symbol: "factor",
+      rule: "of the wall against the least of the year",
+      clause: "ISO 13788:2012 clause 5",
+    };
+    return shown(factorColumns, [factor], tape, says);
   },
 });
 
-const exteriorShare = cellFunction({
-  name: "DEW_EXTERIORSHARE",
+const shareColumns = columnsOf<ShareRow>(
+  ["what", "", (r) => r.what],
+  ["share", "", (r) => r.share],
+  ["remark", "", (r) => r.remark],
+);
+
+const outsideShare = cellFunction({
+  name: "DEW_OUTSIDESHARE",
   family: "Enclosure",
   summary:
     "Least share of R outboard of the air barrier that keeps it above the dew point, this wall's share, and the code's.",
-  params: {
-    indoorTemperature: airTemperature("indoor air temperature"),
-    indoorHumidity: airHumidity("indoor relative humidity"),
-    outdoorTemperature: airTemperature("outdoor temperature, such as the mean of the coldest month"),
-    layers: optional(layers("the layers, with the air barrier marked in the fifth column"), [], ""),
-    zone: optional(zone, "", ""),
-    stud: optional(choice(["2x4", "2x6"], { says: "stud of the code's table" }), "2x6", "2x6 in the code's table"),
-    insideFilm,
-    outsideFilm,
-  },
-  returns: tableOf("a row for the need, for the wall where layers are given, and for the code where a zone is", [
-    ["what", ""],
-    ["share", ""],
-    ["remark", ""],
-  ]),
+  params: { layers: layers("the layers, with the air barrier marked in the role column") },
+  placed: AIR_PLACES,
+  named: { climateZone, ...countyTerms, codeStud: orElse("code stud") },
+  returns: shareColumns.table("a row for the need, for this wall, and for the code where a zone is given"),
   sources: [
     "ASHRAE Handbook Fundamentals 2021 ch. 27 (temperature by R)",
     "IRC 2021 Tables R702.7(2) and (3)",
@@ -89,23 +94,37 @@ const exteriorShare = cellFunction({
   ],
   cautions: [preliminary("moisture")],
   example: {
-    args: { indoorTemperature: "21 C", indoorHumidity: 33.51, outdoorTemperature: "-1 C" },
-    gives: [["needed by dew point", 0.24, "least share of R outboard of the air barrier"]],
+    args: {
+      layers: [
+        ["inboard", null, "RSI 3.42"],
+        ["outboard", null, "RSI 1.08", null, "air barrier"],
+      ],
+      indoorTemperature: "21 C",
+      indoorHumidity: 33.51,
+      outdoorTemperature: "-1 C",
+    },
+    gives: [
+      ["needed by dew point", 0.24, "least share of R outboard of the air barrier"],
+      ["this wall", 0.24, "enough"],
+    ],
     within: 0.005,
     source:
-      "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 7: R outward 1.14 of 4.68 is 0.24, and its face at 4.3 C allows 34 % (33.5) at 21 C",
+      "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 7: R outward 1.14 of 4.68 is 0.24, and its face at 4.3 C allows 34 % (33.5) at 21 C; the films 0.12 and 0.03 are those of 0.68 and 0.17",
   },
   run(a, tape) {
-    const insideC = fToC(a.indoorTemperature);
-    const vaporPa = vaporPressurePa(insideC, a.indoorHumidity / 100, "ISO 13788", tape);
-    const dewC = dewPointFromPressureC(vaporPa, "ISO 13788");
-    const least = leastExteriorShare(insideC, dewC, fToC(a.outdoorTemperature), tape);
-    const rows = layerRows(a.layers);
-    const own =
-      rows.length === 0 ? undefined : exteriorShareOf(assemble(rows, a.insideFilm, a.outsideFilm, tape), tape);
-    const code = a.zone === "" ? undefined : { zone: parseZone(a.zone), stud: a.stud };
-    return exteriorShareTable(least, own, code, tape);
+    const { insideC, insideRh, outsideC, outsideRh } = bothSides(a, tape);
+    const dewC = dewPointFromPressureC(vaporPressurePa(insideC, insideRh, "ISO 13788", tape), "ISO 13788");
+    const least = leastExteriorShare(insideC, dewC, outsideC, tape);
+    if (vaporPressurePa(outsideC, outsideRh, "ISO 13788") > vaporPressurePa(insideC, insideRh, "ISO 13788")) {
+      tape?.caution(
+        "The outdoor air holds more vapor than the indoor air: the rule, which is for winter, says little here.",
+      );
+    }
+    const own = exteriorShareOf(readAssembly(layerRows(a.layers), "wall", "winter", tape), tape);
+    const zone = zoneIfGiven(a, "2021", tape);
+    const rows = exteriorShareRows(least, own, zone === undefined ? undefined : { zone, stud: a.codeStud }, tape);
+    return shown(shareColumns, rows, tape, { symbol: "shares", rule: "needed, built, and implied by the code" });
   },
 });
 
-export const enclosureSurfaceFunctions = [surfaceFactorFunction, exteriorShare] as const;
+export const enclosureSurfaceFunctions = [temperatureFactor, outsideShare] as const;

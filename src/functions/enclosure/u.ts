@@ -1,35 +1,72 @@
 import { fixingsU } from "../../core/enclosure/fixings.ts";
-import { framedWall } from "../../core/enclosure/framed.ts";
-import { U_METHODS, uFactor } from "../../core/enclosure/u-factor.ts";
+import { framedWall, UNBROKEN } from "../../core/enclosure/framed.ts";
+import { uFactor } from "../../core/enclosure/u-factor.ts";
+import { BadInput } from "../../core/kit/refusal.ts";
+import { ifGiven, orElse } from "../basis/term.ts";
 import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, number, share, text, whole } from "../declare/scalar.ts";
-import { table } from "../declare/table.ts";
+import { length, number, quantity, text, whole } from "../declare/scalar.ts";
+import { type RowOf, table } from "../declare/table.ts";
 import { ASHRAE_HEAT, ISO_6946, insideFilm, MATERIAL_DATA, outsideFilm, WOOD_K } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
+import { readInsideFilm, readOutsideFilm } from "./read/film.ts";
+import { fixingConductivity } from "./read/fixing.ts";
+import { type LayerRow, readLayer } from "./read/layer.ts";
 
-const fixingsParam = table(
-  {
-    fixing: text({
-      says: 'name, such as steel screw; "stainless" takes that steel',
-      heads: ["name", "fastener", "screw"],
-    }),
-    diameter: length("in", { says: "shank diameter", above: 0, max: 2, heads: ["dia", "d"] }),
-    perArea: number({ says: "number per ft2", above: 0, max: 100, heads: ["per ft2", "number", "n"] }),
-    layerRow: whole({
-      says: "row of the layer that it crosses",
-      min: 1,
-      max: 100,
-      heads: ["layer", "layer row", "row"],
-    }),
-    depth: optional(
-      length("in", { says: "length inside that layer; blank where it crosses it fully", above: 0, max: 120 }),
-      undefined,
-      "",
-    ),
-  },
-  { says: "point fixings through insulation, one row for each kind and layer", maxRows: 50 },
-);
+const fixingColumns = {
+  fixing: text({
+    says: "name that says its material: steel screw, stainless screw, fiberglass tie, plastic, wood dowel",
+    heads: ["name", "fastener", "screw"],
+  }),
+  diameter: length("in", { says: "shank diameter", above: 0, max: 2, heads: ["dia", "d"] }),
+  perArea: number({ says: "number per ft2", above: 0, max: 100, heads: ["per ft2", "number", "n"] }),
+  layerRow: whole({
+    says: "row of the layer that it crosses",
+    min: 1,
+    max: 100,
+    heads: ["layer", "layer row", "row"],
+  }),
+  depth: optional(
+    length("in", { says: "length inside that layer; blank where it crosses it fully", above: 0, max: 120 }),
+    undefined,
+    "",
+  ),
+  conductivity: optional(
+    quantity("W/mK", { says: "own conductivity, W/(m K)", above: 0, max: 500, heads: ["k", "lambda"] }),
+    undefined,
+    "",
+  ),
+};
+const fixingsParam = table(fixingColumns, {
+  says: "point fixings through insulation, one row for each kind and layer",
+  maxRows: 50,
+});
+
+function fixingOf(f: RowOf<typeof fixingColumns>) {
+  return {
+    row: f.row,
+    name: f.fixing,
+    conductivityWmK: f.conductivity ?? fixingConductivity(f.fixing, `row ${f.row} of fixings`),
+    diameterIn: f.diameter,
+    perFt2: f.perArea,
+    layerRow: f.layerRow,
+    depthIn: f.depth,
+  };
+}
+
+/** Word for a framing row whose layer goes through unbroken. */
+const readFraming = (row: LayerRow) => (row.material.trim().toLowerCase() === UNBROKEN ? UNBROKEN : readLayer(row));
+
+/** @throws BadInput for framing rows without their share */
+function shareOf(share: number | undefined, rows: number): number {
+  if (rows === 0) return 0;
+  if (share !== undefined && share > 0) return share;
+  throw new BadInput(
+    "Framing share is missing",
+    "framing rows are given, and how much of the wall they take stands neither in the call nor in the basis",
+    "Give it, such as 12%, or a row Framing share; FRAMING_SHARE works it out",
+  );
+}
 
 const uFactorFunction = cellFunction({
   name: "U_FACTOR",
@@ -38,35 +75,20 @@ const uFactorFunction = cellFunction({
     "U-factor of a wall, roof or floor with framing: parallel path, isothermal planes or the ISO 6946 combined method.",
   params: {
     layers: layers("the layers where there is no framing, from inside to outside"),
-    framingShare: optional(share({ says: "part of the area that is framing", max: 0.99 }), 0, "no framing"),
-    framingLayers: optional(
+    framing: optional(
       layers(
         'the framing beside the layers: as many rows ("same" where a layer goes on unbroken), or one row that replaces the only layer of its thickness',
       ),
       [],
       "no framing rows",
     ),
-    method: optional(
-      choice(U_METHODS, {
-        says: "how the parts are put together",
-        also: {
-          "parallel path": "parallel",
-          "isothermal planes": "isothermal",
-          "iso 6946": "combined",
-          iso: "combined",
-        },
-        means: {
-          parallel: "heat flows straight through each part: the largest R, usual for wood framing",
-          isothermal: "each layer levels out sideways: the smallest R",
-          combined: "the mean of both limits of R (ISO 6946), up to a ratio of 1.5",
-        },
-      }),
-      "parallel",
-      "parallel path, the usual method for wood framing",
-    ),
+    fixings: optional(fixingsParam, [], "no screws or ties cross the insulation"),
     insideFilm,
     outsideFilm,
-    fixings: optional(fixingsParam, [], "no screws or ties cross the insulation"),
+  },
+  placed: {
+    framingShare: ifGiven("framing share"),
+    framingMethod: orElse("framing method"),
   },
   returns: quantityOf("Btu/(h ft2 F)", "heat that passes per area and degree"),
   sources: [ISO_6946, ASHRAE_HEAT, WOOD_K, MATERIAL_DATA],
@@ -75,28 +97,29 @@ const uFactorFunction = cellFunction({
     args: {
       layers: [
         ["gypsum", null, 0.56],
-        ["cavity insulation", 3.5, 13],
+        ["cavity", 3.5, 13],
         ["sheathing and siding", null, 0.64],
       ],
+      framing: [["framing member", 3.5, 4.38]],
       framingShare: 0.25,
-      framingLayers: [["wood", 3.5, 4.38]],
     },
     gives: 0.089,
     within: 0.0005,
     source: "ANSI/ASHRAE/IES 90.1 Table A3.4, wood-framed wall 16 in on center, R-13: U 0.089 (value from memory)",
   },
   run(a, tape) {
-    const framing = layerRows(a.framingLayers);
-    const wall = framedWall(layerRows(a.layers), framing, a.framingShare, a.insideFilm, a.outsideFilm, tape);
-    const fixings = a.fixings.map((f) => ({
-      row: f.row,
-      name: f.fixing,
-      diameterIn: f.diameter,
-      perFt2: f.perArea,
-      layerRow: f.layerRow,
-      depthIn: f.depth,
-    }));
-    return uFactor(wall.paths, a.method, (rIp) => fixingsU(wall.clear, fixings, rIp, tape), tape);
+    const framing = layerRows(a.framing).map(readFraming);
+    const share = shareOf(a.framingShare, framing.length);
+    if (framing.length === 0 && a.framingShare !== undefined && a.framingShare > 0) {
+      tape?.caution(
+        `The framing share of ${a.framingShare * 100} % is not used: no framing rows say what it is made of, and U is that of the clear wall.`,
+      );
+    }
+    const inside = readInsideFilm(a.insideFilm);
+    const rows = layerRows(a.layers).map(readLayer);
+    const wall = framedWall(rows, framing, share, inside, readOutsideFilm(a.outsideFilm, inside), tape);
+    const fixings = a.fixings.map(fixingOf);
+    return uFactor(wall.paths, a.framingMethod, (rIp) => fixingsU(wall.clear, fixings, rIp, tape), tape);
   },
 });
 

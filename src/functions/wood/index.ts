@@ -2,6 +2,7 @@ import type { CellFunction } from "../declare/cell-function.ts";
 import { woodAdjusted } from "./adjusted.ts";
 import { woodCheck } from "./check.ts";
 import { woodBeamColumn, woodColumn } from "./column.ts";
+import { woodMoistureFunctions } from "./moisture.ts";
 import { panelCheck, panelSpan } from "./panel.ts";
 import { woodSection } from "./section.ts";
 import { woodSpan } from "./span.ts";
@@ -18,4 +19,5 @@ export const woodFunctions: readonly CellFunction[] = [
   woodBeamColumn,
   panelCheck,
   panelSpan,
+  ...woodMoistureFunctions,
 ];

@@ -7,10 +7,12 @@ import { keyOfTerm } from "../../../src/functions/declare/words.ts";
 import { registry } from "../../../src/functions/registry.ts";
 import { invoke } from "../../../src/functions/run/invoke.ts";
 
+/** One cell: a table goes into its place, never into a basis. */
+const single = (value: unknown): value is Raw => !Array.isArray(value) && value !== undefined;
+
 /** Own arguments of the example by place, and its terms as rows. */
 function parts(fn: CellFunction) {
   const args = fn.example.args;
-  const single = (value: unknown): value is Raw => !Array.isArray(value) && value !== undefined;
   const rows = [...fn.params, ...fn.named].flatMap(({ name, param }) =>
     isTerm(param) && single(args[name])
       ? [{ term: param.term, key: keyOfTerm(param.term), value: args[name] as Raw }]

@@ -149,7 +149,14 @@ export const MATERIALS: readonly Material[] = [
   },
   {
     name: "cross-laminated timber",
-    also: ["clt", "cross laminated timber panel", "clt panel", "nail-laminated timber", "nlt", "dowel-laminated timber"],
+    also: [
+      "clt",
+      "cross laminated timber panel",
+      "clt panel",
+      "nail-laminated timber",
+      "nlt",
+      "dowel-laminated timber",
+    ],
     heat: { kind: "wood", specificGravity: 0.42, moisturePct: 12 },
     heatSource: WOOD,
     ...SPRUCE_VAPOR,
@@ -256,12 +263,19 @@ export const MATERIALS: readonly Material[] = [
   },
   {
     name: "blown glass fiber",
-    also: ["blown fiberglass", "loose-fill fiberglass", "loose fill fiberglass", "blown-in fiberglass", "blown-in insulation"],
+    also: [
+      "blown fiberglass",
+      "loose-fill fiberglass",
+      "loose fill fiberglass",
+      "blown-in fiberglass",
+      "blown-in insulation",
+    ],
     heat: k(0.036),
     heatSource: `${F2021} (closed cavity)`,
     vapor: mu(1.2543),
     vaporSource: MOIST,
-    heatCaution: "Blown glass fiber: the figure is that of a closed cavity at 33 kg/m3; in an open attic it insulates less.",
+    heatCaution:
+      "Blown glass fiber: the figure is that of a closed cavity at 33 kg/m3; in an open attic it insulates less.",
     densityKgM3: 33,
   },
   {
@@ -549,7 +563,16 @@ export const MATERIALS: readonly Material[] = [
   },
   {
     name: "douglas-fir lumber",
-    also: ["douglas-fir", "douglas fir", "doug fir", "larch", "fir", "tongue and groove decking", "t&g decking", "wood decking"],
+    also: [
+      "douglas-fir",
+      "douglas fir",
+      "doug fir",
+      "larch",
+      "fir",
+      "tongue and groove decking",
+      "t&g decking",
+      "wood decking",
+    ],
     heat: k(0.15),
     heatSource: F2021,
     vapor: SOUTHERN_PINE,
@@ -598,7 +621,8 @@ export const MATERIALS: readonly Material[] = [
     heatSource: F2005,
     vapor: CEDAR,
     vaporSource: `${TABLE6} (western red cedar across the grain, 18 mm)`,
-    vaporCaution: "Wood siding: lapped boards let vapor and air through their joints; the figure is that of the solid wood.",
+    vaporCaution:
+      "Wood siding: lapped boards let vapor and air through their joints; the figure is that of the solid wood.",
     densityKgM3: 350,
     wood: "solid",
   },
@@ -653,7 +677,15 @@ export const MATERIALS: readonly Material[] = [
   },
   {
     name: "concrete",
-    also: ["normal-weight concrete", "poured concrete", "concrete slab", "slab", "concrete wall", "concrete topping", "topping slab"],
+    also: [
+      "normal-weight concrete",
+      "poured concrete",
+      "concrete slab",
+      "slab",
+      "concrete wall",
+      "concrete topping",
+      "topping slab",
+    ],
     heat: k(1.95),
     heatSource: F2005,
     vapor: series(25, [
@@ -668,7 +700,15 @@ export const MATERIALS: readonly Material[] = [
   },
   {
     name: "stucco",
-    also: ["cement mortar", "cement stucco", "mortar", "stone veneer", "manufactured stone", "three-coat stucco", "plaster"],
+    also: [
+      "cement mortar",
+      "cement stucco",
+      "mortar",
+      "stone veneer",
+      "manufactured stone",
+      "three-coat stucco",
+      "plaster",
+    ],
     heat: k(1.4),
     heatSource: F2005,
     vapor: mu(25),
@@ -745,7 +785,14 @@ export const MATERIALS: readonly Material[] = [
   },
   {
     name: "asphalt shingles",
-    also: ["shingles", "shingle roof", "asphalt shingle", "composition shingles", "fiberglass shingles", "roof shingles"],
+    also: [
+      "shingles",
+      "shingle roof",
+      "asphalt shingle",
+      "composition shingles",
+      "fiberglass shingles",
+      "roof shingles",
+    ],
     heat: r(0.078),
     heatSource: F2021,
     vapor: sd(70),
@@ -780,7 +827,16 @@ export const MATERIALS: readonly Material[] = [
   { name: "carpet and pad", also: ["carpet"], heat: r(0.42), heatSource: F2021 },
   {
     name: "asphalt felt",
-    also: ["felt", "tar paper", "15 lb felt", "30 lb felt", "felt paper", "roofing felt", "felt underlayment", "#15 felt"],
+    also: [
+      "felt",
+      "tar paper",
+      "15 lb felt",
+      "30 lb felt",
+      "felt paper",
+      "roofing felt",
+      "felt underlayment",
+      "#15 felt",
+    ],
     heat: r(0.011),
     heatSource: F2021,
     vapor: cups(57, 320),

@@ -1,10 +1,7 @@
-import { choice, humidity, measure, number, temperature, text } from "../../declare/scalar.ts";
+import { choice, humidity, measure, number, temperature } from "../../declare/scalar.ts";
+import { airRows } from "../air-rows.ts";
 import { defaulted, entry } from "./entry.ts";
-
-const ZONES = [
-  ...["0A", "0B", "1A", "1B", "2A", "2B", "3A", "3B", "3C", "4A", "4B", "4C"],
-  ...["5A", "5B", "5C", "6A", "6B", "7", "8"],
-] as const;
+import { climateZone } from "../zone.ts";
 
 const INDOOR = { min: -60, max: 200, usual: { min: 40, max: 100, ask: "is it in F?" } } as const;
 const OUTDOOR = { min: -100, max: 200, usual: { min: -60, max: 125, ask: "is it in F?" } } as const;
@@ -17,7 +14,13 @@ export const CLIMATE_TERMS = {
     "winter design temperature",
   ]),
   "outdoor humidity": entry(humidity({ says: "relative humidity of the outdoor air" }), ["outdoor RH"]),
-  "climate station": entry(text({ says: "station of the climate, such as Burlington VT" }), ["weather station"]),
+  "climate station": entry(
+    airRows(
+      "outdoor climate: one cell with a station such as Burlington VT, or twelve rows of month, mean temperature and relative humidity",
+      "a station such as Burlington VT, or the months",
+    ),
+    ["weather station"],
+  ),
   "degree days": entry(
     measure("F day", {
       says: "heating degree-days to base 65 F",
@@ -27,11 +30,14 @@ export const CLIMATE_TERMS = {
     }),
     ["heating degree-days", "HDD65"],
   ),
-  "indoor moisture": entry(text({ says: "indoor moisture: class 1 to 4 of ISO 13788, or a relative humidity" }), [
-    "moisture load",
-    "indoor moisture class",
-  ]),
-  "climate zone": entry(choice(ZONES, { says: "climate zone of the energy code" }), ["energy code zone"]),
+  "indoor moisture": entry(
+    airRows(
+      "indoor air: class 1 to class 4 (ISO 13788), class 2 2001 (with its 1.10), EN 15026, EN 15026 high, air conditioned, a relative humidity at 68 F; or one row or twelve rows of label, temperature, humidity",
+      "the condition, or the months",
+    ),
+    ["moisture load", "indoor moisture class"],
+  ),
+  "climate zone": entry(climateZone, ["energy code zone"]),
   "air tightness": entry(
     measure("1/h", {
       says: "air changes an hour at 50 Pa",

@@ -1,11 +1,10 @@
+import { CODE_EDITIONS, type CodeEdition } from "../../../core/enclosure/tables/energy-code.ts";
 import { RETARDER_EDITIONS } from "../../../core/enclosure/tables/retarders.ts";
 import { DEFAULT_EDITION, EDITIONS, type Edition } from "../../../core/kit/edition.ts";
 import { RISK_CATEGORIES } from "../../../core/loads/tables/snow.ts";
 import { EXPOSURES } from "../../../core/wind/tables/terrain.ts";
 import { choice, flag, length, number, quantity, text } from "../../declare/scalar.ts";
 import { defaulted, entry } from "./entry.ts";
-
-export const ENERGY_CODES = ["2012", "2015", "2018", "2021", "2024", "Washington 2021"] as const;
 
 const KZ_ENDS = "the Kz tables of ASCE/SEI 7 end there";
 
@@ -93,16 +92,24 @@ export const SITE_TERMS = {
     "ASCE/SEI {}",
   ),
   "energy code": defaulted(
-    choice(ENERGY_CODES, {
+    choice(CODE_EDITIONS, {
       says: "edition of the energy code",
-      also: { wa: "Washington 2021", washington: "Washington 2021" },
+      also: {
+        wa: "Washington 2021",
+        washington: "Washington 2021",
+        "new york": "New York 2025",
+        idaho: "Idaho 2018",
+        "iecc 2018": "2018",
+        "iecc 2021": "2021",
+        "iecc 2024": "2024",
+      } satisfies Record<string, CodeEdition>,
     }),
     ["IECC", "energy code edition"],
     "2021",
-    "energy code: IECC {}",
+    "energy code of {}",
   ),
   "residential code": defaulted(
-    choice([...RETARDER_EDITIONS, "2024"], { says: "edition of the residential code" }),
+    choice(RETARDER_EDITIONS, { says: "edition of the residential code" }),
     ["IRC", "residential code edition"],
     "2021",
     "residential code: IRC {}",

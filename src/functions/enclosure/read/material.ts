@@ -1,5 +1,5 @@
-import { BadInput } from "../../../core/kit/refusal.ts";
 import { MATERIALS, type Material } from "../../../core/enclosure/tables/materials.ts";
+import { BadInput } from "../../../core/kit/refusal.ts";
 
 function key(name: string): string {
   return name

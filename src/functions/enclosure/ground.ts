@@ -1,0 +1,64 @@
+import { GROUND_KINDS, type GroundLoss, groundLoss } from "../../core/enclosure/ground.ts";
+import { BASEMENT_SOURCE, SLAB_SOURCE } from "../../core/enclosure/tables/ground.ts";
+import { needed } from "../basis/term.ts";
+import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { optional } from "../declare/param.ts";
+import { choice, length, quantity, text } from "../declare/scalar.ts";
+import { readGroundInsulation } from "./read/ground.ts";
+import { shown } from "./shown.ts";
+
+const columns = columnsOf<GroundLoss>(["heat loss", "Btu/h", (r) => r.btuH], ["F", "Btu/(h ft F)", (r) => r.fFactor]);
+
+const heatLossGround = cellFunction({
+  name: "HEATLOSS_GROUND",
+  family: "Enclosure",
+  summary: "Heat that a slab on grade or a basement loses to the ground, by printed edge factors.",
+  params: {
+    kind: choice(GROUND_KINDS, {
+      says: "what stands on or in the ground",
+      also: { "slab on grade": "slab", "slab-on-grade": "slab", "unheated slab": "slab" },
+    }),
+    perimeter: length("ft", { says: "length of the edge outdoors", above: 0, max: 1e5 }),
+    area: optional(quantity("ft2", { says: "area of basement walls below grade", above: 0, max: 1e6 }), undefined, ""),
+    insulation: optional(
+      text({
+        says: "insulation: R-10 2 ft vertical, R-10 4 ft horizontal (slab); R-19 interior, R-10 exterior (basement); none",
+      }),
+      "none",
+      "no insulation",
+    ),
+  },
+  placed: { indoorTemperature: needed("indoor temperature"), outdoorTemperature: needed("outdoor temperature") },
+  oneRow: true,
+  returns: columns.table("one row"),
+  sources: [SLAB_SOURCE, BASEMENT_SOURCE],
+  assumptions: [
+    "Only printed rows are used; crawl spaces have none here: take their walls and floor as parts of HEATLOSS.",
+  ],
+  cautions: [preliminary("heat loss")],
+  example: {
+    args: {
+      kind: "slab",
+      perimeter: 100,
+      insulation: "R-10 2 ft vertical",
+      indoorTemperature: 70,
+      outdoorTemperature: 20,
+    },
+    gives: [[2700, 0.54]],
+    within: 1e-6,
+    source: `${SLAB_SOURCE}: F 0.54 with R-10 to 2 ft, vertical; 0.54 x 100 x 50 by arithmetic`,
+  },
+  run(a, tape) {
+    const ground = {
+      kind: a.kind,
+      perimeterFt: a.perimeter,
+      wallFt2: a.area,
+      insulation: readGroundInsulation(a.insulation),
+    };
+    const loss = groundLoss(ground, a.indoorTemperature, a.outdoorTemperature, tape);
+    return shown(columns, [loss], tape, { symbol: "q, F", rule: "heat loss and edge factor" });
+  },
+});
+
+export const enclosureGroundFunctions = [heatLossGround] as const;

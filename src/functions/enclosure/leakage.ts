@@ -1,0 +1,132 @@
+import {
+  type AirVerdict,
+  airAgainstCode,
+  airLeakageCfm,
+  NATURAL_METHODS,
+  naturalCfm,
+} from "../../core/enclosure/air-leakage.ts";
+import { NATURAL_RULE } from "../../core/enclosure/tables/air.ts";
+import { CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
+import { ifGiven, needed, orElse } from "../basis/term.ts";
+import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { optional } from "../declare/param.ts";
+import { choice, number, quantity } from "../declare/scalar.ts";
+import { shown } from "./shown.ts";
+import { climateZone, countyTerms, mapOf, zoneIfGiven, zoneOf } from "./zone-terms.ts";
+
+const AIR_CAUTION = preliminary("air leakage");
+
+const airLeakage = cellFunction({
+  name: "AIR_LEAKAGE",
+  family: "Enclosure",
+  summary: "Air that leaks through an enclosure at a test pressure in cfm, from air changes at 50 Pa.",
+  params: {},
+  placed: {
+    airTightness: needed("air tightness"),
+    houseVolume: needed("house volume"),
+    pressure: optional(
+      quantity("Pa", {
+        says: "pressure difference of the result",
+        min: 0.1,
+        max: 100,
+        source: "power law of ASTM E779",
+      }),
+      50,
+      "at the test pressure of 50 Pa",
+    ),
+    exponent: optional(
+      number({ says: "flow exponent n", min: 0.5, max: 1, source: "ASTM E779" }),
+      0.65,
+      "flow exponent {}, usual for houses",
+    ),
+  },
+  returns: quantityOf("cfm", "air flow at the pressure; not the natural flow"),
+  sources: ["cfm50 = ACH50 V / 60; Q = C dP^n (ASTM E779)"],
+  cautions: [AIR_CAUTION],
+  example: {
+    args: { airTightness: 3, houseVolume: 20000 },
+    gives: 1000,
+    within: 1e-9,
+    source: "exact arithmetic: 3 x 20000 / 60",
+  },
+  run: (a, tape) => airLeakageCfm(a.airTightness, a.houseVolume, a.pressure, a.exponent, tape),
+});
+
+const airNatural = cellFunction({
+  name: "AIR_NATURAL",
+  family: "Enclosure",
+  summary:
+    "Air that comes in by wind and warmth in the mean of a year, in cfm, from air changes at 50 Pa: for HEATLOSS.",
+  params: {},
+  placed: {
+    airTightness: needed("air tightness"),
+    houseVolume: needed("house volume"),
+    stories: orElse("stories"),
+    shielding: orElse("shielding"),
+    method: optional(
+      choice(NATURAL_METHODS, {
+        says: "rule",
+        also: { n: "factor", "n factor": "factor", "20": "twenty", "divide by 20": "twenty" },
+        means: {
+          factor: "ACH50 over a factor by climate, height and shielding",
+          twenty: "ACH50 over 20",
+        },
+      }),
+      "factor",
+      "ACH50 over a factor by climate, height and shielding",
+    ),
+  },
+  named: { climateZone: ifGiven("climate zone", "a plain 20 in place of its factor"), ...countyTerms },
+  returns: quantityOf("cfm", "natural air flow, the airflow of HEATLOSS"),
+  sources: [`${NATURAL_RULE.clause}; its factors are from memory`],
+  cautions: [AIR_CAUTION],
+  example: {
+    args: { airTightness: 2.75, houseVolume: 20000, climateZone: "5A" },
+    gives: 49.6,
+    within: 0.2,
+    source:
+      "a national laboratory's page prints 2.75 ACH50 in infiltration zone 2, one story, normal shielding: 2.75 / 18.5 = 0.149 an hour; the volume and its 49.6 cfm by arithmetic",
+  },
+  run(a, tape) {
+    const zone = zoneIfGiven(a, "2021", tape);
+    const house = { stories: a.stories, shielding: a.shielding, zone };
+    return naturalCfm(a.airTightness, a.houseVolume, a.method, house, tape);
+  },
+});
+
+const verdict = columnsOf<AirVerdict>(
+  ["limit", "1/h", (r) => r.limit],
+  ["found", "1/h", (r) => r.found],
+  ["verdict", "", (r) => r.verdict],
+);
+
+const airCode = cellFunction({
+  name: "AIR_CODE",
+  family: "Enclosure",
+  summary: "Air changes at 50 Pa against the greatest that the energy code allows.",
+  params: {},
+  placed: {
+    airTightness: needed("air tightness"),
+    houseVolume: ifGiven("house volume", "the limit in cfm is not shown"),
+  },
+  named: { climateZone, ...countyTerms, energyCode: orElse("energy code") },
+  oneRow: true,
+  returns: verdict.table("one row"),
+  sources: [CODE_SOURCE["2021"].ACH50, CODE_SOURCE["New York 2025"].ACH50, "Other editions from memory"],
+  cautions: [AIR_CAUTION],
+  example: {
+    args: { airTightness: 2.6, climateZone: "6A", energyCode: "2021" },
+    gives: [[3, 2.6, "met"]],
+    within: 0,
+    source: "IECC 2021 R402.4.1.3: 3.0 air changes an hour in zones 3 to 8",
+  },
+  run(a, tape) {
+    const zone = zoneOf(a, mapOf(a.energyCode), tape);
+    const found = airAgainstCode(a.airTightness, a.houseVolume, zone, a.energyCode, tape);
+    const says = { symbol: "ACH50", rule: "limit, found, verdict", clause: CODE_SOURCE[a.energyCode].ACH50 };
+    return shown(verdict, [found], tape, says);
+  },
+});
+
+export const enclosureLeakageFunctions = [airLeakage, airNatural, airCode] as const;

@@ -1,0 +1,116 @@
+import { type MaterialFacts, materialFacts } from "../../core/enclosure/material-list.ts";
+import { cToF, M_IN_FT } from "../../core/enclosure/si.ts";
+import { STATION_SOURCE, type Station, stations } from "../../core/enclosure/stations.ts";
+import { MATERIALS } from "../../core/enclosure/tables/materials.ts";
+import { BadInput } from "../../core/kit/refusal.ts";
+import { cellFunction } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { optional } from "../declare/param.ts";
+import { text } from "../declare/scalar.ts";
+import { MATERIAL_DATA, R_UNIT } from "./heat.ts";
+import { findMaterial, nearMaterials } from "./read/material.ts";
+import { stateCode } from "./read/state.ts";
+import { shown } from "./shown.ts";
+
+const find = (says: string) => optional(text({ says }), undefined, "all are listed");
+
+const materialColumns = columnsOf<MaterialFacts>(
+  ["material", "", (r) => r.name],
+  ["R per in", R_UNIT, (r) => r.rPerIn ?? ""],
+  ["k", "Btu in/(h ft2 F)", (r) => r.kBtuIn ?? ""],
+  ["perm in", "perm in", (r) => r.permIn ?? ""],
+  ["mu", "", (r) => r.mu ?? ""],
+  ["density", "pcf", (r) => r.densityPcf ?? ""],
+  ["thickness", "", (r) => r.thickness],
+  ["source", "", (r) => r.source],
+);
+
+/** Materials whose name, or another name, holds every word; a whole name alone is that material. */
+function foundMaterials(words: string | undefined) {
+  if (words === undefined) return MATERIALS;
+  const exact = findMaterial(words);
+  if (exact !== undefined) return [exact];
+  const wanted = words.toLowerCase().split(/\s+/);
+  const fits = MATERIALS.filter((m) =>
+    wanted.every((w) => [m.name, ...m.also].some((n) => n.toLowerCase().includes(w))),
+  );
+  if (fits.length > 0) return fits;
+  const near = nearMaterials(words);
+  throw new BadInput(
+    `No material is called "${words}"`,
+    `${MATERIALS.length} are built in`,
+    near.length > 0 ? `Near names: ${near.join(", ")}` : "Leave the word out to see them all",
+  );
+}
+
+const materials = cellFunction({
+  name: "MATERIALS",
+  family: "Enclosure",
+  summary: "The built-in materials with their R, conductivity, vapor permeability, density and source.",
+  params: { find: find("a word of the name, such as foam; blank for all") },
+  placed: {},
+  returns: materialColumns.table("a row for each material"),
+  sources: [MATERIAL_DATA, "Perm by dry cup (25 % RH); perm = 57.2135 ng/(s m2 Pa)"],
+  example: {
+    args: { find: "plywood" },
+    gives: [["plywood", 1.2, 0.832]],
+    within: 0.005,
+    source:
+      "ASHRAE Handbook Fundamentals 2005, Douglas-fir plywood 0.12 W/(m K): 0.832 Btu in/(h ft2 F) and R 1.20 an inch, as a US national laboratory's open data set prints",
+  },
+  run(a, tape) {
+    const facts = foundMaterials(a.find).map(materialFacts);
+    return shown(materialColumns, facts, tape, { symbol: "materials", rule: "those that the word names" });
+  },
+});
+
+const stationColumns = columnsOf<Station>(
+  ["station", "", (s) => s.name],
+  ["state", "", (s) => s.state],
+  ["elevation", "ft", (s) => s.elevationM / M_IN_FT],
+  ["degree-days", "F day", (s) => s.hdd65F],
+  ["design", "F", (s) => cToF(s.cold99C)],
+  ["zone", "", (s) => s.zone],
+);
+
+function foundStations(words: string | undefined): readonly Station[] {
+  const all = stations();
+  if (words === undefined) return all;
+  const state = stateCode(words);
+  const wanted = words.toLowerCase().split(/[\s,]+/);
+  const fits = all.filter(
+    (s) => s.state === state || wanted.every((w) => `${s.name} ${s.state} ${s.wmo}`.toLowerCase().includes(w)),
+  );
+  if (fits.length > 0) return fits;
+  throw new BadInput(
+    `No station is called "${words}"`,
+    `climate is kept for ${all.length} stations in ${new Set(all.map((s) => s.state)).size} states (${STATION_SOURCE})`,
+    "Use a city or a state, or leave the word out to see them all",
+  );
+}
+
+const climateStations = cellFunction({
+  name: "CLIMATE_STATIONS",
+  family: "Enclosure",
+  summary: "The stations whose climate is kept, with elevation, degree-days, winter design temperature and zone.",
+  params: { find: find("city, state or number of the station, such as VT; blank for all") },
+  placed: {},
+  returns: stationColumns.table("a row for each station"),
+  sources: [STATION_SOURCE, "Degree-days to base 65 F; zone as the companion of the weather file prints it"],
+  cautions: [
+    "The design temperature is what 99 % of the hours of a typical year exceed, from the hours of the file: no code's or handbook's design value.",
+  ],
+  example: {
+    args: { find: "Burlington VT" },
+    gives: [["Burlington International Ap", "VT", 331]],
+    within: 1.7,
+    source:
+      "companion file of the TMY3 weather file 726170 (US Department of Energy): elevation 101 m, half a meter is 1.6 ft",
+  },
+  run(a, tape) {
+    const says = { symbol: "stations", rule: "those that the word names", clause: STATION_SOURCE };
+    return shown(stationColumns, foundStations(a.find), tape, says);
+  },
+});
+
+export const enclosureListFunctions = [materials, climateStations] as const;

@@ -1,0 +1,61 @@
+import { codeValue } from "../../core/enclosure/energy-code.ts";
+import { type MassWall, massWall } from "../../core/enclosure/mass-wall.ts";
+import { MASS_CLAUSE } from "../../core/enclosure/tables/heat-capacity.ts";
+import { Refusal } from "../../core/kit/refusal.ts";
+import type { Tape } from "../../core/kit/tape.ts";
+import { orElse } from "../basis/term.ts";
+import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { layerRows, layers } from "./layers.ts";
+import { readAssembly } from "./read/layer.ts";
+import { shown } from "./shown.ts";
+import { climateZone, countyTerms, mapOf, type ZoneArguments, zoneIfGiven } from "./zone-terms.ts";
+
+const columns = columnsOf<MassWall>(
+  ["mass wall", "", (r) => r.mass],
+  ["heat capacity", "Btu/(ft2 F)", (r) => r.heatCapacity],
+  ["clause", "", (r) => r.clause],
+);
+
+/** What the code asks of either kind of wall, for the working; a row that is not kept is left out. */
+function bothRows(a: ZoneArguments & { readonly energyCode: Parameters<typeof codeValue>[3] }, tape: Tape | undefined) {
+  const zone = tape === undefined ? undefined : zoneIfGiven(a, mapOf(a.energyCode), tape);
+  if (zone === undefined) return;
+  for (const kind of ["R", "U"] as const) {
+    for (const part of ["mass wall", "wood wall"]) {
+      try {
+        codeValue(kind, zone, part, a.energyCode, tape);
+      } catch (error) {
+        if (!(error instanceof Refusal)) throw error;
+      }
+    }
+  }
+}
+
+const massWallFunction = cellFunction({
+  name: "MASS_WALL",
+  family: "Enclosure",
+  summary: "Whether the energy code counts a wall as a mass wall, with its heat capacity and the clause.",
+  params: { layers: layers() },
+  placed: { climateZone, energyCode: orElse("energy code") },
+  named: countyTerms,
+  oneRow: true,
+  returns: columns.table("one row"),
+  sources: [`${MASS_CLAUSE} and the specific heats: from memory`],
+  cautions: [preliminary("energy code")],
+  example: {
+    args: { layers: [["concrete", 8]] },
+    gives: [["yes", 18.65, "IECC R402.2.5: 6 Btu/(ft2 F) or more"]],
+    within: 0.05,
+    source:
+      "arithmetic: 2240 kg/m3 = 139.8 pcf x 0.20 Btu/(lb F) x 8/12 ft = 18.6 Btu/(ft2 F) (specific heat from memory)",
+  },
+  run(a, tape) {
+    bothRows(a, tape);
+    const { layers: stack } = readAssembly(layerRows(a.layers), "wall", "winter", tape);
+    const says = { symbol: "mass wall", rule: "by heat capacity, or by what it is made of", clause: MASS_CLAUSE };
+    return shown(columns, [massWall(stack, tape)], tape, says);
+  },
+});
+
+export const enclosureMassFunctions = [massWallFunction] as const;

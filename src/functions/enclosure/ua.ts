@@ -1,0 +1,74 @@
+import { codeParts } from "../../core/enclosure/energy-code.ts";
+import { CODE_EDITIONS, CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
+import { type UaRow, uaAgainstCode } from "../../core/enclosure/ua-code.ts";
+import { BadInput } from "../../core/kit/refusal.ts";
+import { orElse } from "../basis/term.ts";
+import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { type AreaRow, areas } from "./areas.ts";
+import { PART_WORDS } from "./code.ts";
+import { shown } from "./shown.ts";
+import { climateZone, countyTerms, mapOf, zoneOf } from "./zone-terms.ts";
+
+const columns = columnsOf<UaRow>(
+  ["part", "", (r) => r.name],
+  ["area", "ft2", (r) => r.areaFt2],
+  ["U", "Btu/(h ft2 F)", (r) => r.u],
+  ["UA", "Btu/(h F)", (r) => r.ua],
+  ["code U", "Btu/(h ft2 F)", (r) => r.codeU],
+  ["code UA", "Btu/(h F)", (r) => r.codeUa],
+  ["verdict", "", (r) => r.verdict],
+);
+
+const PARTS = codeParts("U").filter((p) => p !== "SHGC" && !p.includes("slab edge"));
+
+/** The part of the code's table: as the fourth column says, else by the part's own name or its last word. */
+function codePartOf(row: AreaRow): string {
+  const asked = (row.codePart ?? row.part).trim().toLowerCase();
+  const words = row.codePart === undefined ? [asked, asked.split(/\s+/).at(-1) ?? ""] : [asked];
+  for (const word of words) {
+    const found = PARTS.find((p) => p.toLowerCase() === word) ?? PART_WORDS[word];
+    if (found !== undefined) return found;
+  }
+  throw new BadInput(
+    `The code part of ${row.part} in row ${row.row} is not known`,
+    `the code's table lists ${PARTS.join(", ")}`,
+    "Write one of these in the codePart column",
+  );
+}
+
+const uaCode = cellFunction({
+  name: "UA_CODE",
+  family: "Enclosure",
+  summary: "Whole-house trade-off: U A of every part against the energy code's, with the total and the verdict.",
+  params: { areas: areas() },
+  placed: { climateZone, energyCode: orElse("energy code") },
+  named: countyTerms,
+  returns: columns.table("a row for each part, then the total with the verdict"),
+  sources: ["IECC R402.1.5 (total UA alternative)", ...CODE_EDITIONS.map((e) => CODE_SOURCE[e].U)],
+  cautions: [preliminary("energy code")],
+  example: {
+    args: {
+      areas: [
+        ["north side", 1000, 0.05, "wood wall"],
+        ["glass", 100, 0.3, "window"],
+      ],
+      climateZone: "4C",
+      energyCode: "Washington 2021",
+    },
+    gives: [
+      ["north side", 1000, 0.05, 50, 0.056, 56, "within the code's U"],
+      ["glass", 100, 0.3, 30, 0.3, 30, "within the code's U"],
+      ["total", 1100, 80 / 1100, 80, 86 / 1100, 86, "met, 7 % under the code"],
+    ],
+    within: 1e-9,
+    source: "Washington State Energy Code 2021, WAC 51-11R-40211: U 0.056 and 0.30; sums by exact arithmetic",
+  },
+  run(a, tape) {
+    const parts = a.areas.map((r) => ({ name: r.part, areaFt2: r.area, u: r.U, codePart: codePartOf(r) }));
+    const rows = uaAgainstCode(parts, zoneOf(a, mapOf(a.energyCode), tape), a.energyCode, tape);
+    return shown(columns, rows, tape, { symbol: "UA", rule: "each part, then the total", clause: "IECC R402.1.5" });
+  },
+});
+
+export const enclosureUaFunctions = [uaCode] as const;
