@@ -1,10 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { airLayerRM2KW } from "../../src/core/enclosure/air-layer.ts";
 import { KG_SM2PA_IN_PERM, R_IP_IN_RSI } from "../../src/core/enclosure/si.ts";
-import { insideFilm, outsideFilm } from "../../src/core/enclosure/films.ts";
-import { layerPerm } from "../../src/core/enclosure/r-value.ts";
 import type { HeatFlow } from "../../src/core/enclosure/tables/films.ts";
 import { woodConductivityWmK } from "../../src/core/enclosure/wood.ts";
+import { insideFilm, outsideFilm, permOf } from "../core/enclosure/from-text.ts";
 import { halfLastDigit, rows } from "./rows.ts";
 
 const close = (got: number, printed: string) =>
@@ -49,7 +48,7 @@ describe("vapor permeance of built-in materials", () => {
   test.each(rows("enclosure-vapor.csv").map((r) => [`${r.material} at ${r.RH} %`, r] as const))("%s", (_name, r) => {
     const { material = "", mm = "", printed = "", claim = "" } = r;
     const thicknessIn = mm === "" ? undefined : Number(mm) / 25.4;
-    const ng = (layerPerm({ row: 1, material, thicknessIn }, Number(r.RH) / 100) * KG_SM2PA_IN_PERM) / 1e-12;
+    const ng = (permOf({ row: 1, material, thicknessIn }, Number(r.RH) / 100) * KG_SM2PA_IN_PERM) / 1e-12;
     const within = claim === "" ? halfLastDigit(printed) : Number(claim) * Number(printed);
     expect(Math.abs(ng - Number(printed))).toBeLessThanOrEqual(within * (1 + 1e-9));
   });

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { assemble } from "../../src/core/enclosure/assembly.ts";
-import { R_IP_IN_RSI, W_M2K_IN_BTU } from "../../src/core/enclosure/si.ts";
 import { framedWall } from "../../src/core/enclosure/framed.ts";
-import type { LayerRow } from "../../src/core/enclosure/layer.ts";
-import { layerR, stackR } from "../../src/core/enclosure/r-value.ts";
+import { stackR } from "../../src/core/enclosure/r-value.ts";
+import { R_IP_IN_RSI, W_M2K_IN_BTU } from "../../src/core/enclosure/si.ts";
 import { type HeatPath, rLimits, type UMethod, uFactor } from "../../src/core/enclosure/u-factor.ts";
+import { readLayer } from "../../src/functions/enclosure/read/layer.ts";
+import { assemble, insideFilm, type LayerRow, outsideFilm, rOf } from "../core/enclosure/from-text.ts";
 import { halfLastDigit, rows } from "./rows.ts";
 
 /** Layers of a given R in m2 K/W, as rows a user may write. */
@@ -16,11 +16,17 @@ const rsi = (layers: readonly number[]) => stackR(assemble(siRows(layers), "none
 const uOfRsi = (r: number) =>
   uFactor([{ name: "all", share: 1, rIp: [r * R_IP_IN_RSI] }], "parallel", () => 0) * W_M2K_IN_BTU;
 const dOverK = (mm: number, k: number) =>
-  layerR({ row: 1, material: "x", thicknessIn: mm / 25.4, resistance: `${k} W/mK` }) / R_IP_IN_RSI;
+  rOf({ row: 1, material: "x", thicknessIn: mm / 25.4, resistance: `${k} W/mK` }) / R_IP_IN_RSI;
 
+const NONE = insideFilm("none");
 /** Two parts side by side, U in W/(m2 K). */
 const framedSi = (clear: readonly number[], framing: readonly number[], share: number, method: UMethod) =>
-  uFactor(framedWall(siRows(clear), siRows(framing), share, "none", "none").paths, method, () => 0) * W_M2K_IN_BTU;
+  uFactor(
+    framedWall(siRows(clear).map(readLayer), siRows(framing).map(readLayer), share, NONE, outsideFilm("none", NONE))
+      .paths,
+    method,
+    () => 0,
+  ) * W_M2K_IN_BTU;
 const ratios = (clear: readonly number[], framing: readonly number[], share: number) => {
   const paths: HeatPath[] = [
     { name: "clear", share: 1 - share, rIp: clear },
@@ -39,8 +45,13 @@ const roof = [BESTEST_FILMS.inside, 0.01 / 0.16, 0.1118 / 0.04, 0.019 / 0.14, BE
 const wall900 = [BESTEST_FILMS.inside, 0.1 / 0.51, 0.0615 / 0.04, 0.009 / 0.14, BESTEST_FILMS.outside];
 const wood90 = (cavity: number, ci: number) =>
   uFactor(
-    framedWall(ipRows([0.08, 0.56, cavity, ci, 0.56]), ipRows([0.08, 0.56, 4.38, ci, 0.56]), 0.25, "wall", "winter")
-      .paths,
+    framedWall(
+      ipRows([0.08, 0.56, cavity, ci, 0.56]).map(readLayer),
+      ipRows([0.08, 0.56, 4.38, ci, 0.56]).map(readLayer),
+      0.25,
+      insideFilm("wall"),
+      outsideFilm("winter", insideFilm("wall")),
+    ).paths,
     "parallel",
     () => 0,
   );

@@ -112,7 +112,10 @@ function askFarOff(rIp: number, input: LayerInput, flow: HeatFlow, where: string
 
 function knownHeat(input: LayerInput, flow: HeatFlow, where: string, tape: Tape | undefined): Heat {
   const { material } = input;
-  if (material === undefined) return { rIp: 0, says: "a sheet without thickness, no R counted", source: OWN_ROW };
+  const sheet = input.vapor !== undefined && (input.thicknessIn ?? 0) === 0 && material?.heat.kind !== "R";
+  if (material === undefined || sheet) {
+    return { rIp: 0, says: "a sheet without thickness, no R counted", source: OWN_ROW };
+  }
   const { heat, heatSource } = material;
   if (heat.kind === "R") return { rIp: heat.rM2KW * R_IP_IN_RSI, says: "R whatever the thickness", source: heatSource };
   const thicknessIn = needThickness(input, where);

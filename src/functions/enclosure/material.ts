@@ -9,7 +9,7 @@ const thickness = (says: string) =>
   optional(
     length("in", {
       says,
-      above: 0,
+      min: 0.001,
       max: 120,
       usual: { min: 0.001, max: 12, ask: "is it an R-value, or in millimeters?" },
     }),

@@ -97,10 +97,10 @@ const outsideShare = cellFunction({
     args: {
       layers: [
         ["inboard", null, "RSI 3.42"],
-        ["outboard", null, "RSI 1.08", null, "air barrier"],
+        ["outboard", null, "RSI 1.107", null, "air barrier"],
       ],
       indoorTemperature: "21 C",
-      indoorHumidity: 33.51,
+      indoorHumidity: 33.4,
       outdoorTemperature: "-1 C",
     },
     gives: [

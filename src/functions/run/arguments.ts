@@ -156,7 +156,7 @@ function standInOf(
 ): unknown {
   if (isTerm(param)) {
     bases.askShared(param.term as TermName);
-    if (param.needed) throw missing(param.term);
+    if (param.needed) throw missing(param.term, zero !== undefined, param.unit);
   }
   if (zero !== undefined && couldBeMeant(param)) {
     const taken = param.omitted === "" ? "left out" : param.omitted;
@@ -166,10 +166,14 @@ function standInOf(
   return param.standIn;
 }
 
-function missing(term: string): BadInput {
+function missing(term: string, zero: boolean, unit: string): BadInput {
   return new BadInput(
     `${capital(term)} is missing`,
-    "it stands neither in the call nor in the basis",
-    `Give it, or a row ${capital(term)} in the basis`,
+    zero
+      ? "a 0 is read as a blank cell, which one host hands over as 0"
+      : "it stands neither in the call nor in the basis",
+    zero && unit !== ""
+      ? `Write the 0 with its unit, "0 ${unit}", or give a row ${capital(term)} in the basis`
+      : `Give it, or a row ${capital(term)} in the basis`,
   );
 }

@@ -2,14 +2,16 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { stationClimate } from "../../../src/core/enclosure/climate.ts";
 import { monthlyAir } from "../../../src/core/enclosure/indoor.ts";
-import { findStation, stations } from "../../../src/core/enclosure/stations.ts";
+import { stations } from "../../../src/core/enclosure/stations.ts";
 import { MATERIALS } from "../../../src/core/enclosure/tables/materials.ts";
 import { tautString } from "../../../src/core/enclosure/taut-string.ts";
 import { type MoistWall, nodeTemperaturesC, vaporPath } from "../../../src/core/enclosure/vapor-path.ts";
 import { type DryOut, type MonthAir, wettingYear } from "../../../src/core/enclosure/wetting-year.ts";
 import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
+import { readStation } from "../../../src/functions/enclosure/read/station.ts";
 import { invoke } from "../../../src/functions/run/invoke.ts";
 import { halfLastDigit, rows } from "../../published/rows.ts";
+import { CLASS_2_OF_2001 } from "./from-text.ts";
 import { relax, relaxYear, type TestMonth, type TestWall } from "./obstacle.ts";
 
 const moist = (w: TestWall): MoistWall => ({
@@ -22,7 +24,7 @@ const moist = (w: TestWall): MoistWall => ({
   rsiM2KW: w.rsi,
   rseM2KW: w.rse,
 });
-const class2 = [{ row: 1, name: "class 2 2001", tempC: undefined, rhShare: undefined }];
+const class2 = CLASS_2_OF_2001;
 
 describe("the regression set, computed by another method", () => {
   const layers = rows("../core/enclosure/monthly-assemblies.csv");
@@ -200,7 +202,7 @@ describe("the year", () => {
 });
 
 test("a station is found by city and state, and two Portlands are asked about", () => {
-  expect(findStation("Burlington, VT").wmo).toBe("726170");
-  expect(() => findStation("Portland")).toThrow(/2 stations.*Portland/);
-  expect(() => findStation("Nowhere")).toThrow(/no station/);
+  expect(readStation("Burlington, VT").wmo).toBe("726170");
+  expect(() => readStation("Portland")).toThrow(/2 stations.*Portland/);
+  expect(() => readStation("Nowhere")).toThrow(/no station/);
 });

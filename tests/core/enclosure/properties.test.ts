@@ -1,14 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { airLayerRM2KW } from "../../../src/core/enclosure/air-layer.ts";
-import { assemble } from "../../../src/core/enclosure/assembly.ts";
 import { temperaturesC } from "../../../src/core/enclosure/dew-profile.ts";
 import { exteriorShareOf } from "../../../src/core/enclosure/exterior-share.ts";
 import { fixingsU } from "../../../src/core/enclosure/fixings.ts";
 import { dewPointF } from "../../../src/core/enclosure/humid-air.ts";
-import type { LayerRow } from "../../../src/core/enclosure/layer.ts";
 import { sdAtM } from "../../../src/core/enclosure/layer-vapor.ts";
-import { findMaterial } from "../../../src/core/enclosure/materials.ts";
 import { steadyProfile } from "../../../src/core/enclosure/profile.ts";
 import { stackR } from "../../../src/core/enclosure/r-value.ts";
 import {
@@ -23,7 +20,9 @@ import { rLimits } from "../../../src/core/enclosure/u-factor.ts";
 import { sentence } from "../../../src/core/kit/refusal.ts";
 import type { RawArgument } from "../../../src/functions/declare/param.ts";
 import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
+import { findMaterial } from "../../../src/functions/enclosure/read/material.ts";
 import { invoke, positional } from "../../../src/functions/run/invoke.ts";
+import { assemble, type LayerRow } from "./from-text.ts";
 
 const r = fc.double({ min: 0.01, max: 60, noNaN: true });
 const rows = (rs: readonly number[], role?: (i: number) => string | undefined): LayerRow[] =>
@@ -113,7 +112,11 @@ describe("R and U", () => {
     const wall = assemble([{ row: 1, material: "mineral wool board", thicknessIn: 4 }], "wall", "winter");
     const total = stackR(wall);
     const u = (perFt2: number, depthIn: number | undefined) =>
-      fixingsU(wall, [{ row: 1, name: "steel screw", diameterIn: 0.25, perFt2, layerRow: 1, depthIn }], total);
+      fixingsU(
+        wall,
+        [{ row: 1, name: "steel screw", conductivityWmK: 50, diameterIn: 0.25, perFt2, layerRow: 1, depthIn }],
+        total,
+      );
     expect(u(2, undefined)).toBeCloseTo(2 * u(1, undefined), 12);
     expect(u(1, 4)).toBeCloseTo(u(1, undefined), 12);
     expect(u(1, 2)).toBeLessThan(u(1, 4));

@@ -49,7 +49,9 @@ function call(fn: CellFunction, where: readonly number[], noise: boolean): RawAr
     ]);
   const own: RawArgument[] = fn.params
     .filter((p) => p.param.kind !== "basis")
-    .map(({ name, param }) => (isTerm(param) && !typed.has(name) ? null : ((args[name] ?? null) as RawArgument)));
+    .map(({ name, param }) =>
+      isTerm(param) && single(args[name]) && !typed.has(name) ? null : ((args[name] ?? null) as RawArgument),
+    );
   return [...own, ...filled];
 }
 

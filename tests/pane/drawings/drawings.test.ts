@@ -26,7 +26,7 @@ const openings = [
 const columns = [[0, 4, 8, 12, 16, 18, 22, 24, 28, 32, 36, 40]];
 
 const JOBS: readonly (readonly [string, readonly PictureBase[]])[] = [
-  ["a wall that wets", shown("DEW_PROFILE", [wall, 70, 40, 0])],
+  ["a wall that wets", shown("DEW_PROFILE", [wall, 70, 40, "0 F"])],
   [
     "zones of a flat roof",
     shown("WIND_CLADDING_SCHEDULE", [40, "gable", "3 deg", [[20]], 40, 80, 15, null, null, null, "7-16"]),
