@@ -17,7 +17,7 @@ function answer(row: Row): number {
   const crew = { crewSize: 1, productiveHours: Number(row.hours_a_day || 8), weatherShare: 0 };
   if (row.what === "hours") return laborHours(quantity, ratePerUnit, 1);
   if (row.what === "days") return laborDays(laborHours(quantity, ratePerUnit, 1), crew);
-  const task = { task: "task", quantity, ratePerUnit, crewSize: undefined };
+  const task = { task: "task", quantity, ratePerUnit, crewSize: 1 };
   return laborSchedule([task], 1, crew, { wage: Number(row.wage), burden: 0 }).at(-1)?.cost ?? 0;
 }
 

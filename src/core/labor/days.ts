@@ -1,12 +1,15 @@
 import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 
-export interface CrewTime {
-  readonly crewSize: number;
+export interface WorkingDay {
   /** hours of a working day that go into the work, without lunch, travel and breaks */
   readonly productiveHours: number;
   /** share of days lost to weather, 0 to below 1 */
   readonly weatherShare: number;
+}
+
+export interface CrewTime extends WorkingDay {
+  readonly crewSize: number;
 }
 
 /**

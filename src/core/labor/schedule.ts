@@ -1,6 +1,6 @@
 import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { type CrewTime, laborDays } from "./days.ts";
+import { laborDays, type WorkingDay } from "./days.ts";
 import { laborHours } from "./hours.ts";
 import { burdened } from "./rate.ts";
 
@@ -9,8 +9,7 @@ export interface Task {
   readonly quantity: number;
   /** labor hours for one unit */
   readonly ratePerUnit: number;
-  /** crew of this task; undefined takes the crew of all */
-  readonly crewSize: number | undefined;
+  readonly crewSize: number;
 }
 
 export interface LaborCost {
@@ -33,7 +32,7 @@ export interface TaskRow {
 export function laborSchedule(
   tasks: readonly Task[],
   pace: number,
-  crew: CrewTime,
+  day: WorkingDay,
   cost: LaborCost,
   tape?: Tape,
 ): readonly TaskRow[] {
@@ -41,11 +40,10 @@ export function laborSchedule(
   tape?.step("w", `wage ${plain(cost.wage)} x (1 + burden ${plain(cost.burden)})`, wage, "$/h", "arithmetic");
   const rows = tasks.map((task): TaskRow => {
     const hours = laborHours(task.quantity, task.ratePerUnit, pace);
-    const crewSize = task.crewSize ?? crew.crewSize;
-    const days = laborDays(hours, { ...crew, crewSize });
+    const days = laborDays(hours, { ...day, crewSize: task.crewSize });
     tape?.step(
       "t",
-      `${task.task}: ${plain(task.quantity)} x ${plain(task.ratePerUnit)} h / ${plain(pace)}, crew of ${plain(crewSize)}`,
+      `${task.task}: ${plain(task.quantity)} x ${plain(task.ratePerUnit)} h / ${plain(pace)}, crew of ${plain(task.crewSize)}`,
       hours,
       "h",
       "arithmetic",

@@ -1,4 +1,16 @@
 import type { CellFunction } from "../declare/cell-function.ts";
+import { crane } from "./crane.ts";
+import { centroid, picksForBending, sling } from "./sling.ts";
+import { truck } from "./truck.ts";
+import { brace, windOnLift } from "./wind.ts";
 
 /** The functions of this family, in the order in which lists show them. */
-export const liftingFunctions: readonly CellFunction[] = [];
+export const liftingFunctions: readonly CellFunction[] = [
+  centroid,
+  sling,
+  picksForBending,
+  crane,
+  windOnLift,
+  brace,
+  truck,
+];

@@ -93,9 +93,9 @@ test("a crew: sum, mean, burden, by hand", () => {
 });
 
 describe("a schedule", () => {
-  const crew = { crewSize: 5, productiveHours: 7, weatherShare: 0.2 };
+  const crew = { productiveHours: 7, weatherShare: 0.2 };
   const tasks = [
-    { task: "panels", quantity: 15, ratePerUnit: 3, crewSize: undefined },
+    { task: "panels", quantity: 15, ratePerUnit: 3, crewSize: 4 },
     { task: "windows", quantity: 10, ratePerUnit: 1.6, crewSize: 2 },
   ];
 
@@ -103,7 +103,7 @@ describe("a schedule", () => {
     const tape = new Tape();
     const rows = laborSchedule(tasks, 0.9, crew, { wage: 30, burden: 0.5 }, tape);
     expect(rows).toEqual([
-      { task: "panels", hours: 50, days: expect.closeTo(50 / 28, 9), cost: 2250 },
+      { task: "panels", hours: 50, days: expect.closeTo(50 / 28 / 0.8, 9), cost: 2250 },
       {
         task: "windows",
         hours: expect.closeTo(16 / 0.9, 9),
@@ -113,7 +113,7 @@ describe("a schedule", () => {
       {
         task: "total",
         hours: expect.closeTo(67.7778, 4),
-        days: expect.closeTo(50 / 28 + 16 / 0.9 / 14 / 0.8, 9),
+        days: expect.closeTo(50 / 28 / 0.8 + 16 / 0.9 / 14 / 0.8, 9),
         cost: expect.closeTo(3050, 9),
       },
     ]);

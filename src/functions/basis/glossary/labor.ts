@@ -3,7 +3,7 @@ import { defaulted, entry } from "./entry.ts";
 
 /** Labor. */
 export const LABOR_TERMS = {
-  "crew size": entry(number({ says: "workers in the crew", above: 0, max: 200 }), ["workers in a crew"]),
+  "crew size": entry(number({ says: "workers in the crew", min: 0.25, max: 200 }), ["workers in a crew"]),
   "crew wage": entry(
     measure("$/h", {
       says: "mean wage of a worker, without burden",
@@ -22,7 +22,7 @@ export const LABOR_TERMS = {
   "productive hours": entry(
     measure("h", {
       says: "productive hours a day",
-      above: 0,
+      min: 0.5,
       max: 24,
       usual: { min: 3, max: 12, ask: "is it hours a day?" },
     }),
@@ -37,7 +37,7 @@ export const LABOR_TERMS = {
   pace: defaulted(
     number({
       says: "output an hour against the rate's own; 0.8 is a fifth less",
-      above: 0,
+      min: 0.05,
       max: 5,
       usual: { min: 0.4, max: 1.6, ask: "is it a factor near 1?" },
     }),

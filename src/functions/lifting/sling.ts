@@ -1,0 +1,202 @@
+import type { Centroid } from "../../core/lifting/centroid.ts";
+import { liftCentroid } from "../../core/lifting/centroid.ts";
+import type { SlingPick } from "../../core/lifting/hanging.ts";
+import { liftPicks } from "../../core/lifting/picks.ts";
+import { liftSling } from "../../core/lifting/sling.ts";
+import { orElse } from "../basis/term.ts";
+import { cellFunction } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { optional } from "../declare/param.ts";
+import { length, quantity, text, whole } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
+import { list, table } from "../declare/table.ts";
+import { axisOf, placedPieces } from "./pieces.ts";
+import { LIFT_CAUTIONS, NAVY } from "./words.ts";
+
+const centroidColumns = columnsOf<Centroid>(
+  ["weight", "lb", (c) => c.weightLb],
+  ["x", "ft", (c) => c.xFt],
+  ["y", "ft", (c) => c.yFt],
+  ["z", "ft", (c) => c.zFt],
+);
+
+export const centroid = cellFunction({
+  name: "LIFT_CENTROID",
+  family: "Lifting and hauling",
+  summary: "Weight and center of gravity of pieces that are lifted together.",
+  params: { pieces: placedPieces },
+  placed: {},
+  returns: centroidColumns.table("weight of all and the place of their center of gravity"),
+  oneRow: true,
+  sources: ["Statics of composite bodies: sum of W x over sum of W"],
+  assumptions: ["x, y and z of a row are those of the piece's own center of gravity, from any one origin."],
+  cautions: LIFT_CAUTIONS,
+  example: {
+    args: {
+      pieces: [
+        ["4 x 12", 48, null, null, null, null, 0, 10],
+        ["6 x 8", 48, null, null, null, null, 0, 4],
+      ],
+    },
+    gives: [[96, 0, 7, 0]],
+    within: 0.5,
+    source: "Statics course worked examples (composite areas): 4 x 12 at y 10 and 6 x 8 at y 4 have y 7",
+  },
+  run(a, tape) {
+    const [x, y, z] = [axisOf(a.pieces, "x", tape), axisOf(a.pieces, "y", tape), axisOf(a.pieces, "z", tape)];
+    const placed = a.pieces.map((p) => ({
+      piece: p.piece,
+      weightLb: p.weight,
+      count: p.count,
+      xFt: x(p),
+      yFt: y(p),
+      zFt: z(p),
+    }));
+    return spill(centroidColumns, [liftCentroid(placed, tape)], "W, x, y, z", "weight and center of gravity", tape);
+  },
+});
+
+const offset = (says: string) => length("ft", { says, min: -200, max: 200 });
+
+const picks = table(
+  {
+    pick: text({ says: "name of the pick", heads: ["leg", "name"] }),
+    x: offset("x of the pick from the center of gravity"),
+    y: offset("y of the pick from the center of gravity"),
+    z: optional(offset("height of the pick above the center of gravity"), 0, "at the height of the center of gravity"),
+  },
+  { says: "two to four picks: pick, x ft, y ft, z ft from the center of gravity", minRows: 2, maxRows: 4 },
+);
+
+interface SlingRow {
+  readonly leg: string;
+  readonly tensionLb: number;
+  readonly angleDeg: number | "";
+}
+
+const slingColumns = columnsOf<SlingRow>(
+  ["leg", "", (r) => r.leg],
+  ["tension", "lb", (r) => r.tensionLb],
+  ["angle", "deg from level", (r) => r.angleDeg],
+);
+
+export const sling = cellFunction({
+  name: "LIFT_SLING",
+  family: "Lifting and hauling",
+  summary: "Tension of each leg of a sling from one hook, by the places of the picks, and the least rating of a leg.",
+  params: {
+    weight: quantity("lb", { says: "static weight of the load", above: 0, max: 500_000 }),
+    picks,
+    rise: length("ft", {
+      says: "from the lowest pick up to the hook, ft",
+      min: 0.5,
+      max: 300,
+      usual: { min: 2, max: 100, ask: "is it the rise in feet?" },
+    }),
+    hook: optional(
+      list(offset("x and y of the hook from the center of gravity"), {
+        says: "x and y of the hook from the center of gravity, where it is off",
+        min: 2,
+        max: 2,
+      }),
+      [0, 0],
+      "the hook stands plumb above the center of gravity",
+    ),
+  },
+  placed: { slingImpactFactor: orElse("sling impact factor") },
+  returns: slingColumns.table("tension under the static weight and angle of each leg; last the least rating of a leg"),
+  sources: [
+    `${NAVY}: legs 45 degrees from the level or steeper, none under 30; two legs carry a rigid load`,
+    "Statics of unequal legs: T = W D2 S1 / (H (D1 + D2)), maritime-industry training page",
+  ],
+  assumptions: [
+    "Sources differ on three and four legs: Navy manuals give a rigid load to two, a training page to three, a homework answer to four. Two are counted, or more on a leg where statics puts more.",
+    "Angles are from the level: some tables count them from the plumb line.",
+  ],
+  cautions: [
+    ...LIFT_CAUTIONS,
+    "The impact factor is in the least rating, not in the tensions. Slings, shackles and picks are each rated by their makers.",
+  ],
+  example: {
+    args: {
+      weight: 2400,
+      picks: [
+        ["left", -6, 0],
+        ["right", 6, 0],
+      ],
+      rise: 8,
+      slingImpactFactor: 1,
+    },
+    gives: [
+      ["left", 1500, 53.13],
+      ["right", 1500, 53.13],
+      ["least rating", 1500, ""],
+    ],
+    within: 0.01,
+    source: "trade sling page worked example: H 96 in, L 120 in, 1200 lb a sling need a vertical rating of 1500 lb",
+  },
+  run(a, tape) {
+    const places = a.picks.map((p): SlingPick => ({ pick: p.pick, xFt: p.x, yFt: p.y, zFt: p.z }));
+    const [xFt = 0, yFt = 0] = a.hook;
+    const { legs, leastRatingLb } = liftSling(a.weight, places, a.rise, { xFt, yFt }, a.slingImpactFactor, tape);
+    const rows: SlingRow[] = [...legs, { leg: "least rating", tensionLb: leastRatingLb, angleDeg: "" }];
+    return spill(slingColumns, rows, "T", "tension and angle of each leg, least rating", tape);
+  },
+});
+
+interface PickRow {
+  readonly pick: string;
+  readonly fromLeftFt: number;
+  readonly momentFtLb: number;
+}
+
+const pickColumns = columnsOf<PickRow>(
+  ["pick", "", (r) => r.pick],
+  ["from left", "ft", (r) => r.fromLeftFt],
+  ["moment", "ft lb", (r) => r.momentFtLb],
+);
+
+export const picksForBending = cellFunction({
+  name: "LIFT_PICKS",
+  family: "Lifting and hauling",
+  summary: "Where to pick up a piece of even weight so that it bends least, and the bending.",
+  params: {
+    length: length("ft", { says: "length of the piece", min: 1, max: 120 }),
+    weight: quantity("plf", {
+      says: "static weight of a foot of its length, plf",
+      above: 0,
+      max: 5000,
+      usual: { min: 1, max: 1000, ask: "is it the weight of one foot?" },
+    }),
+    count: optional(
+      whole({ says: "picks with equal pulls, 2 to 4; 1 tilts the piece up about its left end", min: 1, max: 4 }),
+      2,
+      "{} picks",
+    ),
+  },
+  placed: { slingImpactFactor: orElse("sling impact factor") },
+  returns: pickColumns.table(
+    "place of each pick and the bending there; last the spacing of the picks and the greatest bending anywhere",
+  ),
+  sources: [
+    "Mechanics teaching site, two-point lift: 0.207 L; statics of a beam of even weight",
+    "One pick, tilted about the foot: 0.293 L from the top, from memory and by statics",
+  ],
+  assumptions: ["The piece is lifted level by its face, the worst for bending; the impact factor is in the bending."],
+  cautions: [...LIFT_CAUTIONS, "Slings at an angle add compression along the piece and bending about its weak axis."],
+  example: {
+    args: { length: 10, weight: 1, count: 2, slingImpactFactor: 1 },
+    gives: [
+      ["pick 1", 2.07, -2.14],
+      ["pick 2", 7.93, -2.14],
+      ["best spacing", 5.86, 2.14],
+    ],
+    within: 0.005,
+    source: "Mechanics teaching site, two-point lift: 0.207 L from each end; 0.0214 w L2 from memory",
+  },
+  run(a, tape) {
+    const { picks: found, spacingFt, greatestFtLb } = liftPicks(a.length, a.weight, a.count, a.slingImpactFactor, tape);
+    const rows: PickRow[] = [...found, { pick: "best spacing", fromLeftFt: spacingFt, momentFtLb: greatestFtLb }];
+    return spill(pickColumns, rows, "picks", "place and bending, best spacing and greatest bending", tape);
+  },
+});
