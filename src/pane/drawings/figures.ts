@@ -30,3 +30,9 @@ export function inches(value: number): string {
   if (over === 0) return String(whole);
   return `${whole === 0 ? "" : `${whole} `}${over}/${under}`;
 }
+
+/** Dollars without cents, thousands apart: $193,342 */
+export function dollars(value: number): string {
+  const whole = String(Math.abs(Math.round(value))).replace(/\B(?=(\d{3})+$)/g, ",");
+  return `${Math.round(value) < 0 ? MINUS : ""}$${whole}`;
+}

@@ -1,8 +1,12 @@
 import type { SVGTemplateResult } from "lit-html";
 import type { PictureBase } from "../../core/kit/picture.ts";
+import { bid } from "./bid.ts";
+import { contingency } from "./contingency.ts";
 import { cuttingLayout } from "./cutting-layout.ts";
 import { cuttingLengths } from "./cutting-lengths.ts";
 import { loadCombinations } from "./load-combinations.ts";
+import { loadPlan } from "./load-plan.ts";
+import { sling } from "./sling.ts";
 import { wallElevation } from "./wall-elevation.ts";
 import { wallSection } from "./wall-section.ts";
 import { wettingYear } from "./wetting-year.ts";
@@ -23,6 +27,10 @@ const DRAWINGS: Readonly<Record<string, Draw>> = {
   "wall-elevation": wallElevation,
   "cutting-layout": cuttingLayout,
   "cutting-lengths": cuttingLengths,
+  sling,
+  "load-plan": loadPlan,
+  contingency,
+  bid,
 };
 
 /** Narrowest place that drawings are laid out for; in a narrower one they shrink. */
