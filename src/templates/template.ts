@@ -1,7 +1,7 @@
 import type { Cell } from "../core/kit/tape.ts";
 
 /** What a cell is for; each host has one look for each. */
-export type Role = "title" | "heading" | "label" | "input" | "result" | "note";
+export type Role = "title" | "heading" | "label" | "input" | "result" | "note" | "check";
 
 /** A cell of a template: a value, or a formula where the text starts with "=". */
 export interface TemplateCell {
@@ -9,8 +9,13 @@ export interface TemplateCell {
   readonly role?: Role;
   /** number format in the spreadsheet's own notation: "0.00", "0.0%" */
   readonly format?: string;
+  /** words to choose from */
+  readonly choices?: readonly string[];
+  /** shown while the cell is selected */
+  readonly hint?: string;
 }
 
+/** A worksheet with every cell in its place. Made by `sheet` of layout.ts, never typed by hand. */
 export interface SheetTemplate {
   readonly name: string;
   /** what it is for, in one sentence */
@@ -32,15 +37,15 @@ const cell =
   (role: Role) =>
   (is: Cell, format?: string): TemplateCell => ({ is, role, ...(format === undefined ? {} : { format }) });
 
-/** A cell that stays empty but has a format, for what spills into it. */
-export const spilled = (format: string): TemplateCell => ({ is: "", ...(format === "" ? {} : { format }) });
-
 export const title = cell("title");
 export const heading = cell("heading");
 export const label = cell("label");
 export const input = cell("input");
 export const result = cell("result");
 export const note = cell("note");
+
+/** A cell that stays empty but has a format, for what spills into it. */
+export const spilled = (format: string): TemplateCell => ({ is: "", ...(format === "" ? {} : { format }) });
 
 /**
  * Rows for a table that spills: the formula in the first cell, and the formats of the columns in every cell that it may fill.

@@ -1,46 +1,4 @@
-// `npm run -s cell -- '=FORMULA'`: bundles cell.ts when a source has changed, then runs it.
-import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from "node:fs";
-import { fileURLToPath, pathToFileURL } from "node:url";
-import { installDependencies, top } from "../../../../.ci/prepare.mjs";
+// `npm run -s cell -- '=FORMULA'`
+import { runBundled } from "./bundled.mjs";
 
-installDependencies();
-const folder = `${top}node_modules/.cache/sillwork`;
-const bundle = `${folder}/cell.mjs`;
-const record = `${folder}/cell.json`;
-
-/** The record names each file that the bundle was made of, with the time of its last change; the lock file stands for the dependencies. */
-function isFresh() {
-  if (!existsSync(bundle) || !existsSync(record)) return false;
-  const inputs = Object.entries(JSON.parse(readFileSync(record, "utf8")));
-  return inputs.every(([path, changed]) => statSync(`${top}${path}`, { throwIfNoEntry: false })?.mtimeMs === changed);
-}
-
-async function makeBundle() {
-  const { build } = await import("esbuild");
-  mkdirSync(folder, { recursive: true });
-  const draft = `${bundle}.${process.pid}`;
-  const { metafile } = await build({
-    absWorkingDir: top,
-    entryPoints: [fileURLToPath(new URL("cell.ts", import.meta.url))],
-    outfile: draft,
-    bundle: true,
-    minify: true,
-    format: "esm",
-    platform: "node",
-    target: "node20",
-    metafile: true,
-    logLevel: "error",
-    // Parts of the engine's own dependencies ask for modules by `require`.
-    banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
-  });
-  const own = Object.keys(metafile.inputs).filter((path) => !path.startsWith("node_modules/"));
-  const inputs = [...own, "package-lock.json"];
-  renameSync(draft, bundle);
-  writeFileSync(
-    record,
-    JSON.stringify(Object.fromEntries(inputs.map((path) => [path, statSync(`${top}${path}`).mtimeMs]))),
-  );
-}
-
-if (!isFresh()) await makeBundle();
-await import(pathToFileURL(bundle).href);
+await runBundled("cell");

@@ -7,6 +7,7 @@ import { registry } from "../../../functions/registry.ts";
 import { explain } from "../../../functions/run/invoke.ts";
 import { type Evaluation, Evaluator } from "../engine/evaluate.ts";
 import { whyError } from "../engine/sentences.ts";
+import { print, quietly } from "./quietly.ts";
 
 const USAGE = `Usage:
   npm run -s cell -- '=${NAMESPACE}.LENGTH("12 ft 6 in")'      prints the value as JSON
@@ -74,8 +75,6 @@ function workings(found: Evaluation): unknown[] {
 }
 
 async function main(): Promise<number> {
-  // The engine reports to the console; standard output holds nothing but answers.
-  for (const level of ["log", "info", "warn", "error", "debug"] as const) console[level] = () => {};
   const task = readTask(process.argv.slice(2));
   if (task === undefined) {
     process.stderr.write(`${USAGE}\n`);
@@ -91,13 +90,8 @@ async function main(): Promise<number> {
     lines.push(JSON.stringify(task.working ? { formula, result: value, calls: workings(found) } : value));
   }
   evaluator.dispose();
-  await new Promise((resolve) => process.stdout.write(lines.map((line) => `${line}\n`).join(""), resolve));
+  await print(lines.map((line) => `${line}\n`).join(""));
   return failed ? 1 : 0;
 }
 
-try {
-  process.exit(await main());
-} catch (problem) {
-  process.stderr.write(`${problem instanceof Error ? problem.message : String(problem)}\n`);
-  process.exit(2);
-}
+await quietly(main);

@@ -1,4 +1,4 @@
-import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
@@ -13,9 +13,11 @@ import type { Answer } from "../../../functions/run/tables-on-demand.ts";
 import "../../../functions/run/tables-at-once.ts";
 import { registry } from "../../../functions/registry.ts";
 import type { WorkbookTemplate } from "../../../templates/template.ts";
+import type { WorkbookFile } from "../../../workbook/file/model.ts";
 import { parseAddress } from "../../../workbook/host.ts";
 import { Ledger } from "../../../workbook/ledger.ts";
 import { cellValue } from "../sheet/cells.ts";
+import { fileSnapshot, workbookFile } from "../sheet/file.ts";
 import { keepInStep } from "../sheet/keep.ts";
 import { valueSnapshot, workbookSnapshot } from "../sheet/snapshot.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "./engine.ts";
@@ -31,7 +33,11 @@ export class HeadlessWorkbook {
   readonly #unit = freshUnit();
   readonly #recorder: Recorder;
 
-  private constructor(template: WorkbookTemplate, functions: readonly CellFunction[], answer: Answer | undefined) {
+  private constructor(
+    data: (unit: string) => Partial<IWorkbookData>,
+    functions: readonly CellFunction[],
+    answer: Answer | undefined,
+  ) {
     const recorder = new Recorder(this.ledger);
     this.#recorder = recorder;
     this.#univer = new Univer({
@@ -43,7 +49,7 @@ export class HeadlessWorkbook {
     this.#univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions(functions, recorder, answer) });
     this.#univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
     this.api = FUniver.newAPI(this.#univer);
-    this.api.createWorkbook(workbookSnapshot(template, this.#unit));
+    this.api.createWorkbook(data(this.#unit));
     followNames(this.#univer);
     recorder.follow(this.#univer, sheetNames(this.#univer));
     this.#endKeeping = keepInStep(this.api, this.ledger);
@@ -58,10 +64,25 @@ export class HeadlessWorkbook {
     functions: readonly CellFunction[] = registry,
     answer?: Answer,
   ): Promise<HeadlessWorkbook> {
-    const workbook = new HeadlessWorkbook(template, functions, answer);
+    return HeadlessWorkbook.#opened(
+      new HeadlessWorkbook((unit) => workbookSnapshot(template, unit), functions, answer),
+    );
+  }
+
+  /** Opens a workbook that was read from a file and calculates it. */
+  static async openFile(file: WorkbookFile): Promise<HeadlessWorkbook> {
+    return HeadlessWorkbook.#opened(new HeadlessWorkbook((unit) => fileSnapshot(file, unit), registry, undefined));
+  }
+
+  static async #opened(workbook: HeadlessWorkbook): Promise<HeadlessWorkbook> {
     workbook.api.getFormula().executeCalculation();
     await workbook.#calculated();
     return workbook;
+  }
+
+  /** The workbook with its values, for a file. */
+  file(version: string): WorkbookFile {
+    return workbookFile(this.#workbook(), this.#model(), version);
   }
 
   /** Writes a value, or a formula where the text starts with "=", and calculates what depends on it. */

@@ -18,10 +18,10 @@ export const COLUMNS = 26;
 /** Width of a character of normal text, and the space beside it, in pixels. */
 const CHARACTER = 7.5;
 const PADDING = 12;
-const DEFAULT_WIDTH = 96;
-const ROW_HEIGHT = 24;
+export const DEFAULT_WIDTH = 96;
+export const ROW_HEIGHT = 24;
 
-const FONT: IStyleData = { ff: "Arial", fs: 11, vt: VerticalAlign.MIDDLE };
+export const FONT: IStyleData = { ff: "Arial", fs: 11, vt: VerticalAlign.MIDDLE };
 
 const LOOK: Readonly<Record<Role, IStyleData>> = {
   title: { bl: BooleanNumber.TRUE, fs: 15 },
@@ -30,6 +30,7 @@ const LOOK: Readonly<Record<Role, IStyleData>> = {
   input: { bg: { rgb: "#fff8dc" }, cl: { rgb: "#1d4f91" } },
   result: { bl: BooleanNumber.TRUE },
   note: { it: BooleanNumber.TRUE, cl: { rgb: "#5c6670" } },
+  check: { bl: BooleanNumber.TRUE, cl: { rgb: "#14584a" } },
 };
 
 /** The engine's data of a workbook. */
@@ -65,12 +66,17 @@ export function columnWidth(characters: number): number {
   return Math.round(characters * CHARACTER + PADDING);
 }
 
+/** Characters of normal text in a column of so many pixels. */
+export function charactersOf(pixels: number): number {
+  return Math.max(1, Math.round((pixels - PADDING) / CHARACTER));
+}
+
 /** The engine's data of a template's cells, row by row. */
 export function templateCells(sheet: SheetTemplate): ICellData[][] {
   return sheet.rows.map((row) => row.map((cell) => (cell === undefined ? {} : cellSnapshot(cell))));
 }
 
-function cellSnapshot({ is, role, format }: TemplateCell): ICellData {
+function cellSnapshot({ is, role, format, choices, hint }: TemplateCell): ICellData {
   // Text that is typed over an input must stay text: 6:12 would become a time of day.
   const pattern = format ?? (role === "input" && typeof is === "string" && is !== "" ? "@" : undefined);
   const style: IStyleData = {
@@ -78,8 +84,12 @@ function cellSnapshot({ is, role, format }: TemplateCell): ICellData {
     ...(pattern === undefined ? {} : { n: { pattern } }),
     ...(typeof is === "string" && role !== "note" && role !== "title" ? { tb: WrapStrategy.OVERFLOW } : {}),
   };
-  const s = Object.keys(style).length === 0 ? {} : { s: style };
-  return typeof is === "string" && is.startsWith("=") ? { f: is, ...s } : { ...valueSnapshot(is), ...s };
+  const carried = { ...(choices === undefined ? {} : { choices }), ...(hint === undefined ? {} : { hint }) };
+  const rest = {
+    ...(Object.keys(style).length === 0 ? {} : { s: style }),
+    ...(Object.keys(carried).length === 0 ? {} : { custom: carried }),
+  };
+  return typeof is === "string" && is.startsWith("=") ? { f: is, ...rest } : { ...valueSnapshot(is), ...rest };
 }
 
 /** A value with its type, so that the engine does not guess: "6:12" stays text. An empty text leaves the cell free, so that a table can spill there. */
@@ -94,7 +104,8 @@ function looksNumeric(text: string): boolean {
   return text.trim() !== "" && Number.isFinite(Number(text));
 }
 
-function definedNames(names: WorkbookTemplate["names"]): Record<string, unknown> {
+/** The engine's data of the names of a workbook. */
+export function definedNames(names: WorkbookTemplate["names"]): Record<string, unknown> {
   const scope = { localSheetId: "AllDefaultWorkbook", comment: "" };
   return Object.fromEntries(
     names.map(([name, formulaOrRefString], i) => [`name${i}`, { id: `name${i}`, name, formulaOrRefString, ...scope }]),

@@ -1,0 +1,20 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+
+/** A calculation engine that the host knows: with 0 it would throw the stored values away and calculate everything on opening. */
+const CALCULATION = '<calcPr calcId="191029"/>';
+const ERROR = "#(?:VALUE!|N/A|DIV/0!|NUM!|REF!|NULL!|NAME\\?|SPILL!|CALC!|GETTING_DATA)";
+/** A formula cell whose stored text is an error's name. */
+const ERROR_AS_TEXT = new RegExp(`(<c [^>]*)t="str"([^>]*>(?:(?!</c>).)*<v>${ERROR}</v></c>)`, "g");
+
+/** What the library leaves to do: stored values are kept on opening, and stored errors are errors. */
+export function finished(bytes: Uint8Array): Uint8Array {
+  const parts = unzipSync(bytes);
+  for (const [path, content] of Object.entries(parts)) {
+    if (path === "xl/workbook.xml") {
+      parts[path] = strToU8(strFromU8(content).replace(/<calcPr[^>]*\/>/, CALCULATION));
+    } else if (/^xl\/worksheets\/sheet\d+\.xml$/.test(path)) {
+      parts[path] = strToU8(strFromU8(content).replace(ERROR_AS_TEXT, '$1t="e"$2'));
+    }
+  }
+  return zipSync(parts, { level: 6 });
+}

@@ -1,0 +1,149 @@
+import type { CellValue, Cell as LibraryCell, Sheet } from "hucre/xlsx";
+import { BadInput } from "../../core/kit/refusal.ts";
+import type { Cell } from "../../core/kit/tape.ts";
+import { asTyped } from "../formula.ts";
+import { guardWorkbook } from "./guard.ts";
+import { type FileCell, type FileSheet, type Look, placeKey, type WorkbookFile } from "./model.ts";
+import { withoutPrefixes } from "./new-functions.ts";
+import { lookOf } from "./style.ts";
+
+/** A stray cell at the end of the grid must not make a sheet of a million rows. */
+const READ = "A1:ZZ20000";
+const FIRST_DAY = Date.UTC(1899, 11, 30);
+const DAY_MS = 86_400_000;
+
+/** A workbook out of a file, and what of it could not be taken along. */
+export interface ReadWorkbook {
+  readonly file: WorkbookFile;
+  /** kinds of things in the file that are left out, in words */
+  readonly leftOut: readonly string[];
+}
+
+/**
+ * Reads an .xlsx file: cells, formulas, stored values, looks, choices, widths and names.
+ * @throws BadInput with a sentence where the file is no sound workbook or is too large
+ */
+export async function readWorkbook(bytes: Uint8Array, title: string): Promise<ReadWorkbook> {
+  guardWorkbook(bytes);
+  const { readXlsx } = await import("hucre/xlsx");
+  const book = await readXlsx(bytes, { readStyles: true, range: READ }).catch((error: unknown) => {
+    const why = error instanceof Error ? error.message.replace(/\.$/, "") : String(error);
+    throw new BadInput("The file cannot be read", why, "Save it again as .xlsx in the program that made it");
+  });
+  const version = book.properties?.custom?.Sillwork;
+  return {
+    file: {
+      title: book.properties?.title ?? title,
+      sheets: book.sheets.map(sheetOf),
+      names: (book.namedRanges ?? [])
+        .filter(({ name, scope }) => !name.startsWith("_xlnm.") && scope === undefined)
+        .map(({ name, range }) => [name, range] as const),
+      ...(version === undefined ? {} : { version: String(version) }),
+    },
+    leftOut: [...new Set(book.sheets.flatMap(leftOut))],
+  };
+}
+
+function sheetOf(sheet: Sheet): FileSheet {
+  const cells = new Map<string, FileCell>();
+  const spilled = new Set<string>();
+  const put = (row: number, column: number, cell: FileCell): void => {
+    cells.set(placeKey(row, column), cell);
+  };
+  sheet.rows.forEach((line, row) => {
+    line.forEach((value, column) => {
+      const key = placeKey(row, column);
+      const detail = sheet.cells?.get(key);
+      const cell = cellOf(value, detail);
+      const place = cell.spill === undefined ? undefined : { row, column, ...cell.spill };
+      if (place !== undefined) for (const each of insideOf(place)) spilled.add(each);
+      if (cell.value !== "" || cell.formula !== undefined || cell.look !== undefined) put(row, column, cell);
+    });
+  });
+  // What a formula spills is calculated again; a value that stood there would be in its way.
+  for (const key of spilled) {
+    const look = cells.get(key)?.look;
+    if (look === undefined) cells.delete(key);
+    else cells.set(key, { value: "", look });
+  }
+  addValidations(sheet, cells);
+  const frozenRows = sheet.freezePane?.rows;
+  return {
+    name: sheet.name,
+    cells,
+    widths: (sheet.columns ?? []).map(({ width }) => width),
+    ...(frozenRows === undefined ? {} : { frozenRows }),
+  };
+}
+
+function cellOf(raw: CellValue | undefined, detail: LibraryCell | undefined): FileCell {
+  const look = lookOf(detail?.style);
+  const formula = detail?.formula;
+  const value = plainValue(detail?.formulaResult ?? raw);
+  const styled: { look?: Look } = Object.keys(look).length === 0 ? {} : { look };
+  if (formula === undefined || formula === "") return { value, ...styled };
+  const spill = detail?.formulaType === "array" ? sizeOf(detail.formulaRef) : undefined;
+  const typed = withoutPrefixes(asTyped(`=${formula}`));
+  return { value, formula: typed, ...(spill === undefined ? {} : { spill }), ...styled };
+}
+
+/** A date comes as the spreadsheet's number of days, which is what its formulas calculate with. */
+function plainValue(raw: CellValue | undefined): Cell {
+  if (raw instanceof Date) return (raw.getTime() - FIRST_DAY) / DAY_MS;
+  return raw ?? "";
+}
+
+/** "B14:D20" as a size; undefined for a single cell. */
+function sizeOf(reference: string | undefined): { rows: number; columns: number } | undefined {
+  const [first, last] = (reference ?? "").split(":").map(cornerOf);
+  if (first === undefined || last === undefined) return undefined;
+  const [rows, columns] = [last.row - first.row + 1, last.column - first.column + 1];
+  return rows === 1 && columns === 1 ? undefined : { rows, columns };
+}
+
+function cornerOf(text: string): { row: number; column: number } | undefined {
+  const match = /^\$?([A-Z]{1,3})\$?(\d+)$/.exec(text);
+  if (match === null) return undefined;
+  const letters = [...(match[1] ?? "")];
+  const column = letters.reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return { row: Number(match[2]) - 1, column };
+}
+
+/** The places of a spilled table but its first. */
+function insideOf(table: { row: number; column: number; rows: number; columns: number }): string[] {
+  const places: string[] = [];
+  for (let r = 0; r < table.rows; r++) {
+    for (let c = 0; c < table.columns; c++) {
+      if (r > 0 || c > 0) places.push(placeKey(table.row + r, table.column + c));
+    }
+  }
+  return places;
+}
+
+function addValidations(sheet: Sheet, cells: Map<string, FileCell>): void {
+  for (const { type, values, inputMessage, range } of sheet.dataValidations ?? []) {
+    const place = cornerOf(range.replaceAll("$", ""));
+    if (place === undefined) continue;
+    const key = placeKey(place.row, place.column);
+    cells.set(key, {
+      ...(cells.get(key) ?? { value: "" }),
+      ...(type === "list" && values !== undefined ? { choices: values } : {}),
+      ...(inputMessage === undefined ? {} : { hint: inputMessage }),
+    });
+  }
+}
+
+function leftOut(sheet: Sheet): string[] {
+  const kinds: [string, boolean][] = [
+    ["pictures", (sheet.images?.length ?? 0) > 0],
+    ["charts", (sheet.charts?.length ?? 0) > 0],
+    ["merged cells", (sheet.merges?.length ?? 0) > 0],
+    ["conditional formats", (sheet.conditionalRules?.length ?? 0) > 0],
+    ["tables with a filter", (sheet.tables?.length ?? 0) > 0],
+    ["pivot tables", (sheet.pivotTables?.length ?? 0) > 0],
+    ["sheet protection", sheet.protection !== undefined],
+    ["notes", [...(sheet.cells?.values() ?? [])].some(({ comment }) => comment !== undefined)],
+    ["links", [...(sheet.cells?.values() ?? [])].some(({ hyperlink }) => hyperlink !== undefined)],
+  ];
+  return kinds.flatMap(([kind, there]) => (there ? [kind] : []));
+}
