@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
@@ -39,6 +40,9 @@ class RegistryAssets {
 const NO_ORIGIN =
   "manifest.xml was not written, since the build does not know where the files will be served: npm run build -- --env origin=https://tools.example.com/sillwork";
 
+const { version } = JSON.parse(readFileSync(at("package.json"), "utf8"));
+const withVersion = { SILLWORK_VERSION: JSON.stringify(version) };
+
 const common = (mode) => ({
   mode,
   target: ["web", "es2022"],
@@ -76,7 +80,10 @@ function addIn(mode, { origin, trial }, officeScript) {
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
       new RegistryAssets({ origin, trial }),
       new Notices(),
-      ...(trial ? [new webpack.DefinePlugin({ SILLWORK_NAMESPACE: JSON.stringify(TRIAL_NAMESPACE) })] : []),
+      new webpack.DefinePlugin({
+        ...withVersion,
+        ...(trial ? { SILLWORK_NAMESPACE: JSON.stringify(TRIAL_NAMESPACE) } : {}),
+      }),
     ],
     performance: {
       hints: "error",
@@ -102,6 +109,7 @@ function tryOut(mode) {
       }),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
       new Notices(),
+      new webpack.DefinePlugin(withVersion),
     ],
     // The usual minimizer would take a minute of every start.
     optimization: { minimizer: [new EsbuildPlugin({ target: "es2022", css: true })] },

@@ -26,12 +26,13 @@ async function makeBundle(name, bundle, record) {
     platform: "node",
     target: "node20",
     metafile: true,
+    define: { SILLWORK_VERSION: JSON.stringify(JSON.parse(readFileSync(`${top}package.json`, "utf8")).version) },
     logLevel: "error",
     // Parts of the engine's own dependencies ask for modules by `require`.
     banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
   });
   const own = Object.keys(metafile.inputs).filter((path) => !path.startsWith("node_modules/"));
-  const inputs = [...own, "package-lock.json"];
+  const inputs = [...own, "package.json", "package-lock.json"];
   renameSync(draft, bundle);
   const times = Object.fromEntries(inputs.map((path) => [path, statSync(`${top}${path}`).mtimeMs]));
   writeFileSync(record, JSON.stringify(times));

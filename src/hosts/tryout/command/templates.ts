@@ -6,9 +6,9 @@ import type { WorkbookTemplate } from "../../../templates/template.ts";
 import { placeOf, type WorkbookFile } from "../../../workbook/file/model.ts";
 import { writeWorkbook } from "../../../workbook/file/write.ts";
 import { columnLetters } from "../../../workbook/host.ts";
+import { VERSION } from "../../../workbook/version.ts";
 import { HeadlessWorkbook } from "../engine/headless.ts";
 import { print, quietly } from "./quietly.ts";
-import { VERSION } from "./version.ts";
 
 const USAGE = `Usage:
   npm run -s templates                        every template and the demo as JSON: sheets, cells with address, formula, value

@@ -1,4 +1,0 @@
-import packageFile from "../../../../package.json" with { type: "json" };
-
-/** Version of Sillwork, as files carry it. */
-export const VERSION: string = packageFile.version;
