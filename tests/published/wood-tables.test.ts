@@ -5,7 +5,7 @@ import { greatestDeflection, greatestHogging, greatestSagging } from "../../src/
 import { bearingFactor } from "../../src/core/wood/bearing.ts";
 import { columnAnswer } from "../../src/core/wood/column.ts";
 import { joistSpans } from "../../src/core/wood/joist-span.ts";
-import { gradeWood, type ValueName, type WoodKind } from "../../src/core/wood/material.ts";
+import { genericRows, gradeWood, type ValueName, type WoodKind } from "../../src/core/wood/material.ts";
 import { nominalSection, sectionProperties } from "../../src/core/wood/section.ts";
 import { equalSpans } from "../../src/core/wood/spans.ts";
 import type { Grade, Species } from "../../src/core/wood/tables/grades.ts";
@@ -173,4 +173,17 @@ describe("factors known from memory", () => {
     if (r.condition === "lb=4 in.") expect(printed - got).toBeCloseTo(0.00625, 9);
     else expect(Math.abs(got - printed)).toBeLessThanOrEqual(half * (1 + 1e-9));
   });
+});
+
+describe("grades known from memory", () => {
+  const held = genericRows();
+  const printed = rows("wood-grades.csv");
+  test.each(printed.map((r) => [`${r.species} ${r.grade} ${r.width_in}`, r] as const))("%s", (_n, r) => {
+    expect(r.source).toContain("FROM MEMORY");
+    const row = held.find((h) => h.material === `${r.species} ${r.grade}` && String(h.widthIn ?? "") === r.width_in);
+    for (const name of ["Fb", "Ft", "Fv", "Fcp", "Fc", "E", "Emin"] as const)
+      expect(row?.values[name]).toBe(Number(r[name]));
+    expect(row?.gravity).toBe(Number(r.G));
+  });
+  test("no row is held that is not listed", () => expect(held.length).toBe(printed.length));
 });

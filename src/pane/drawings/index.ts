@@ -6,11 +6,13 @@ import { cuttingLayout } from "./cutting-layout.ts";
 import { cuttingLengths } from "./cutting-lengths.ts";
 import { loadCombinations } from "./load-combinations.ts";
 import { loadPlan } from "./load-plan.ts";
+import { panelBays } from "./panel-bays.ts";
 import { sling } from "./sling.ts";
 import { wallElevation } from "./wall-elevation.ts";
 import { wallSection } from "./wall-section.ts";
 import { wettingYear } from "./wetting-year.ts";
 import { windZones } from "./wind-zones.ts";
+import { woodMember } from "./wood-member.ts";
 
 /**
  * Draws one kind of picture: SVG with presentation attributes and classes, since the page allows no style attributes.
@@ -31,6 +33,8 @@ const DRAWINGS: Readonly<Record<string, Draw>> = {
   "load-plan": loadPlan,
   contingency,
   bid,
+  "wood-member": woodMember,
+  "panel-bays": panelBays,
 };
 
 /** Narrowest place that drawings are laid out for; in a narrower one they shrink. */
