@@ -69,4 +69,27 @@ const LAYERS: readonly Weight[] = [
   { name: "subfloor 3/4 in", psf: 3, source: C3_MEMORY },
 ];
 
-export const WEIGHTS: readonly Weight[] = [...ASSEMBLIES, ...LAYERS];
+const GLASS = "glass at 2.5 kg/m2 for each mm (public page), 4 mm panes without frame";
+const ROOFING = "public roofing pages, generic ranges";
+const RANGE = "common product ranges, from memory";
+
+/** Parts of panelized shells. Where a range is known, its heavy end is held: for uplift give your own figure. */
+const SHELL: readonly Weight[] = [
+  { name: "veneer panel", psfPerIn: 3.5, source: `${RANGE}, 36 to 42 pcf` },
+  { name: "cross-laminated timber", psfPerIn: 2.9, source: `${RANGE}, 35 pcf` },
+  { name: "mineral wool board", psfPerIn: 0.92, source: `${RANGE}, 4 to 11 pcf` },
+  { name: "mineral wool batt", psfPerIn: 0.33, source: `${RANGE}, 1.5 to 4 pcf` },
+  { name: "wood fiber board", psfPerIn: 1.33, source: `${RANGE}, 7 to 16 pcf` },
+  { name: "standing seam steel 24 gage", psf: 1.5, source: `${ROOFING}, 0.85 to 1.5 psf with seams` },
+  { name: "standing seam steel 22 gage", psf: 1.5, source: `${ROOFING}, 1.5 psf` },
+  { name: "standing seam aluminum", psf: 0.9, source: `${ROOFING}, 0.5 to 0.9 psf` },
+  { name: "double glazing", psf: 4.1, source: GLASS },
+  { name: "triple glazing", psf: 6.14, source: GLASS },
+  {
+    name: "oriented strand board",
+    psfPerIn: 3,
+    source: "HUD Residential Structural Design Guide (2000) Table 3.3: 36 pcf",
+  },
+];
+
+export const WEIGHTS: readonly Weight[] = [...ASSEMBLIES, ...LAYERS, ...SHELL];
