@@ -4,7 +4,7 @@ import { registry } from "../functions/registry.ts";
 import { type Explainer, explained } from "../functions/run/tables-on-demand.ts";
 import type { Host } from "../workbook/host.ts";
 import type { CellAddress } from "../workbook/ledger.ts";
-import { ReviewView } from "./cautions/cautions.ts";
+import { CautionsView } from "./cautions/cautions.ts";
 import { FunctionsView } from "./functions/functions.ts";
 import { afterPause } from "./parts/idle.ts";
 import type { PaneContext, View } from "./parts/view.ts";
@@ -13,7 +13,7 @@ import { WorkingView } from "./working/working.ts";
 export interface PaneOptions {
   /** functions to show; all of the registry unless told */
   readonly functions?: readonly CellFunction[];
-  /** id of the view to start with: "working", "review" or "functions" */
+  /** id of the view to start with: "working", "cautions" or "functions" */
   readonly view?: string;
   /** works out calls; in the page unless told, where a search makes it stand still */
   readonly explainer?: Explainer;
@@ -71,7 +71,7 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
   };
   const working = new WorkingView(pane);
   const functions = new FunctionsView(pane);
-  const views: readonly View[] = [working, new ReviewView(pane), functions];
+  const views: readonly View[] = [working, new CautionsView(pane), functions];
   let inSight: View = views.find((v) => v.id === options.view) ?? working;
 
   const ledgerPause = afterPause(LEDGER_PAUSE_MS, () => inSight.refresh());

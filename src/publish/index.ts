@@ -1,6 +1,7 @@
 /** What the build and the command line take from here; see load.mjs. */
 
 export { describe } from "../functions/declare/describe.ts";
+export { find } from "../functions/find/find.ts";
 export { registry } from "../functions/registry.ts";
 export { buildAssets } from "./assets.ts";
 export { withFunctionTable } from "./readme.ts";

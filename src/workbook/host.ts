@@ -31,6 +31,8 @@ export interface Host {
    * one gets a number. Texts are written as texts, never as formulas.
    */
   writeSheet(name: string, rows: Table): Promise<string>;
+  /** The first cell of a name of the workbook; undefined where there is no such name. */
+  cellOfName?(name: string): Promise<CellAddress | undefined>;
   /** Puts an image beside the cells of a worksheet, at the height of `near`, or in the place of the one that has its name. */
   placeImage?(near: CellAddress, image: PlacedImage): Promise<void>;
 }

@@ -197,11 +197,11 @@ describe("the try-out sheet", () => {
     await expect.poll(() => value("Site!F8"), SOON).toBeTypeOf("number");
   });
 
-  test("Review lists errors first and a click goes to the cell", async () => {
+  test("Cautions lists errors first and a click goes to the cell", async () => {
     await type("Site!F9", '=SILL.WIND_KZ("tall","C")');
     await expect.poll(() => value("Site!F9"), SOON).toBe("#VALUE!");
     await select("Site!A1");
-    await page.getByRole("tab", { name: "Review" }).click();
+    await page.getByRole("tab", { name: "Cautions" }).click();
     await page
       .locator("#pane")
       .getByText(/"tall" is not a length/)
@@ -212,7 +212,7 @@ describe("the try-out sheet", () => {
     await page.locator("#pane").getByText("Site!F9", { exact: true }).first().waitFor();
     await enter("Site!F9");
     await page.keyboard.press("Delete");
-    await page.getByRole("tab", { name: "Review" }).click();
+    await page.getByRole("tab", { name: "Cautions" }).click();
     await expect.poll(() => page.getByRole("tabpanel").textContent(), SOON).not.toMatch(/"tall"/);
   });
 
@@ -323,7 +323,7 @@ describe.each(["light", "dark"] as const)("%s", (colorScheme) => {
   });
   afterAll(() => opened?.context().close());
 
-  test.each(["Working", "Review", "Functions"])("%s has no accessibility fault", async (view) => {
+  test.each(["Working", "Cautions", "Functions"])("%s has no accessibility fault", async (view) => {
     await opened.getByRole("tab", { name: view }).click();
     await opened.locator("[role=tabpanel]:not([hidden]) > *").first().waitFor();
     const faults = await opened.evaluate(

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import type { RawArgument } from "../../src/functions/declare/param.ts";
+import { find } from "../../src/functions/find/find.ts";
 import { invoke } from "../../src/functions/run/invoke.ts";
 import { BASIS_SHEET, basisRows } from "../../src/pane/cautions/basis-sheet.ts";
 import { Gathering } from "../../src/pane/cautions/findings.ts";
 import { asksFormula, Survey } from "../../src/pane/cautions/survey.ts";
-import { find } from "../../src/pane/functions/find.ts";
 import { runs } from "../../src/pane/parts/cells.ts";
 import { type CellAddress, Ledger } from "../../src/workbook/ledger.ts";
 import { count, push, samples } from "./samples.ts";

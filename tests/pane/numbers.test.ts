@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { copyText, fullText, shownNumber, shownUnit } from "../../src/pane/parts/numbers.ts";
+import { copyText, fullText, shownNumber } from "../../src/pane/parts/numbers.ts";
 
 test.each([
   [0, "0"],
@@ -57,10 +57,3 @@ test("copies keep every digit and go back into cells", () => {
     ]),
   ).toBe("a b\t1.23456789\nTRUE\t2");
 });
-
-test.each([
-  ["ft2", "ft²"],
-  ["F", "°F"],
-  ["psf", "psf"],
-  ["h ft2 F/Btu", "h ft² F/Btu"],
-])("unit %s is shown as %s", (unit, shown) => expect(shownUnit(unit)).toBe(shown));

@@ -107,7 +107,8 @@ export function describe(fn: CellFunction): FunctionText {
   };
 }
 
-function syntaxOf(fn: CellFunction): string {
+/** The call with optional arguments in brackets. */
+export function syntaxOf(fn: CellFunction): string {
   const names = fn.params.map(({ name, param }) => (isOptional(param) ? `[${name}]` : name));
   return `${NAMESPACE}.${fn.name}(${names.join(", ")})`;
 }
@@ -129,6 +130,27 @@ function parameterText({ name, param }: NamedParam, fn: CellFunction): Parameter
     assumption: left?.omitted ?? "",
     columns: (param.columns ?? []).map(columnText),
   };
+}
+
+/** What a place of a call takes, in a few words: what it is, how it may be written, its choices, its limits. */
+export function hintOf(param: ParamFacts): string {
+  const ways: Partial<Record<ParamKind, string>> = {
+    length: `${param.unit}, or text such as 12'-6 1/2"`,
+    quantity: param.unit === "" ? "" : `${param.unit}, or text with a unit`,
+    number: param.unit,
+    list: "a range",
+    table: `a range, one row each: ${(param.columns ?? []).map((c) => (c.optional ? `[${c.name}]` : c.name)).join(", ")}`,
+  };
+  const { limits } = param;
+  const limited = limits !== undefined && Object.keys(limits).some((key) => key !== "source");
+  return [
+    param.says,
+    ways[param.kind] ?? "",
+    (param.choices ?? []).join(", "),
+    limited ? limitText(limits, param.unit) : "",
+  ]
+    .filter((part) => part !== "")
+    .join("; ");
 }
 
 function columnText(column: ColumnFacts): ColumnText {

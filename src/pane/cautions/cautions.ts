@@ -14,9 +14,9 @@ const ENTRIES = 20;
 const PLACES = 12;
 
 /** The workbook: errors, cautions and assumptions of every cell that uses the functions. */
-export class ReviewView implements View {
-  readonly id = "review";
-  readonly label = "Review";
+export class CautionsView implements View {
+  readonly id = "cautions";
+  readonly label = "Cautions";
   readonly #pane: PaneContext;
   readonly #survey: Survey;
   /** how many are drawn, by list */
@@ -53,7 +53,7 @@ export class ReviewView implements View {
     this.#stop = inIdleSlices((mayGoOn) => {
       this.#survey.work(mayGoOn);
       for (const cell of this.#survey.cells.slice(gathering.cells)) gathering.add(cell);
-      // What stood there before stays until the new review is whole, so that the lists do not jump.
+      // What stood there before stays until the new list is whole, so that the lists do not jump.
       if (this.#survey.done) this.#found = gathering.findings();
       this.#pane.redraw();
       return this.#survey.done ? "done" : "more";
@@ -67,8 +67,8 @@ export class ReviewView implements View {
     const found = this.#found;
     const { done, total, cells } = this.#survey;
     return html`
-      <h2 class="sw-hidden">Review of the workbook</h2>
-      ${done ? nothing : html`<p class="sw-quiet">Working through ${count(total, "cell")} <progress max=${total} value=${cells.length} aria-label="Cells reviewed"></progress></p>`}
+      <h2 class="sw-hidden">Cautions of the workbook</h2>
+      ${done ? nothing : html`<p class="sw-quiet">Working through ${count(total, "cell")} <progress max=${total} value=${cells.length} aria-label="Cells looked at"></progress></p>`}
       ${found === undefined ? nothing : found.cells === 0 ? this.#empty() : this.#findings(found)}
     `;
   }

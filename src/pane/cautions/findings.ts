@@ -17,7 +17,7 @@ export interface FoundSentence {
   readonly cells: readonly CellAddress[];
 }
 
-/** All that a review says, in the order in which it says it. */
+/** All that the view says, in the order in which it says it. */
 export interface Findings {
   readonly cells: number;
   readonly errors: readonly FoundError[];

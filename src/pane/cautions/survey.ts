@@ -3,7 +3,7 @@ import { explain, type Outcome } from "../../functions/run/invoke.ts";
 import type { CellAddress, LedgerCall, LedgerEntry } from "../../workbook/ledger.ts";
 import { type Call, callsOf, latestCalls } from "../working/calls.ts";
 
-/** What a review keeps of one call. */
+/** What is kept of one call. */
 export interface Finding {
   readonly outcome: Outcome;
   readonly assumptions: readonly string[];
@@ -83,7 +83,7 @@ export class Survey {
   }
 }
 
-/** A search is not run again for a review: its outcome stands in the ledger, and what always holds of it in the declaration. */
+/** A search is not run again to list its cautions: its outcome stands in the ledger, and what always holds of it in the declaration. */
 function findingOf(fn: CellFunction, call: LedgerCall): Finding {
   if (fn.heavy) return { outcome: call.outcome, assumptions: fn.assumptions, cautions: fn.cautions };
   const { outcome, assumptions, cautions } = explain(fn, call.args);

@@ -102,3 +102,15 @@ export async function imageOf(picture: PictureBase, name: string): Promise<Place
   if (drawn === undefined) throw new Error(`There is no drawing of ${picture.kind}.`);
   return { name, alt: picture.alt, png: await asPng(drawn), width: drawn.width, height: drawn.height };
 }
+
+/** Puts a picture on the clipboard; false where the host does not allow it. */
+export async function copyImage(picture: PictureBase, name: string): Promise<boolean> {
+  try {
+    const { png } = await imageOf(picture, name);
+    const bytes = Uint8Array.from(atob(png), (c) => c.charCodeAt(0));
+    await navigator.clipboard.write([new ClipboardItem({ "image/png": new Blob([bytes], { type: "image/png" }) })]);
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { CellFunction, NamedParam } from "../../functions/declare/cell-function.ts";
+import { hintOf } from "../../functions/declare/describe.ts";
 import { isOptional } from "../../functions/declare/param.ts";
 import { words } from "../parts/notation.ts";
-import { shownUnit } from "../parts/numbers.ts";
 import type { FormTexts } from "./form.ts";
-import { columnHelp, paramHint } from "./function-help.ts";
+import { columnHelp } from "./function-help.ts";
 
 /** What the form of one function holds. */
 export interface FormState {
@@ -57,7 +57,7 @@ export function fieldId(fn: CellFunction, name: string): string {
 
 function field(fn: CellFunction, { name, param }: NamedParam, form: FormState, changed: () => void): TemplateResult {
   const id = fieldId(fn, name);
-  const choices = param.kind === "flag" ? ["TRUE", "FALSE"] : param.kind === "list" ? undefined : param.choices;
+  const choices = param.kind === "list" ? undefined : param.choices;
   const fromCell = form.cells.has(name);
   const blank = form.blank.has(name);
   const set = (text: string) => {
@@ -83,7 +83,7 @@ function field(fn: CellFunction, { name, param }: NamedParam, form: FormState, c
     <div class="sw-control">
       ${
         choices === undefined
-          ? html`${input(id, nothing)}${param.unit === "" ? nothing : html`<span class="sw-unit">${shownUnit(param.unit)}</span>`}`
+          ? html`${input(id, nothing)}${param.unit === "" ? nothing : html`<span class="sw-unit">${param.unit}</span>`}`
           : html`<select id=${id} aria-describedby=${describedBy} aria-invalid=${blank ? "true" : nothing} aria-required=${isOptional(param) ? nothing : "true"}
               .value=${live(fromCell ? FROM_CELL : (form.texts[name] ?? ""))} @change=${(e: Event) => picked((e.target as HTMLSelectElement).value)}>
               <option value="">${isOptional(param) ? "left out" : "choose"}</option>
@@ -93,7 +93,7 @@ function field(fn: CellFunction, { name, param }: NamedParam, form: FormState, c
             ${fromCell ? input(`${id}-cell`, `Cell for ${words(name)}`) : nothing}`
       }
     </div>
-    <p class="sw-hint" id="${id}-hint">${paramHint(param)}${
+    <p class="sw-hint" id="${id}-hint">${hintOf(param)}${
       isOptional(param) && param.omitted !== "" ? ` · left out: ${param.omitted}` : nothing
     }</p>
     ${param.columns === undefined ? nothing : columnHelp(param.columns)}

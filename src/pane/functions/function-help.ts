@@ -1,43 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-function.ts";
 import { formulaOf } from "../../functions/declare/formula.ts";
-import { type ColumnFacts, isOptional, type Limits, type ParamFacts } from "../../functions/declare/param.ts";
+import type { ColumnFacts } from "../../functions/declare/param.ts";
 import { words } from "../parts/notation.ts";
-import { isTable, shownNumber, shownUnit } from "../parts/numbers.ts";
+import { isTable } from "../parts/numbers.ts";
 import { sentenceList, single, tableOf } from "../parts/values.ts";
-
-/** `SILL.WIND_PRESSURE(speed, height, [kzt])` */
-export function signature(fn: CellFunction): string {
-  const names = fn.params.map(({ name, param }) => (isOptional(param) ? `[${name}]` : name));
-  return `${NAMESPACE}.${fn.name}(${names.join(", ")})`;
-}
-
-/** "from 15 to 500 ft"; "" where any number will do */
-export function limitWords(limits: Limits | undefined, unit: string): string {
-  if (limits === undefined) return "";
-  const { min, max, above, below } = limits;
-  const u = unit === "" ? "" : ` ${shownUnit(unit)}`;
-  if (min !== undefined && max !== undefined) return `from ${shownNumber(min)} to ${shownNumber(max)}${u}`;
-  const parts = [
-    min === undefined ? "" : `at least ${shownNumber(min)}${u}`,
-    above === undefined ? "" : `above ${shownNumber(above)}${u}`,
-    max === undefined ? "" : `at most ${shownNumber(max)}${u}`,
-    below === undefined ? "" : `below ${shownNumber(below)}${u}`,
-  ];
-  return parts.filter((p) => p !== "").join(", ");
-}
-
-/** What a field takes, in a few words under its label. */
-export function paramHint(param: ParamFacts): string {
-  const limits = limitWords(param.limits, param.unit);
-  const ways: Partial<Record<ParamFacts["kind"], string>> = {
-    length: `${param.unit}, or text such as 12'-6 1/2"`,
-    quantity: param.unit === "" ? "" : `${shownUnit(param.unit)}, or text with a unit`,
-    list: "a range",
-    table: "a range, one row each",
-  };
-  return [param.says, ways[param.kind] ?? "", limits].filter((p) => p !== "").join(" · ");
-}
 
 /** What the form does not say of a function. */
 export function functionHelp(fn: CellFunction): TemplateResult {
@@ -45,11 +12,11 @@ export function functionHelp(fn: CellFunction): TemplateResult {
   return html`
     <section class="sw-part">
       <h3>Gives</h3>
-      <p>${fn.returns.says}${fn.returns.unit === "" ? "" : `, ${shownUnit(fn.returns.unit)}`}</p>
+      <p>${fn.returns.says}${fn.returns.unit === "" ? "" : `, ${fn.returns.unit}`}</p>
       ${
         columns === undefined
           ? nothing
-          : html`<ol class="sw-columns">${columns.map((c) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${shownUnit(c.unit)}</span>`}</li>`)}</ol>`
+          : html`<ol class="sw-columns">${columns.map((c) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${c.unit}</span>`}</li>`)}</ol>`
       }
     </section>
     ${sentenceList("Cautions", fn.cautions, "sw-caution")}
@@ -71,9 +38,7 @@ export function columnHelp(columns: readonly ColumnFacts[]): TemplateResult {
   return html`<details class="sw-hint">
     <summary>Columns: ${names}</summary>
     <ol class="sw-columns">${columns.map(
-      (
-        c,
-      ) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${shownUnit(c.unit)}</span>`}
+      (c) => html`<li>${words(c.name)}${c.unit === "" ? nothing : html` <span class="sw-unit">${c.unit}</span>`}
       <span class="sw-quiet">${c.optional ? "optional, " : ""}${c.says}${c.choices === undefined ? "" : `: ${c.choices.join(", ")}`}</span></li>`,
     )}</ol>
   </details>`;

@@ -2,16 +2,18 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import { live } from "lit-html/directives/live.js";
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
+import { syntaxOf } from "../../functions/declare/describe.ts";
 import type { RawArgument } from "../../functions/declare/param.ts";
+import { byFamily, find } from "../../functions/find/find.ts";
 import type { Working } from "../../functions/run/invoke.ts";
 import { addressText } from "../../workbook/host.ts";
+import type { CellAddress } from "../../workbook/ledger.ts";
 import { words } from "../parts/notation.ts";
 import type { PaneContext, View } from "../parts/view.ts";
 import { result } from "../working/working-parts.ts";
-import { byFamily, find } from "./find.ts";
 import { exampleTexts, fieldValues, formulaFrom, missing, rawArguments } from "./form.ts";
 import { type FormState, fieldId, formFields, newForm } from "./function-form.ts";
-import { functionHelp, signature } from "./function-help.ts";
+import { functionHelp } from "./function-help.ts";
 
 /** Find a function, read about it, fill it in, insert it. */
 export class FunctionsView implements View {
@@ -19,6 +21,8 @@ export class FunctionsView implements View {
   readonly label = "Functions";
   readonly #pane: PaneContext;
   readonly #forms = new Map<string, FormState>();
+  /** the cell, and what it holds, that Insert would write over: asked once before it does */
+  #asked: { readonly at: string; readonly holds: string } | undefined;
   #query = "";
   #open: CellFunction | undefined;
   /** the formula that the preview is of; its working is undefined while it is being made */
@@ -111,7 +115,7 @@ export class FunctionsView implements View {
       <p class="sw-back"><button type="button" class="sw-plain" @click=${() => this.#back(fn)}>All functions</button></p>
       <h2 id="sw-function-title" tabindex="-1" class="sw-name">${fn.name}</h2>
       <p>${fn.summary}</p>
-      <p class="sw-formula sw-quiet">${signature(fn)}</p>
+      <p class="sw-formula sw-quiet">${syntaxOf(fn)}</p>
       <form class="sw-form" @submit=${submit} novalidate>
         ${formFields(fn, form, changed)}
         <p class="sw-actions">
@@ -124,7 +128,7 @@ export class FunctionsView implements View {
           ${this.#preview(fn, formula, values)}
         </div>
         <p class="sw-actions">
-          <button type="submit" class="sw-main" ?disabled=${host === undefined}>Insert${selection === undefined ? "" : ` in ${addressText(selection)}`}</button>
+          <button type="submit" class="sw-main" ?disabled=${host === undefined}>${this.#insertWords(selection)}</button>
         </p>
       </form>
       ${functionHelp(fn)}
@@ -172,6 +176,28 @@ export class FunctionsView implements View {
     this.#pane.redraw();
   }
 
+  #insertWords(selection: CellAddress | undefined): string {
+    if (selection === undefined) return "Insert";
+    const at = addressText(selection);
+    return this.#asked?.at === at ? `Replace what ${at} holds` : `Insert in ${at}`;
+  }
+
+  /** A cell that holds something is written over only when asked a second time. */
+  async #wouldWriteOver(): Promise<boolean> {
+    const { host, selection } = this.#pane;
+    if (host === undefined || selection === undefined) return false;
+    const [formula, value] = await Promise.all([host.formulaAt(selection), host.valueAt(selection)]);
+    const holds = formula !== "" ? formula : String(value ?? "");
+    const at = addressText(selection);
+    const known = this.#asked?.at === at && this.#asked.holds === holds;
+    this.#asked = holds === "" || known ? undefined : { at, holds };
+    if (this.#asked === undefined) return false;
+    this.#pane.announce(
+      `Not inserted: ${at} holds ${holds.slice(0, 60)}. Press again to replace it, or select another cell`,
+    );
+    return true;
+  }
+
   async #insert(fn: CellFunction, form: FormState): Promise<void> {
     const values = fieldValues(fn, form.texts, form.cells);
     const blank = missing(fn, values);
@@ -182,6 +208,7 @@ export class FunctionsView implements View {
       return;
     }
     try {
+      if (await this.#wouldWriteOver()) return;
       const address = await this.#pane.host?.insertFormula(formulaFrom(fn, values));
       if (address !== undefined) this.#pane.announce(`Inserted in ${addressText(address)}`);
     } catch (error) {

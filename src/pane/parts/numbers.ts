@@ -75,10 +75,3 @@ export function copyText(value: Cell | Table): string {
 export function isTable(value: Cell | Table): value is Table {
   return Array.isArray(value);
 }
-
-const UNITS_ALONE: Readonly<Record<string, string>> = { F: "°F", C: "°C" };
-
-/** A unit with raised digits and degree signs: "ft2" as ft², "F" as °F. */
-export function shownUnit(unit: string): string {
-  return UNITS_ALONE[unit] ?? unit.replace(/\b(ft|in|yd|m|cm|mm)\^?([234])\b/g, (_, u, n) => u + superscript(n));
-}

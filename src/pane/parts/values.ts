@@ -3,7 +3,7 @@ import type { Cell, Table } from "../../core/kit/tape.ts";
 import { formatLength } from "../../core/units/length.ts";
 import type { ResultColumn } from "../../functions/declare/cell-function.ts";
 import { pieces, words } from "./notation.ts";
-import { fullText, isTable, shownCell, shownUnit } from "./numbers.ts";
+import { fullText, isTable, shownCell } from "./numbers.ts";
 
 /** Rows of a table drawn at once; the rest is named, not drawn. */
 const ROWS_DRAWN = 200;
@@ -14,7 +14,7 @@ export function single(value: Cell, unit: string): TemplateResult {
   const full = fullText(value);
   const title = typeof value === "number" && full !== shown ? full : nothing;
   return html`<span class="sw-value" title=${title}>${shown}</span>${
-    unit === "" || typeof value !== "number" ? nothing : html`<span class="sw-unit"> ${shownUnit(unit)}</span>`
+    unit === "" || typeof value !== "number" ? nothing : html`<span class="sw-unit"> ${unit}</span>`
   }`;
 }
 
@@ -35,7 +35,7 @@ export function tableOf(rows: Table, label: string, columns?: readonly ResultCol
           ? nothing
           : html`<thead><tr>${columns.map(
               (c, i) =>
-                html`<th scope="col" class=${typeof rows[0]?.[i] === "number" ? "sw-num" : "sw-text"}>${words(c.name)}${c.unit === "" ? nothing : html`<span class="sw-unit">${shownUnit(c.unit)}</span>`}</th>`,
+                html`<th scope="col" class=${typeof rows[0]?.[i] === "number" ? "sw-num" : "sw-text"}>${words(c.name)}${c.unit === "" ? nothing : html`<span class="sw-unit">${c.unit}</span>`}</th>`,
             )}</tr></thead>`
       }
       <tbody>${drawn.map((row) => html`<tr>${row.map(tableCell)}</tr>`)}</tbody>

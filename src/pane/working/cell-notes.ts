@@ -50,6 +50,15 @@ export function noteFor({ formula, value, names, functions }: CellFacts): CellNo
       todo: "Correct the name, or look under Functions.",
     };
   }
+  const bare = bareName(formula, functions);
+  if (bare !== undefined && (error === "#NAME?" || error === undefined)) {
+    return {
+      tone: "error",
+      what: `${bare} stands without ${NAMESPACE} in front.`,
+      why: `Functions of Sillwork are called ${NAMESPACE}.NAME.`,
+      todo: `Write ${NAMESPACE}.${bare}.`,
+    };
+  }
   if (names.length > 0) {
     const [why, todo] = OWN_ERRORS[error ?? ""] ?? [];
     const called = `${NAMESPACE}.${names[0]}`;
@@ -85,6 +94,15 @@ export function noteFor({ formula, value, names, functions }: CellFacts): CellNo
     why: "",
     todo: `Type =${NAMESPACE}. into a cell, or find a function under Functions and insert it here. To see a working, select a cell that holds one.`,
   };
+}
+
+/** A name of ours that a formula calls without the namespace. */
+function bareName(formula: string, functions: readonly CellFunction[]): string | undefined {
+  const called = [...formula.replace(/"(?:[^"]|"")*"/g, "").matchAll(/(?<![\w.])([A-Z][A-Z0-9_]*)\s*\(/gi)];
+  // A name that the spreadsheet has too, such as CONVERT, is not missed.
+  return called
+    .map((m) => (m[1] ?? "").toUpperCase())
+    .find((n) => n.includes("_") && functions.some((fn) => fn.name === n));
 }
 
 /** The function whose name is least edits away, if it is near enough to be meant. */

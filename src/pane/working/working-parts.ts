@@ -1,18 +1,20 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { PictureBase } from "../../core/kit/picture.ts";
 import type { Said } from "../../core/kit/refusal.ts";
-import type { Cell, Step } from "../../core/kit/tape.ts";
+import type { Cell, Step, Table } from "../../core/kit/tape.ts";
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { isBlank, isCellError, isRange, type RawArgument } from "../../functions/declare/raw.ts";
 import type { ShownArgument } from "../../functions/run/arguments.ts";
+import { influences } from "../../functions/run/influence.ts";
 import type { Outcome, Working } from "../../functions/run/invoke.ts";
 import { hasHeadings } from "../../functions/run/present.ts";
 import { fitted } from "../drawings/fitted.ts";
 import { isDrawn } from "../drawings/index.ts";
 import { ended } from "../parts/ended.ts";
 import { words } from "../parts/notation.ts";
-import { isTable, shownCell, shownUnit } from "../parts/numbers.ts";
+import { isTable, shownCell } from "../parts/numbers.ts";
 import { formulaLine, onTheTape, sentenceList, shownValue, tableOf } from "../parts/values.ts";
+import { influenceBars } from "./influence-bars.ts";
 
 /** An error in its three parts. */
 export function errorBox(label: string, said: Said): TemplateResult {
@@ -24,14 +26,16 @@ export function errorBox(label: string, said: Said): TemplateResult {
   </div>`;
 }
 
-/** The result of a call, large, or its error. */
+/** The result of a call, large, or its error. A table stands in the sheet already: it is counted, and unfolded when asked for. */
 export function result(fn: CellFunction, outcome: Outcome, working?: Working): TemplateResult {
   if (!outcome.ok) return errorBox(`Error ${outcome.code}`, outcome.said);
   const { value } = outcome;
   const unit = resultUnit(fn, working);
   if (isTable(value)) {
-    const headed = hasHeadings(fn, value);
-    return tableOf(headed ? value.slice(1) : value, `Result of ${fn.name}`, fn.returns.columns);
+    const rows = hasHeadings(fn, value) ? value.slice(1) : value;
+    const table = tableOf(rows, `Result of ${fn.name}`, fn.returns.columns);
+    if (rows.length === 1) return table;
+    return html`<details class="sw-whole"><summary>${rows.length.toLocaleString("en-US")} rows: ${fn.returns.says}</summary>${table}</details>`;
   }
   const tape = onTheTape(value, unit);
   return html`<p class="sw-result">${shownValue(value, unit, "Result")}${
@@ -44,21 +48,37 @@ function resultUnit(fn: CellFunction, working: Working | undefined): string {
   return fn.returns.unit !== "" ? fn.returns.unit : (working?.steps.at(-1)?.unit ?? "");
 }
 
-/** Places a picture of a working in the sheet; `number` tells it from the other pictures of the same working. */
-export type PlacePicture = (picture: PictureBase, number: number) => void;
+/** What can be done with a picture of a working; `number` tells it from the other pictures of the same working. */
+export interface PictureActions {
+  /** undefined where the host takes no images */
+  readonly place: ((picture: PictureBase, number: number) => void) | undefined;
+  readonly copy: (picture: PictureBase) => void;
+}
 
-/** All that stands under the result. */
+/** A place in the sheet that an argument came from. */
+export interface ArgumentLink {
+  readonly text: string;
+  readonly go: () => void;
+}
+
+/** The pictures of a working, above its result: they say at a glance what the numbers say one by one. */
+export function pictures(working: Working, actions: PictureActions): readonly TemplateResult[] {
+  return working.pictures.map((p, i) => picture(p, i, actions));
+}
+
+/** All that stands under the result. `linkOf` names the cell that an argument came from. */
 export function workingBody(
   fn: CellFunction,
   working: Working,
   given: readonly RawArgument[],
-  place?: PlacePicture,
+  linkOf: (argument: ShownArgument, place: number) => ArgumentLink | undefined,
 ): TemplateResult {
+  const { outcome } = working;
   return html`
     ${cautions(fn, working.cautions)}
-    ${working.pictures.map((p, i) => picture(p, place === undefined ? undefined : () => place(p, i)))}
-    ${argumentList(working.arguments, given)}
-    ${steps(working.steps)}
+    ${steps(working.steps, outcome.ok ? outcome.value : undefined)}
+    ${argumentList(fn, working.arguments, given, linkOf)}
+    ${influenceBars(outcome.ok ? influences(fn, given) : [])}
     ${sentenceList("Assumptions", working.assumptions)}
     ${sentenceList("Sources", working.sources, "sw-sources")}
   `;
@@ -75,19 +95,32 @@ function cautions(fn: CellFunction, all: readonly string[]): TemplateResult | ty
   </section>`;
 }
 
-function argumentList(args: readonly ShownArgument[], given: readonly RawArgument[]): TemplateResult | typeof nothing {
+function argumentList(
+  fn: CellFunction,
+  args: readonly ShownArgument[],
+  given: readonly RawArgument[],
+  linkOf: (argument: ShownArgument, place: number) => ArgumentLink | undefined,
+): TemplateResult | typeof nothing {
   // What is left out and assumes nothing says nothing of the number.
   const shown = args.filter((a) => !a.omitted || a.shown !== "");
   if (shown.length === 0) return nothing;
+  const place = (a: ShownArgument) => fn.params.findIndex((p) => p.name === a.name);
   return html`<section class="sw-part">
     <h4>Arguments as read</h4>
     <dl class="sw-args">${shown.map(
       (a) => html`<div>
         <dt>${words(a.name)}</dt>
-        <dd>${argument(a, given[args.indexOf(a)])}${a.from === "" ? nothing : html` <span class="sw-quiet">from the ${a.from}</span>`}<span class="sw-says">${a.says}</span></dd>
+        <dd>${argument(a, given[place(a)])} ${origin(a, linkOf(a, place(a)))}<span class="sw-says">${a.says}</span></dd>
       </div>`,
     )}</dl>
   </section>`;
+}
+
+function origin(a: ShownArgument, link: ArgumentLink | undefined): TemplateResult | typeof nothing {
+  if (link !== undefined) {
+    return html`<button type="button" class="sw-goto" @click=${link.go}>${link.text}</button>`;
+  }
+  return a.from === "" ? nothing : html`<span class="sw-quiet">from the ${a.from}</span>`;
 }
 
 function argument(a: ShownArgument, raw: RawArgument): TemplateResult {
@@ -106,39 +139,53 @@ function argument(a: ShownArgument, raw: RawArgument): TemplateResult {
   </details>`;
 }
 
-function steps(list: readonly Step[]): TemplateResult | typeof nothing {
+function steps(list: readonly Step[], answer: Cell | Table | undefined): TemplateResult | typeof nothing {
   if (list.length === 0) return nothing;
+  // The table of the last step is the result, which stands in the sheet and above.
+  const shown = answer !== undefined && isTable(answer) && isTable(list.at(-1)?.value ?? "") ? list.slice(0, -1) : list;
+  if (shown.length === 0) return nothing;
   return html`<section class="sw-part">
     <h4>Working</h4>
-    <ol class="sw-steps">${list.map(step)}</ol>
+    <ol class="sw-steps">${shown.map(step)}</ol>
   </section>`;
 }
 
+/** Symbol and value on a line, how it comes about and where that stands below. */
 function step(s: Step): TemplateResult {
-  const clause = s.clause === "" ? nothing : html`<p class="sw-clause">${s.clause}</p>`;
-  const symbol = html`<span class="sw-symbol">${formulaLine(s.symbol)}</span>`;
-  if (isTable(s.value)) {
-    const unit = s.unit === "" ? "" : `, ${shownUnit(s.unit)}`;
-    return html`<li>
-      <p class="sw-line">${symbol}${unit} <span class="sw-expression">${formulaLine(s.expression)}</span></p>
-      ${tableOf(s.value, `Table of ${s.symbol}`)}${clause}
-    </li>`;
-  }
-  const same = s.expression === "" || s.expression === shownCell(s.value) || s.expression === s.symbol;
+  const same =
+    s.expression === "" || s.expression === s.symbol || (!isTable(s.value) && s.expression === shownCell(s.value));
   return html`<li>
-    <p class="sw-line">${symbol} <span class="sw-equals">=</span> ${
-      same
-        ? nothing
-        : html`<span class="sw-expression">${formulaLine(s.expression)}</span> <span class="sw-equals">=</span> `
-    }<span class="sw-answer">${shownValue(s.value, s.unit, s.symbol)}</span></p>${clause}
+    <p class="sw-line"><span class="sw-symbol">${formulaLine(s.symbol)}</span>${
+      isTable(s.value)
+        ? s.unit === ""
+          ? nothing
+          : html`<span class="sw-unit">${s.unit}</span>`
+        : html`<span class="sw-answer">${shownValue(s.value, s.unit, s.symbol)}</span>`
+    }</p>
+    ${same ? nothing : html`<p class="sw-expression">${formulaLine(s.expression)}</p>`}
+    ${isTable(s.value) ? tableOf(s.value, `Table of ${s.symbol}`) : nothing}
+    ${s.clause === "" ? nothing : html`<p class="sw-clause">${s.clause}</p>`}
   </li>`;
 }
 
-function picture(p: PictureBase, place: (() => void) | undefined): TemplateResult {
+function picture(p: PictureBase, number: number, { place, copy }: PictureActions): TemplateResult {
   if (!isDrawn(p)) return html`<p class="sw-picture">${p.alt}</p>`;
   return html`<figure class="sw-picture">
     <div class="sw-drawing" aria-hidden="true" ${fitted(p)}></div>
     <figcaption>${p.alt}</figcaption>
-    ${place === undefined ? nothing : html`<button type="button" class="sw-plain" @click=${place}>Place picture in the sheet</button>`}
+    <p class="sw-actions">
+      <button type="button" class="sw-plain" @click=${enlarge}>Enlarge</button>
+      <button type="button" class="sw-plain" @click=${() => copy(p)}>Copy picture</button>
+      ${place === undefined ? nothing : html`<button type="button" class="sw-plain" @click=${() => place(p, number)}>Place picture in the sheet</button>`}
+    </p>
+    <dialog class="sw-large" aria-label=${p.alt}>
+      <form method="dialog"><button type="submit">Close</button></form>
+      <div class="sw-drawing" aria-hidden="true" ${fitted(p)}></div>
+    </dialog>
   </figure>`;
+}
+
+function enlarge(event: Event): void {
+  const figure = (event.currentTarget as HTMLElement).closest("figure");
+  figure?.querySelector("dialog")?.showModal();
 }

@@ -1,16 +1,18 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import type { Cell } from "../../core/kit/tape.ts";
+import type { ShownArgument } from "../../functions/run/arguments.ts";
 import type { Working } from "../../functions/run/invoke.ts";
 import { addressText, columnLetters, type Host } from "../../workbook/host.ts";
 import type { CellAddress, LedgerCall } from "../../workbook/ledger.ts";
-import { imageOf } from "../drawings/image.ts";
+import { copyImage, imageOf } from "../drawings/image.ts";
 import { copy } from "../parts/clipboard.ts";
 import { copyText, isTable, shownCell } from "../parts/numbers.ts";
 import type { PaneContext, View } from "../parts/view.ts";
+import { argumentTexts, isName, referenceStart } from "./argument-places.ts";
 import { type Call, callsOf, namesIn, spillsOver } from "./calls.ts";
 import { errorIn, noteFor } from "./cell-notes.ts";
-import { errorBox, type PlacePicture, result, workingBody } from "./working-parts.ts";
+import { type ArgumentLink, errorBox, type PictureActions, pictures, result, workingBody } from "./working-parts.ts";
 
 interface CellState {
   readonly address: CellAddress;
@@ -82,7 +84,7 @@ export class WorkingView implements View {
     return html`
       ${around ? errorBox("Spreadsheet error", noteFor({ ...state, names: [], functions: [] })) : nothing}
       ${state.calls.length > 1 ? html`<p class="sw-quiet">${state.calls.length} calls, outermost first</p>` : nothing}
-      ${state.calls.map(({ fn, call }, i) => keyed(call, this.#call({ fn, call }, i, state.address)))}
+      ${state.calls.map(({ fn, call }, i) => keyed(call, this.#call({ fn, call }, i, state)))}
     `;
   }
 
@@ -104,12 +106,17 @@ export class WorkingView implements View {
     </div>`;
   }
 
-  #call({ fn, call }: Call, order: number, address: CellAddress): TemplateResult {
+  #call({ fn, call }: Call, order: number, state: CellState): TemplateResult {
     const working = this.#working({ fn, call });
     const outcome = working?.outcome ?? call.outcome;
-    const head = html`<h3><span class="sw-name">${fn.name}</span></h3>`;
-    const body = html`
+    const { calls } = state;
+    // Calls are listed outermost first, and the outermost stands first in the text.
+    const nth = calls.filter((c) => c.fn === fn).findIndex((c) => c.call === call);
+    const texts = argumentTexts(state.formula, fn.name, nth) ?? [];
+    return html`<article class="sw-call ${order === 0 ? "" : "sw-inner"}">
+      <h3><span class="sw-name">${fn.name}</span></h3>
       <p class="sw-quiet">${fn.summary}</p>
+      ${working === undefined ? nothing : pictures(working, this.#pictureActions(fn.name, order, state.address))}
       ${result(fn, outcome, working)}
       <p class="sw-actions">
         ${outcome.ok ? html`<button type="button" class="sw-plain" @click=${() => this.#copy(copyText(outcome.value))}>Copy ${isTable(outcome.value) ? "table" : "value"}</button>` : nothing}
@@ -118,10 +125,44 @@ export class WorkingView implements View {
       ${
         working === undefined
           ? html`<p class="sw-quiet" role="status">Working it out …</p>`
-          : workingBody(fn, working, call.args, this.#placer(fn.name, order, address))
+          : workingBody(fn, working, call.args, (a, place) =>
+              this.#linkOf(fn.takesBasis, a, texts, place, state.address),
+            )
       }
-    `;
-    return html`<article class="sw-call ${order === 0 ? "" : "sw-inner"}">${head}${body}</article>`;
+    </article>`;
+  }
+
+  /** The cell that an argument came from: the reference in its place, or the row of the basis that stands in the call. */
+  #linkOf(
+    takesBasis: boolean,
+    argument: ShownArgument,
+    texts: readonly string[],
+    place: number,
+    { sheet }: CellAddress,
+  ): ArgumentLink | undefined {
+    const row = /row (\d+)$/.exec(argument.from)?.[1];
+    if (row === undefined) {
+      const text = argument.omitted ? "" : (texts[place] ?? "");
+      return this.#link(text, text, 0, sheet);
+    }
+    const bases = takesBasis ? texts.filter((t) => isName(t) || t.includes(":")) : [];
+    const nth = /^(first|second|third|fourth)/.exec(argument.from)?.[1];
+    const text = nth === undefined ? bases.at(-1) : bases.slice(-2)[nth === "first" ? 0 : 1];
+    return text === undefined ? undefined : this.#link(text, `from the ${argument.from}`, Number(row) - 1, sheet);
+  }
+
+  #link(reference: string, text: string, down: number, sheet: string): ArgumentLink | undefined {
+    const { host } = this.#pane;
+    const start = referenceStart(reference, sheet);
+    const below = (at: CellAddress): CellAddress => ({ ...at, row: at.row + down });
+    if (start !== undefined) return { text, go: () => this.#pane.goTo(below(start)) };
+    if (!isName(reference) || host?.cellOfName === undefined) return undefined;
+    const go = async () => {
+      const at = await host.cellOfName?.(reference);
+      if (at === undefined) this.#pane.announce(`There is no name ${reference} in this workbook: make it in Site`);
+      else this.#pane.goTo(below(at));
+    };
+    return { text, go: () => void go() };
   }
 
   /** The working of a call; undefined while it is being made, and the view is drawn again when it is there. */
@@ -137,20 +178,26 @@ export class WorkingView implements View {
     return undefined;
   }
 
-  /** Puts pictures of one call into the sheet; undefined where the host takes none. */
-  #placer(name: string, order: number, address: CellAddress): PlacePicture | undefined {
+  #pictureActions(name: string, order: number, address: CellAddress): PictureActions {
     const { host } = this.#pane;
-    if (host?.placeImage === undefined) return undefined;
-    const place = host.placeImage.bind(host);
-    return async (picture, number) => {
-      const cell = `${columnLetters(address.column)}${address.row + 1}`;
-      const which = [order, number].some((n) => n > 0) ? ` ${order + 1}.${number + 1}` : "";
-      try {
-        await place(address, await imageOf(picture, `Sillwork ${name} ${cell}${which}`));
-        this.#pane.announce("The picture stands beside the cells; placed again, it takes the place of this one");
-      } catch {
-        this.#pane.announce("The picture could not be placed just now: finish typing in the sheet and try again");
-      }
+    const place = host?.placeImage?.bind(host);
+    const cell = `${columnLetters(address.column)}${address.row + 1}`;
+    return {
+      copy: async (picture) => {
+        const copied = await copyImage(picture, name);
+        this.#pane.announce(copied ? "Picture copied" : "The clipboard takes no pictures here");
+      },
+      place:
+        place &&
+        (async (picture, number) => {
+          const which = [order, number].some((n) => n > 0) ? ` ${order + 1}.${number + 1}` : "";
+          try {
+            await place(address, await imageOf(picture, `Sillwork ${name} ${cell}${which}`));
+            this.#pane.announce("The picture stands beside the cells; placed again, it takes the place of this one");
+          } catch {
+            this.#pane.announce("The picture could not be placed just now: finish typing in the sheet and try again");
+          }
+        }),
     };
   }
 

@@ -7,7 +7,7 @@ export function limitsBody(functions: readonly FunctionText[]): Html {
 <h2>What the results are</h2>
 <ul>
 <li>Structural, moisture, thermal and lifting results are preliminary: for planning, budgets and questions to ask. The adopted code with its local amendments and a licensed professional decide.</li>
-<li>A result is as good as its cells. Read the assumptions and cautions of a cell in the pane, or write them all to a worksheet from the Review view.</li>
+<li>A result is as good as its cells. Read the assumptions and cautions of a cell in the pane, or write them all to a worksheet from the Cautions view.</li>
 <li>A value outside what a method or table covers is refused with <code>#N/A</code>; an argument that cannot be read, with <code>#VALUE!</code>. Nothing is extrapolated. The pane gives the reason for the selected cell.</li>
 <li>Editions of a standard differ. Where a function knows several, the edition is an argument, and the working names the one used.</li>
 </ul>

@@ -1,9 +1,9 @@
 import { BooleanNumber } from "@univerjs/core";
 import { FunctionType, type IFunctionInfo, type IFunctionParam } from "@univerjs/engine-formula";
 import { type CellFunction, NAMESPACE, type NamedParam } from "../../../functions/declare/cell-function.ts";
+import { hintOf } from "../../../functions/declare/describe.ts";
 import { formulaOf, literal } from "../../../functions/declare/formula.ts";
 import { isOptional } from "../../../functions/declare/param.ts";
-import { limitText } from "../../../functions/declare/scalar.ts";
 
 /** What the engine shows of a function while a formula is typed. */
 export function functionInfo(fn: CellFunction): IFunctionInfo {
@@ -31,14 +31,8 @@ function parameterInfo({ name, param }: NamedParam, example: Readonly<Record<str
 }
 
 function details(param: NamedParam["param"]): string {
-  const parts = [`${param.says}${inUnit(param.unit)}`];
-  if (param.columns !== undefined) parts.push(`columns ${param.columns.map((column) => column.name).join(", ")}`);
-  if (param.choices !== undefined) parts.push(param.choices.join(", "));
-  if (param.limits !== undefined && Object.keys(param.limits).length > 0) {
-    parts.push(limitText(param.limits, param.unit));
-  }
-  if (isOptional(param) && param.omitted !== "") parts.push(`left out: ${param.omitted}`);
-  return `${parts.join("; ")}.`;
+  const left = isOptional(param) && param.omitted !== "" ? `; left out: ${param.omitted}` : "";
+  return `${hintOf(param)}${left}.`;
 }
 
 function inUnit(unit: string): string {

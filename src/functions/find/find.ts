@@ -1,4 +1,5 @@
-import type { CellFunction, Family } from "../../functions/declare/cell-function.ts";
+import type { CellFunction, Family } from "../declare/cell-function.ts";
+import { FILLERS, TRADE_WORDS } from "./trade-words.ts";
 
 export interface FamilyList {
   readonly family: Family;
@@ -20,8 +21,8 @@ export function find(functions: readonly CellFunction[], query: string): CellFun
   const words = query
     .toLowerCase()
     .replace(/\bsill\./g, "")
-    .split(/[\s_,.()=]+/)
-    .filter((w) => w !== "");
+    .split(/[\s_,.()=?!]+/)
+    .filter((w) => w !== "" && !FILLERS.has(w));
   if (words.length === 0) return [...functions];
   return functions
     .map((fn) => ({ fn, score: score(fn, words) }))
@@ -36,13 +37,18 @@ function score(fn: CellFunction, words: readonly string[]): number {
   const params = fn.params.map(({ name: n, param: p }) => `${n} ${p.says} ${p.unit} ${(p.choices ?? []).join(" ")}`);
   const columns = (fn.returns.columns ?? []).map((c) => c.name);
   const rest = [...params, ...columns, fn.returns.says].join(" ").toLowerCase();
+  const weight = (word: string): number => {
+    if (name.split("_").some((part) => part.startsWith(word))) return 8;
+    if (name.includes(word)) return 5;
+    if (startsWord(front, word)) return 3;
+    return startsWord(rest, word) ? 1 : 0;
+  };
   let sum = 0;
   for (const word of words) {
-    if (name.split("_").some((part) => part.startsWith(word))) sum += 8;
-    else if (name.includes(word)) sum += 5;
-    else if (startsWord(front, word)) sum += 3;
-    else if (startsWord(rest, word)) sum += 1;
-    else return 0;
+    // A word of the trade that stands nowhere is found by what the declarations call it.
+    const found = Math.max(weight(word), ...(TRADE_WORDS[word] ?? []).map((w) => weight(w) * 0.75));
+    if (found === 0) return 0;
+    sum += found;
   }
   return sum;
 }
