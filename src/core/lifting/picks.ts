@@ -66,6 +66,26 @@ export function liftPicks(lengthFt: number, plf: number, count: number, impact: 
   return { picks, spacingFt: spacingOf(fromLeftFt), greatestFtLb };
 }
 
+/**
+ * Bending stress of a panel that is lifted so, over its strength: the greatest bending of a strip one foot wide.
+ * @param sIn3PerFt section modulus of a foot of width
+ * @param fbPsi bending strength without a factor for the short time
+ * @returns 1 or less where the panel bears it
+ * Source: statics; the panel's values from its evaluation report.
+ */
+export function panelBendingRatio(momentFtLb: number, sIn3PerFt: number, fbPsi: number, tape?: Tape): number {
+  const stressPsi = (momentFtLb * 12) / sIn3PerFt;
+  tape?.step("fb", `12 M_max / S, S = ${plain(sIn3PerFt)} in3/ft`, stressPsi, "psi", "a strip one foot wide");
+  const ratio = stressPsi / fbPsi;
+  tape?.step("fb/Fb", `Fb = ${plain(fbPsi)} psi, no factor for the short time`, ratio, "", "the panel's report");
+  if (ratio > 1) {
+    tape?.caution(
+      `The panel would bend beyond its strength: ratio ${plain(ratio)}. Use more picks or a stiffening beam.`,
+    );
+  }
+  return ratio;
+}
+
 function pickPlaces(lengthFt: number, overhangFt: number, count: number): readonly number[] {
   if (count === 1) return [lengthFt - overhangFt];
   const spacingFt = (lengthFt - 2 * overhangFt) / (count - 1);

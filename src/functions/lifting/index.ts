@@ -1,6 +1,7 @@
 import type { CellFunction } from "../declare/cell-function.ts";
 import { crane } from "./crane.ts";
-import { centroid, picksForBending, sling } from "./sling.ts";
+import { picksForBending } from "./picks.ts";
+import { centroid, sling } from "./sling.ts";
 import { truck } from "./truck.ts";
 import { brace, windOnLift } from "./wind.ts";
 

@@ -4,7 +4,7 @@ import { Tape } from "../../../src/core/kit/tape.ts";
 import { freestandingCoefficient, liftBrace } from "../../../src/core/lifting/brace.ts";
 import { liftCentroid } from "../../../src/core/lifting/centroid.ts";
 import { liftCrane } from "../../../src/core/lifting/crane.ts";
-import { greatestMoment, liftPicks, momentAt } from "../../../src/core/lifting/picks.ts";
+import { greatestMoment, liftPicks, momentAt, panelBendingRatio } from "../../../src/core/lifting/picks.ts";
 import { liftWeight } from "../../../src/core/lifting/weight.ts";
 import { liftWind } from "../../../src/core/lifting/wind.ts";
 
@@ -307,6 +307,15 @@ describe("picks", () => {
     expect(tape.steps.at(-1)?.expression).toContain("= 0.0214466 w L^2");
     liftPicks(30, 8, 3, 1, tape);
     expect(tape.cautions.join()).toContain("rolling blocks");
+  });
+
+  test("a panel's stress over its strength, by hand, with a word beyond 1", () => {
+    const [good, bad] = [new Tape(), new Tape()];
+    expect(panelBendingRatio(600, 4.5, 1600, good)).toBeCloseTo((600 * 12) / 4.5 / 1600, 12);
+    expect(good.steps.map((s) => s.value)).toEqual([1600, 1]);
+    expect(good.cautions).toEqual([]);
+    panelBendingRatio(601, 4.5, 1600, bad);
+    expect(bad.cautions.join()).toContain("beyond its strength");
   });
 
   test("no other even spacing bends less, whatever the count", () => {
