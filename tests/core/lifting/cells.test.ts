@@ -1,0 +1,163 @@
+import { describe, expect, test } from "vitest";
+import { sentence } from "../../../src/core/kit/refusal.ts";
+import type { Table } from "../../../src/core/kit/tape.ts";
+import { registry } from "../../../src/functions/registry.ts";
+import { explain, invoke } from "../../../src/functions/run/invoke.ts";
+
+/** The demo's lifts and hauls, as typed into cells; expected figures by hand. */
+
+function call(name: string, ...args: readonly unknown[]) {
+  const fn = registry.find((f) => f.name === name);
+  if (fn === undefined) throw new Error(`There is no ${name}`);
+  return { outcome: invoke(fn, args as never), working: explain(fn, args as never) };
+}
+
+function tableOf(name: string, ...args: readonly unknown[]): Table {
+  const { outcome } = call(name, ...args);
+  if (!outcome.ok) throw new Error(sentence(outcome.said));
+  return outcome.value as Table;
+}
+
+function refusal(name: string, ...args: readonly unknown[]): string {
+  const { outcome } = call(name, ...args);
+  return outcome.ok ? "" : sentence(outcome.said);
+}
+
+const BASIS = [
+  ["Basis", "Value", "Unit"],
+  ["Impact factor", 1.1, null],
+  ["Rigging weight", 600, "lb"],
+  ["Crane limit", "75%", null],
+  ["Truck payload", 46_000, "lb"],
+  ["Stack height", 8.5, "ft"],
+  ["Wet allowance", "5%", null],
+  ["Exposure", "C", null],
+  ["Erection wind", 60, "mph"],
+];
+const CHART = [
+  ["radius ft", "capacity lb"],
+  [20, 17_400],
+  [25, 13_800],
+  [30, 11_400],
+  [35, 9700],
+  [40, 8300],
+  [45, 7000],
+  [50, 5900],
+  [60, 4400],
+].slice(1);
+
+describe("the demo's lifts by a basis", () => {
+  test("two legs over 24 ft, 16 ft high: sin = 0.8, T = W / 1.6, rating with 1.1", () => {
+    const picks = [
+      ["left", "-12'-0\"", 0],
+      ["right", "12'-0\"", 0],
+    ];
+    expect(tableOf("LIFT_SLING", 4800, picks, 16, BASIS).slice(1)).toEqual([
+      ["left", expect.closeTo(3000, 6), expect.closeTo(53.1301, 4)],
+      ["right", expect.closeTo(3000, 6), expect.closeTo(53.1301, 4)],
+      ["least rating", expect.closeTo(3300, 6), ""],
+    ]);
+  });
+
+  test("the hook's place is a list of two", () => {
+    const off = call(
+      "LIFT_SLING",
+      4800,
+      [
+        ["a", -12, 0],
+        ["b", 12, 0],
+      ],
+      16,
+      [[2, 0]],
+      1,
+    );
+    expect(off.working.cautions.join()).toContain("hangs tilted by 7.12502 deg");
+    expect(
+      refusal(
+        "LIFT_SLING",
+        4800,
+        [
+          ["a", -12, 0],
+          ["b", 12, 0],
+        ],
+        16,
+        [[2, 0, 1]],
+      ),
+    ).toContain("from 2 to 2");
+  });
+
+  test("the crane at 38 ft reads the row of 40 ft, 600 lb of rigging on top", () => {
+    expect(tableOf("LIFT_CRANE", 4900, 38, CHART, BASIS)).toEqual([[8300, 40, 5500, 5500 / 8300, "within the limit"]]);
+    expect(refusal("LIFT_CRANE", 4900, 38, CHART)).toContain("Rigging weight is missing");
+    expect(tableOf("LIFT_CRANE", 4900, 38, CHART, "none")[0]?.[2]).toBe(4900);
+  });
+
+  test("walls on braces for 60 mph: six braces, 7 ft up, 45 degrees", () => {
+    const [row = []] = tableOf("LIFT_BRACE", "47'-9\"", "9'-10 1/2\"", 6, 7, BASIS);
+    const wind = 0.00256 * 2.41 * (15 / 2460) ** (2 / 9.8) * 0.85 * 3600 * 0.85 * 1.35 * 47.75 * 9.875;
+    expect(row[0]).toBeCloseTo(wind, 4);
+    expect(row[1]).toBeCloseTo(((wind * 0.55 * 9.875) / 7 / 6) * Math.SQRT2, 4);
+    expect(refusal("LIFT_BRACE", 47.75, 9.875, 6, 7)).toContain("Erection wind is missing");
+  });
+
+  test("two trucks", () => {
+    const pieces = [
+      ["panel pack of 8", 4608, 32, 4, 12, 4],
+      ["mineral wool pallet", 896, 8, 4, 48, 7],
+    ];
+    const rows = tableOf("TRUCK_LOADS", pieces, BASIS);
+    expect(rows).toHaveLength(12);
+    expect(rows[1]?.slice(0, 4)).toEqual([1, 1, "panel pack of 8", 4608]);
+    expect(refusal("TRUCK_LOADS", [["a", 100, 8, 4]], BASIS)).toContain("has no thickness");
+    expect(refusal("TRUCK_LOADS", [["a", 100, 0, 4, 5]], BASIS)).toContain("has no length");
+    expect(refusal("TRUCK_LOADS", [["a", 100, 8, null, 5]], BASIS)).toContain("has no width");
+    expect(refusal("TRUCK_LOADS", pieces)).toContain("Truck payload is missing");
+  });
+
+  test("a panel's check with its values: 12 M / S over Fb", () => {
+    const values = [
+      ["S", 4.5, 1.1],
+      ["Fb", 1600, 500],
+    ];
+    const rows = tableOf("LIFT_PICKS", 32, 8.7, 2, 1.1, values);
+    expect(rows.at(-1)).toEqual([
+      "bending ratio",
+      "",
+      expect.closeTo((12 * 0.0214466 * 8.7 * 1.1 * 32 ** 2) / 4.5 / 1600, 4),
+    ]);
+    expect(refusal("LIFT_PICKS", 32, 8.7, 2, 1.1, [["S", 4.5, 1.1]])).toContain("Fb along the grain is missing");
+    expect(refusal("LIFT_PICKS", 32, 8.7, 2, 1.1, [["Fb", 1600, 500]])).toContain("S along the grain is missing");
+  });
+
+  test("the wind: the plan's greatest pull from a basis", () => {
+    const [row = []] = tableOf("LIFT_WIND", 472, 4900, [
+      ["Basis", "Value"],
+      ["Greatest pull", "5%"],
+    ]);
+    expect(row[0]).toBeCloseTo(245, 6);
+    expect(row[2]).toBeCloseTo(Math.sqrt(245 / (0.00256 * 1.2 * 472)), 6);
+    expect(row[3]).toBe("greatest pull");
+  });
+});
+
+describe("places of pieces", () => {
+  test("a blank place among others counts as 0 and is said; an axis that nobody gives is assumed", () => {
+    const { working } = call("LIFT_CENTROID", [
+      ["piece", "weight", "x", "y"],
+      ["a", 10, 4, null],
+      ["b", 10, null, 2],
+    ]);
+    expect(working.outcome.ok && working.outcome.value).toEqual([[20, 2, 1, 0]]);
+    expect(working.cautions.join()).toContain("A blank x counts as 0: row 3.");
+    expect(working.cautions.join()).toContain("A blank y counts as 0: row 2.");
+    expect(working.assumptions.join()).toContain("No z is given");
+  });
+
+  test("headings may name and reorder the columns", () => {
+    const pieces = [
+      ["name", "count", "weight", "z"],
+      ["a", 3, 10, 2],
+    ];
+    expect(tableOf("LIFT_CENTROID", pieces)).toEqual([[30, 0, 0, 2]]);
+  });
+});
