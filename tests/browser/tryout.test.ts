@@ -6,6 +6,8 @@ import type { CellFunction } from "../../src/functions/declare/cell-function.ts"
 import { formulaOf } from "../../src/functions/declare/formula.ts";
 import { registry } from "../../src/functions/registry.ts";
 import { demo } from "../../src/templates/demo.ts";
+import { readWorkbook } from "../../src/workbook/file/read.ts";
+import { callsOurs } from "../../src/workbook/formula.ts";
 import { addressText, parseAddress } from "../../src/workbook/host.ts";
 import type { CellAddress } from "../../src/workbook/ledger.ts";
 import { launch, top, webpack } from "./launch.ts";
@@ -311,6 +313,69 @@ describe("the try-out sheet", () => {
 
   test("the page asked for nothing outside and reported no error", () => {
     expect(problems).toEqual([]);
+  });
+});
+
+describe("files", () => {
+  let opened: Page;
+  const said = () => opened.locator("#said").textContent();
+  const read = (where: string) => opened.evaluate((a) => window.tryOutSheet.valueAt(a), at(where));
+  const sheetOne = demo.sheets[0]?.name ?? "";
+  const free = `${sheetOne}!Y3`;
+
+  beforeAll(async () => {
+    opened = await open({});
+    opened.on("dialog", (dialog) => dialog.accept());
+  });
+  afterAll(() => opened?.context().close());
+
+  async function typed(where: string, text: string): Promise<void> {
+    await opened.evaluate((a) => window.tryOutSheet.goTo(a), at(where));
+    await opened.evaluate(() => window.tryOutSheet.focus());
+    await opened.keyboard.type(text);
+    await opened.keyboard.press("Enter");
+  }
+
+  test("work is kept as a draft and open again after the page was left", async () => {
+    await typed(free, "9'6");
+    await expect.poll(() => read(free), SOON).toBe("9'6");
+    await opened.waitForTimeout(2500);
+    await opened.reload();
+    await opened.waitForSelector("html[data-ready=yes]");
+    await expect.poll(() => read(free), SOON).toBe("9'6");
+    expect(await said()).toMatch(/^Your work of .* is open again/);
+  });
+
+  test("it is saved as .xlsx, opened again with the same values, and the demo comes back", async () => {
+    const [download] = await Promise.all([opened.waitForEvent("download"), opened.click("#save")]);
+    const bytes = readFileSync(await download.path());
+    const { file } = await readWorkbook(bytes, "saved");
+    expect(file.sheets.map(({ name }) => name)).toEqual(demo.sheets.map(({ name }) => name));
+    await opened.click("#anew");
+    await expect.poll(() => read(free), SOON).toBeUndefined();
+    await opened.setInputFiles("#chooser", { name: "again.xlsx", mimeType: "", buffer: bytes });
+    await expect.poll(said, SOON).toBe("again.xlsx is open.");
+    await expect.poll(() => read(free), SOON).toBe("9'6");
+    for (const [key, cell] of file.sheets[0]?.cells ?? []) {
+      if (cell.formula === undefined || typeof cell.value !== "number") continue;
+      const [row = 0, column = 0] = key.split(",").map(Number);
+      const now = () => opened.evaluate((a) => window.tryOutSheet.valueAt(a), { sheet: sheetOne, row, column });
+      await expect.poll(now, SOON).toBeCloseTo(cell.value, 9);
+    }
+  });
+
+  test("a copy with values only holds none of our formulas", async () => {
+    const [download] = await Promise.all([opened.waitForEvent("download"), opened.click("#values")]);
+    expect(download.suggestedFilename()).toMatch(/\(values only\)\.xlsx$/);
+    const { file } = await readWorkbook(readFileSync(await download.path()), "values");
+    const formulas = file.sheets.flatMap((sheet) => [...sheet.cells.values()].flatMap(({ formula }) => formula ?? []));
+    expect(formulas.filter((formula) => callsOurs(formula))).toEqual([]);
+  });
+
+  test("a file that is none says so and the work stays", async () => {
+    await opened.setInputFiles("#chooser", { name: "a.xlsx", mimeType: "", buffer: Buffer.from("no workbook") });
+    await expect.poll(said, SOON).toMatch(/The file is no workbook/);
+    expect(await read(free)).toBe("9'6");
   });
 });
 

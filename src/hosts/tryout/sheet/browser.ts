@@ -1,4 +1,4 @@
-import { LifecycleService, LifecycleStages, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { type IWorkbookData, LifecycleService, LifecycleStages, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import {
   CalculationMode,
@@ -15,14 +15,17 @@ import type { CellFunction } from "../../../functions/declare/cell-function.ts";
 import { registry } from "../../../functions/registry.ts";
 import { type Answer, answered } from "../../../functions/run/tables-on-demand.ts";
 import type { WorkbookTemplate } from "../../../templates/template.ts";
+import type { WorkbookFile } from "../../../workbook/file/model.ts";
 import type { Host } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
 import type { Scan } from "../../../workbook/scan.ts";
+import { VERSION } from "../../../workbook/version.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "../engine/engine.ts";
 import { freshUnit } from "../engine/unit.ts";
 import { explainErrors } from "./alerts.ts";
 import { cellValue } from "./cells.ts";
 import { keepNotation } from "./entry.ts";
+import { fileSnapshot, workbookFile } from "./file.ts";
 import { functionInfo } from "./help.ts";
 import { formulaOf, keepInStep } from "./keep.ts";
 import { closeLateLists } from "./late-list.ts";
@@ -43,6 +46,7 @@ export class TryOutSheet implements Host {
   readonly #reports = new Map<string, string>();
   readonly #endKeeping: () => void;
   readonly #endLists: () => void;
+  readonly #template: WorkbookTemplate;
 
   /** @param answer makes the answers of the functions; what comes later is shown when it is there */
   constructor(
@@ -81,6 +85,7 @@ export class TryOutSheet implements Host {
       else this.#univer.registerPlugin(plugin);
     }
     this.#api = FUniver.newAPI(this.#univer);
+    this.#template = template;
     this.#api.createWorkbook(workbookSnapshot(template, freshUnit()));
     const names = sheetNames(this.#univer);
     followNames(this.#univer);
@@ -179,6 +184,42 @@ export class TryOutSheet implements Host {
     this.#reports.set(name, sheet.getSheetId());
     sheet.activate();
     return sheet.getSheetName();
+  }
+
+  /** Calls `listener` after every change that somebody made, results of calculations not counted. */
+  onEdit(listener: () => void): () => void {
+    const watch = this.#api.onCommandExecuted(({ id }, options) => {
+      if (id.startsWith("sheet.mutation.") && !options?.fromFormula && !options?.onlyLocal) listener();
+    });
+    return () => watch.dispose();
+  }
+
+  /** The workbook with its values, for a file. */
+  async file(): Promise<WorkbookFile> {
+    await this.ready;
+    await this.calculated();
+    return workbookFile(this.#workbook(), this.#univer.__getInjector().get(FormulaDataModel), VERSION);
+  }
+
+  /** Puts a workbook from a file in the place of the one that is open. */
+  openFile(file: WorkbookFile): Promise<void> {
+    return this.#replace((unit) => fileSnapshot(file, unit));
+  }
+
+  /** Puts the workbook in its place that the sheet began with. */
+  openDemo(): Promise<void> {
+    return this.#replace((unit) => workbookSnapshot(this.#template, unit));
+  }
+
+  async #replace(data: (unit: string) => Partial<IWorkbookData>): Promise<void> {
+    await this.ready;
+    this.#api.disposeUnit(this.#workbook().getId());
+    this.ledger.retain(() => false);
+    this.#reports.clear();
+    this.#api.createWorkbook(data(freshUnit()));
+    this.#api.getFormula().executeCalculation();
+    await this.calculated();
+    await drawn();
   }
 
   /** Puts a template's worksheets into the workbook, each in the place of one of the same name, and its named cells. */

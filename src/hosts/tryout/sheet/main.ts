@@ -4,6 +4,7 @@ import { Searches } from "../../../workbook/searches/searches.ts";
 import { startSearchWorker } from "../../../workbook/searches/start-worker.ts";
 import { TryOutSheet } from "./browser.ts";
 import { nameControls } from "./control-names.ts";
+import { Files } from "./files.ts";
 import { goRoundRegions } from "./regions.ts";
 import { makeResizable } from "./resize.ts";
 import "../../../pane/styles.css";
@@ -17,11 +18,31 @@ const pane = mountPane(find("pane"), undefined, { explainer: searches.explain })
 makeResizable(find("page"), find("divider"));
 nameControls(find("sheet"));
 goRoundRegions([
+  { element: find("files"), focus: () => find("open").focus() },
   { element: find("sheet"), focus: () => sheet.focus() },
   { element: find("pane"), focus: () => find("pane").querySelector<HTMLElement>("[role=tab][tabindex='0']")?.focus() },
 ]);
 
 await sheet.ready;
+const said = find("said");
+const files = new Files(sheet, (sentence) => {
+  said.textContent = sentence;
+});
+await files.resume();
+const chooser = find("chooser") as HTMLInputElement;
+const actions: Readonly<Record<string, () => unknown>> = {
+  open: () => chooser.click(),
+  save: () => files.save(false),
+  values: () => files.save(true),
+  anew: () => files.startAnew(),
+};
+for (const [id, action] of Object.entries(actions)) find(id).addEventListener("click", action);
+chooser.addEventListener("change", async () => {
+  const [chosen] = chooser.files ?? [];
+  if (chosen !== undefined) await files.open(chosen);
+  // The same file may be chosen again.
+  chooser.value = "";
+});
 pane.attach(sheet);
 sheet.focus();
 find("opening").hidden = true;
