@@ -66,7 +66,8 @@ export function capital(text: string): string {
 }
 
 /** Limits and usual range of a number that has been read. */
-function check(value: number, at: string, unit: string, o: NumberOptions, notes: Notes): void {
+function check(value: number, at: string, unit: string, options: NumberOptions, notes: Notes): void {
+  const o = narrowed(options);
   if (!inside(o, value)) {
     const Kind = o.source === undefined ? BadInput : OutOfRange;
     const date =
@@ -77,10 +78,12 @@ function check(value: number, at: string, unit: string, o: NumberOptions, notes:
       "Use a value inside that range",
     );
   }
-  if (o.usual !== undefined && (value < o.usual.min || value > o.usual.max)) {
+  if (options.usual !== undefined && (value < options.usual.min || value > options.usual.max)) {
     const side =
-      value < o.usual.min ? `below the usual ${plain(o.usual.min)}` : `above the usual ${plain(o.usual.max)}`;
-    notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}: ${o.usual.ask}`);
+      value < options.usual.min
+        ? `below the usual ${plain(options.usual.min)}`
+        : `above the usual ${plain(options.usual.max)}`;
+    notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}: ${options.usual.ask}`);
   }
 }
 
@@ -112,6 +115,18 @@ export function isNone(cell: unknown): boolean {
   return typeof cell === "string" && cell.trim().toLowerCase() === "none";
 }
 
+/** Limits without those that a narrower one makes idle: "above 0" beside "at least 0". */
+function narrowed(limits: Limits): Limits {
+  const { min, max, above, below, ...rest } = limits;
+  return {
+    ...rest,
+    ...(above === undefined ? {} : { above }),
+    ...(below === undefined ? {} : { below }),
+    ...(min === undefined || (above !== undefined && above >= min) ? {} : { min }),
+    ...(max === undefined || (below !== undefined && below <= max) ? {} : { max }),
+  };
+}
+
 /** A parameter that is a number in the end; `fromText` reads text in the unit of a bare number. */
 function numeric(
   kind: ParamKind,
@@ -120,7 +135,8 @@ function numeric(
   fromText: (text: string) => number,
   fromNumber: (value: number, at: string) => Reading<number> = (value) => ({ value, shown: withUnit(value, unit) }),
 ): Param<number, number | string> {
-  const { says, usual, heads, ...limits } = o;
+  const { says, usual, heads, ...given } = o;
+  const limits = narrowed(given);
   return {
     kind,
     says,
