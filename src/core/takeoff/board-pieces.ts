@@ -1,5 +1,5 @@
 import type { PlacedOpening } from "./opening.ts";
-import { CLOSE_FT, heightAtFt, spanAtFt, tallestFt, type Wall } from "./wall.ts";
+import { CLOSE_FT, highestFt, spanAtFt, tallestFt, type Wall } from "./wall.ts";
 
 /** A rectangle on the wall, ft from its lower left corner. */
 export interface Rect {
@@ -26,18 +26,31 @@ export function boardPieces(
   let y0 = 0;
   for (let row = 0; y0 < tallestFt(wall) - CLOSE_FT; row++) {
     const y1 = y0 + (row === 0 && odd ? rowFt / 2 : rowFt);
-    const span = spanAtFt(wall, y0);
-    if (span === undefined) break;
     const shift = ((row % 2) * boardFt) / 2 + (odd ? boardFt / 4 : 0);
-    for (let x = shift === 0 ? 0 : shift - boardFt; x < wall.lengthFt - CLOSE_FT; x += boardFt) {
-      const x0 = Math.max(x, span[0]);
-      const x1 = Math.min(x + boardFt, span[1]);
-      if (x1 - x0 <= CLOSE_FT) continue;
-      const middle = Math.min(Math.max(wall.lengthFt / 2, x0), x1);
-      const top = Math.min(y1, heightAtFt(wall, middle));
-      pieces.push(...uncovered({ x0, y0, x1, y1: top }, openings));
-    }
+    const from = shift === 0 ? 0 : shift - boardFt;
+    pieces.push(...rowPieces(wall, openings, y0, y1, from, boardFt));
     y0 = y1;
+  }
+  return pieces;
+}
+
+/** Pieces of one row from `from` on, each `stepFt` long, within the wall and round its openings. */
+export function rowPieces(
+  wall: Wall,
+  openings: readonly PlacedOpening[],
+  y0: number,
+  y1: number,
+  from: number,
+  stepFt: number,
+): readonly Rect[] {
+  const span = spanAtFt(wall, y0);
+  if (span === undefined) return [];
+  const pieces: Rect[] = [];
+  for (let x = from; x < wall.lengthFt - CLOSE_FT; x += stepFt) {
+    const x0 = Math.max(x, span[0]);
+    const x1 = Math.min(x + stepFt, span[1]);
+    if (x1 - x0 <= CLOSE_FT) continue;
+    pieces.push(...uncovered({ x0, y0, x1, y1: Math.min(y1, highestFt(wall, x0, x1)) }, openings));
   }
   return pieces;
 }

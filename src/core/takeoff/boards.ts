@@ -1,12 +1,13 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { boardPieces } from "./board-pieces.ts";
-import { cautionSills, type Opening, type PlacedOpening } from "./opening.ts";
+import { boardPieces, type Rect } from "./board-pieces.ts";
+import { cornersOnWall, elevation } from "./elevation.ts";
+import { type PlacedOpening, silledOpenings, withPlace } from "./opening.ts";
 import type { OrderLine } from "./order.ts";
-import { packsWithWaste } from "./packs.ts";
-import { CLOSE_FT, checkOpenings, grossAreaFt2, type Wall } from "./wall.ts";
+import { packsWithWaste, wholePacks } from "./packs.ts";
+import { CLOSE_FT, checkOpenings, grossAreaFt2, type OpenedWall } from "./wall.ts";
 
-/** Enough for a wall of 1000 x 100 ft in 4 x 8 ft boards; more would stop the sheet for too long. */
+/** Enough for walls of 1000 x 100 ft in 4 x 8 ft boards; more would stop the sheet for too long. */
 const MOST_BOARDS = 4000;
 
 interface Size {
@@ -55,63 +56,94 @@ function fits(piece: Size, offcut: Size): boolean {
   return piece.a <= offcut.a + CLOSE_FT && piece.b <= offcut.b + CLOSE_FT;
 }
 
+/** Boards, and in what they are sold. */
+export interface BoardRules {
+  readonly lengthFt: number;
+  readonly widthFt: number;
+  /** of each layer, from the wall out */
+  readonly thicknessesIn: readonly number[];
+  /** boards in one bundle */
+  readonly perBundle: number;
+}
+
 /**
- * Insulation boards for a wall, layer by layer, from the layout with staggered joints; offcuts are used again within a layer. Waste is a share of the
- * boards. Layers of one thickness are ordered together.
- * @param thicknessesIn of each layer, from the wall out
- * @param perBundle boards in one bundle
+ * Insulation boards for walls, layer by layer, from the layout with staggered joints; offcuts are used again within a layer, on any wall. Waste is
+ * a share of the boards. Layers of one thickness are ordered together.
  */
 export function boards(
-  wall: Wall,
-  openings: readonly Opening[],
-  board: { readonly lengthFt: number; readonly widthFt: number },
-  thicknessesIn: readonly number[],
-  perBundle: number,
+  walls: readonly OpenedWall[],
+  rules: BoardRules,
   waste: number,
   tape?: Tape,
 ): readonly OrderLine[] {
-  checkOpenings(wall, openings);
-  const slots = grossAreaFt2(wall) / (board.lengthFt * board.widthFt);
-  if (slots > MOST_BOARDS) {
-    throw new OutOfRange(
-      `The wall takes about ${plain(Math.ceil(slots))} boards a layer`,
-      `a layout is worked out for up to ${MOST_BOARDS}`,
-      "Split the wall, or check the size of the board",
-    );
-  }
-  cautionSills(openings, tape);
-  const placed = openings.filter((o): o is PlacedOpening => o.leftFt !== undefined);
-  if (placed.length < openings.length) {
+  checkSlots(walls, rules);
+  const placed = walls.map((w) => placedOnly(w, tape));
+  // Every other layer lies alike, so two layouts stand for all.
+  const perParity = [0, 1].map((layer) =>
+    layer < rules.thicknessesIn.length ? layerBoards(placed, rules, layer, tape) : 0,
+  );
+  const byThickness = new Map<number, number>();
+  rules.thicknessesIn.forEach((thicknessIn, layer) => {
+    const count = perParity[layer % 2] ?? 0;
+    const what = `layer ${layer + 1}, ${plain(thicknessIn)} in: boards cut by the layout`;
+    tape?.step(`n_${layer + 1}`, what, count, "boards", "");
+    byThickness.set(thicknessIn, (byThickness.get(thicknessIn) ?? 0) + count);
+  });
+  return [...byThickness].map(([thicknessIn, count]) => boardLine(thicknessIn, count, rules, waste, tape));
+}
+
+function boardLine(thicknessIn: number, count: number, rules: BoardRules, waste: number, tape?: Tape): OrderLine {
+  const { lengthFt, widthFt, perBundle } = rules;
+  const quantity = packsWithWaste(count, waste, 1, "boards", "boards", tape);
+  const packs = wholePacks(quantity, perBundle);
+  if (perBundle > 1) tape?.step("B", `boards / ${perBundle} in a bundle, rounded up`, packs, "bundles", "");
+  const item = `board ${plain(widthFt)} x ${plain(lengthFt)} ft x ${plain(thicknessIn)} in`;
+  return { item, quantity, unit: "boards", packs, pack: perBundle === 1 ? "board" : `bundle of ${perBundle}` };
+}
+
+function checkSlots(walls: readonly OpenedWall[], { lengthFt, widthFt }: BoardRules): void {
+  for (const w of walls) checkOpenings(w);
+  const slots = walls.reduce((sum, w) => sum + grossAreaFt2(w.wall), 0) / (lengthFt * widthFt);
+  if (slots <= MOST_BOARDS) return;
+  throw new OutOfRange(
+    `The walls take about ${plain(Math.ceil(slots))} boards a layer`,
+    `a layout is worked out for up to ${MOST_BOARDS}`,
+    "Take fewer walls at once, or check the size of the board",
+  );
+}
+
+function placedOnly({ wall, openings }: OpenedWall, tape?: Tape): OpenedWall<PlacedOpening> {
+  const known = withPlace(silledOpenings(openings, tape));
+  if (known.length < openings.length) {
     tape?.assume(
       "Openings without a left edge are covered and cut out: no board is saved, as their place is not known.",
     );
   }
-  const byThickness = new Map<number, number>();
-  const perParity = [0, 1].map((layer) => {
-    if (layer >= thicknessesIn.length) return 0;
-    const pieces = boardPieces(wall, placed, board.lengthFt, board.widthFt, layer);
-    return boardsForPieces(
-      pieces.map((r) => ({ a: r.x1 - r.x0, b: r.y1 - r.y0 })),
-      board.lengthFt,
-      board.widthFt,
-    );
+  return { wall, openings: known };
+}
+
+function layerBoards(
+  walls: readonly OpenedWall<PlacedOpening>[],
+  { lengthFt, widthFt }: BoardRules,
+  layer: number,
+  tape?: Tape,
+): number {
+  const pieces = walls.flatMap((w) => {
+    const mine = boardPieces(w.wall, w.openings, lengthFt, widthFt, layer);
+    tape?.show(showBoards(w, mine, layer));
+    return mine;
   });
-  thicknessesIn.forEach((thicknessIn, layer) => {
-    const count = perParity[layer % 2] ?? 0;
-    tape?.step(
-      `n_${layer + 1}`,
-      `layer ${layer + 1}, ${plain(thicknessIn)} in: boards cut by the layout`,
-      count,
-      "boards",
-      "",
-    );
-    byThickness.set(thicknessIn, (byThickness.get(thicknessIn) ?? 0) + count);
-  });
-  const size = `${plain(board.widthFt)} x ${plain(board.lengthFt)} ft`;
-  return [...byThickness].map(([thicknessIn, count]) => {
-    const quantity = packsWithWaste(count, waste, 1, "boards", "boards", tape);
-    const packs = packsWithWaste(quantity, 0, perBundle, "boards", "bundles", tape);
-    const pack = perBundle === 1 ? "board" : `bundle of ${perBundle}`;
-    return { item: `board ${size} x ${plain(thicknessIn)} in`, quantity, unit: "boards", packs, pack };
+  return boardsForPieces(
+    pieces.map((r) => ({ a: r.x1 - r.x0, b: r.y1 - r.y0 })),
+    lengthFt,
+    widthFt,
+  );
+}
+
+function showBoards({ wall, openings }: OpenedWall<PlacedOpening>, pieces: readonly Rect[], layer: number) {
+  const which = layer === 0 ? "first layer" : "second layer";
+  return elevation("boards", wall, openings, {
+    pieces: pieces.map((r) => ({ name: "", from: "", leftover: false, corners: cornersOnWall(wall, r) })),
+    alt: `${which} of boards, ${pieces.length} pieces`,
   });
 }

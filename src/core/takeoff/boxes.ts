@@ -2,13 +2,15 @@ import { OutOfRange } from "../kit/refusal.ts";
 
 /** A box that the supplier sells. */
 export interface BoxSize {
+  readonly name: string;
+  /** pieces in it */
   readonly size: number;
   /** price of one box, where prices decide */
   readonly price: number | undefined;
 }
 
 export interface Boxes {
-  readonly size: number;
+  readonly box: BoxSize;
   readonly boxes: number;
 }
 
@@ -56,5 +58,5 @@ export function boxesFor(wanted: number, sizes: readonly BoxSize[]): readonly Bo
     const i = pick[n] ?? 0;
     boxes[i] = (boxes[i] ?? 0) + 1;
   }
-  return sizes.map(({ size }, i) => ({ size, boxes: boxes[i] ?? 0 }));
+  return sizes.map((box, i) => ({ box, boxes: boxes[i] ?? 0 }));
 }

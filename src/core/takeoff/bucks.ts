@@ -1,14 +1,13 @@
 import { BadInput, plain } from "../kit/refusal.ts";
-import type { Table, Tape } from "../kit/tape.ts";
+import type { Tape } from "../kit/tape.ts";
 import { INCHES_IN } from "../units/length.ts";
-import { cautionSills, type Opening } from "./opening.ts";
-import { CLOSE_FT } from "./wall.ts";
+import { isDoor, type Opening, type SilledOpening, silledOpenings } from "./opening.ts";
 
 /** Members alike of a window or door buck. */
 export interface BuckPart {
   readonly name: string;
   readonly lengthIn: number;
-  readonly quantity: number;
+  readonly count: number;
 }
 
 /**
@@ -16,9 +15,9 @@ export interface BuckPart {
  * @param thicknessIn of the buck members
  * @throws BadInput when an opening is too low for its head and sill
  */
-export function buckParts(openings: readonly Opening[], thicknessIn: number): readonly BuckPart[] {
+export function buckParts(openings: readonly SilledOpening[], thicknessIn: number): readonly BuckPart[] {
   return openings.flatMap((o) => {
-    const door = o.sillFt <= CLOSE_FT;
+    const door = isDoor(o);
     const widthIn = o.widthFt * INCHES_IN.ft;
     const jambIn = o.heightFt * INCHES_IN.ft - (door ? 1 : 2) * thicknessIn;
     if (jambIn <= 0) {
@@ -29,20 +28,17 @@ export function buckParts(openings: readonly Opening[], thicknessIn: number): re
       );
     }
     const level = door
-      ? [{ name: `${o.name} head`, lengthIn: widthIn, quantity: o.count }]
-      : [{ name: `${o.name} head and sill`, lengthIn: widthIn, quantity: 2 * o.count }];
-    return [...level, { name: `${o.name} jamb`, lengthIn: jambIn, quantity: 2 * o.count }];
+      ? { name: `${o.name} head`, lengthIn: widthIn, count: o.count }
+      : { name: `${o.name} head and sill`, lengthIn: widthIn, count: 2 * o.count };
+    return [level, { name: `${o.name} jamb`, lengthIn: jambIn, count: 2 * o.count }];
   });
 }
 
-/** The parts as rows that STOCK_NEST takes: name, length in, quantity. */
-export function bucks(openings: readonly Opening[], thicknessIn: number, tape?: Tape): Table {
-  cautionSills(openings, tape);
-  const parts = buckParts(openings, thicknessIn);
+/** The parts of the bucks of all openings, with the working. */
+export function bucks(openings: readonly Opening[], thicknessIn: number, tape?: Tape): readonly BuckPart[] {
+  const parts = buckParts(silledOpenings(openings, tape), thicknessIn);
   tape?.step("t", "thickness of the members; jambs stand between head and sill", thicknessIn, "in", "geometry");
-  const rows = parts.map((p) => [p.name, p.lengthIn, p.quantity]);
-  const totalFt = parts.reduce((sum, p) => sum + (p.lengthIn * p.quantity) / INCHES_IN.ft, 0);
+  const totalFt = parts.reduce((sum, p) => sum + (p.lengthIn * p.count) / INCHES_IN.ft, 0);
   tape?.step("L", "sum of the parts", totalFt, "ft", "geometry");
-  tape?.step("parts", "name, length, quantity", rows, "in", "geometry");
-  return rows;
+  return parts;
 }

@@ -1,7 +1,8 @@
 import { BadInput, plain } from "../kit/refusal.ts";
-import type { Table, Tape } from "../kit/tape.ts";
-import { type Opening, type PlacedOpening, placedOpenings } from "./opening.ts";
-import { CLOSE_FT } from "./wall.ts";
+import type { Tape } from "../kit/tape.ts";
+import { elevation } from "./elevation.ts";
+import { CLOSE_FT, type PlacedOpening, placedOpenings } from "./opening.ts";
+import { checkOpenings, heightAtFt, type OpenedWall } from "./wall.ts";
 
 export interface ColumnRules {
   readonly spacingFt: number;
@@ -9,8 +10,8 @@ export interface ColumnRules {
   readonly layout: "module" | "even";
   /** across the wall face */
   readonly columnFt: number;
-  /** farthest that the column beside an opening may stand from its edge, face to edge */
-  readonly reachFt: number;
+  /** farthest that the center line of the column beside an opening may stand from its edge */
+  readonly jambFt: number;
 }
 
 export interface Column {
@@ -19,49 +20,88 @@ export interface Column {
   readonly role: string;
 }
 
+/** A column in a list of all walls. */
+export interface ColumnRow {
+  readonly wall: string;
+  readonly positionFt: number;
+  /** to the column before, 0 for the first of a wall */
+  readonly bayFt: number;
+  readonly stands: string;
+}
+
 /** Most columns of one wall. */
 const MOST = 2000;
 
 /**
- * Column lines of a wall: one at each end, none inside an opening, one on each side of every opening, and between them no bay above the spacing
- * but over openings. On a module the columns that the ones beside openings make needless are left out.
- * @param openings each with its left edge
+ * Column lines of walls, one wall after the other.
+ * @throws BadInput as wallColumns, or where an opening does not fit in its wall
+ */
+export function columnRows(walls: readonly OpenedWall[], rules: ColumnRules, tape?: Tape): readonly ColumnRow[] {
+  const rows = walls.flatMap((w) => {
+    checkOpenings(w);
+    const openings = placedOpenings(w.openings.map((o) => ({ ...o, sillFt: o.sillFt ?? 0 })));
+    const columns = wallColumns(w.wall.name, w.wall.lengthFt, openings, rules, tape);
+    cautionWideBays(w.wall.name, columns, rules.spacingFt, tape);
+    tape?.show(
+      elevation("columns", w.wall, openings, {
+        uprights: columns.map(({ xFt }) => ({ xFt, bottomFt: 0, topFt: heightAtFt(w.wall, xFt) })),
+        alt: `${columns.length} columns`,
+      }),
+    );
+    return columns.map((c, i) => ({
+      wall: w.wall.name,
+      positionFt: c.xFt,
+      bayFt: i === 0 ? 0 : c.xFt - (columns[i - 1]?.xFt ?? 0),
+      stands: c.role,
+    }));
+  });
+  tape?.step("n", "columns of all walls", rows.length, "columns", "");
+  return rows;
+}
+
+function cautionWideBays(wall: string, columns: readonly Column[], spacingFt: number, tape: Tape | undefined): void {
+  const widest = Math.max(...columns.map((c, i) => c.xFt - (columns[i - 1]?.xFt ?? 0)));
+  if (widest <= spacingFt + CLOSE_FT) return;
+  tape?.caution(
+    `The widest bay of ${wall} is ${plain(widest)} ft, over an opening: wider than the spacing of ${plain(spacingFt)} ft. Check the header and the columns beside it.`,
+  );
+}
+
+/**
+ * Column lines of one wall: one at each end, none inside an opening, on each side of every opening one whose center line is no farther from its
+ * edge than the jamb distance, and between them no bay above the spacing but over openings. On a module the columns that the ones beside openings
+ * make needless are left out.
  * @throws BadInput where there is no room for a column beside an opening
  */
 export function wallColumns(
+  wall: string,
   lengthFt: number,
-  openings: readonly Opening[],
+  openings: readonly PlacedOpening[],
   rules: ColumnRules,
   tape?: Tape,
 ): readonly Column[] {
   if (lengthFt / rules.spacingFt > MOST) {
     throw new BadInput(
-      `A spacing of ${plain(rules.spacingFt)} ft gives more than ${MOST} columns`,
+      `A spacing of ${plain(rules.spacingFt)} ft gives more than ${MOST} columns in ${wall}`,
       "so many columns are no wall",
       "Check the spacing; it is in inches unless the text names a unit",
     );
   }
-  const placed = [...placedOpenings(openings)].sort((a, b) => a.leftFt - b.leftFt);
-  checkRoom(lengthFt, placed, rules.columnFt);
-  let columns = module(lengthFt, rules.layout === "module" ? rules.spacingFt : lengthFt, rules.columnFt).filter(
+  const placed = [...openings].sort((a, b) => a.leftFt - b.leftFt);
+  checkRoom(wall, lengthFt, placed, rules.columnFt);
+  const module = rules.layout === "module" ? rules.spacingFt : lengthFt;
+  let columns = onModule(lengthFt, module, rules.columnFt).filter(
     (c) => c.role === "end" || !placed.some((o) => intrudes(c.xFt, o, rules.columnFt)),
   );
-  const before = columns.length;
+  const from = rules.layout === "module" ? "on the module" : "at the ends";
+  tape?.step("n_0", `${wall}: columns ${from}, none in an opening`, columns.length, "columns", "");
   for (const o of placed) columns = besideOpening(columns, o, rules);
-  tape?.step(
-    "n_0",
-    `columns ${rules.layout === "module" ? "on the module" : "at the ends"}, none in an opening`,
-    before,
-    "columns",
-    "",
-  );
   tape?.step("n_1", "with one on each side of every opening", columns.length, "columns", "");
-  columns = rules.layout === "even" ? evenBays(columns, placed, rules) : withoutNeedless(columns, placed, rules);
-  return columns;
+  return rules.layout === "even" ? evenBays(columns, placed, rules) : withoutNeedless(columns, placed, rules);
 }
 
 /** Columns on a module; where the last one would run into the end column it moves to the middle of what is left. */
-function module(lengthFt: number, stepFt: number, columnFt: number): Column[] {
+function onModule(lengthFt: number, stepFt: number, columnFt: number): Column[] {
   const columns: Column[] = [{ xFt: 0, role: "end" }];
   for (let i = 1; i * stepFt < lengthFt - CLOSE_FT; i++) {
     const xFt = i * stepFt;
@@ -76,13 +116,13 @@ function intrudes(xFt: number, o: PlacedOpening, columnFt: number): boolean {
 }
 
 /** Room for the end columns, and for one column between two openings side by side. Openings one over the other share their columns. */
-function checkRoom(lengthFt: number, placed: readonly PlacedOpening[], columnFt: number): void {
+function checkRoom(wall: string, lengthFt: number, placed: readonly PlacedOpening[], columnFt: number): void {
   const ends: PlacedOpening[] = [];
   for (const o of placed) {
     const right = o.leftFt + o.widthFt;
     if (o.leftFt < columnFt / 2 - CLOSE_FT || right > lengthFt - columnFt / 2 + CLOSE_FT) {
       throw new BadInput(
-        `The opening ${o.name} reaches from ${plain(o.leftFt)} to ${plain(right)} ft`,
+        `The opening ${o.name} of ${wall} reaches from ${plain(o.leftFt)} to ${plain(right)} ft`,
         `the end columns leave ${plain(columnFt / 2)} to ${plain(lengthFt - columnFt / 2)} ft of the wall`,
         "Move the opening, or check its width and left edge in feet",
       );
@@ -92,7 +132,7 @@ function checkRoom(lengthFt: number, placed: readonly PlacedOpening[], columnFt:
       const stacked = Math.abs(o.leftFt - before.leftFt) < CLOSE_FT && Math.abs(o.widthFt - before.widthFt) < CLOSE_FT;
       if (gap < columnFt - CLOSE_FT && !stacked) {
         throw new BadInput(
-          `The openings ${before.name} and ${o.name} leave ${plain(Math.max(0, gap))} ft between them`,
+          `The openings ${before.name} and ${o.name} of ${wall} leave ${plain(Math.max(0, gap))} ft between them`,
           `a column of ${plain(columnFt)} ft has to stand there`,
           "Move one of them, or give both as one opening",
         );
@@ -102,23 +142,24 @@ function checkRoom(lengthFt: number, placed: readonly PlacedOpening[], columnFt:
   }
 }
 
-/** Adds a column at each edge of an opening that has none within reach. */
+/** Adds a column at each edge of an opening that has none within the jamb distance. */
 function besideOpening(columns: readonly Column[], o: PlacedOpening, rules: ColumnRules): Column[] {
   const half = rules.columnFt / 2;
-  const reach = Math.max(rules.reachFt, rules.columnFt);
   const out = [...columns];
   const right = o.leftFt + o.widthFt;
-  if (!columns.some((c) => beside(o.leftFt - (c.xFt + half), reach))) {
+  if (!columns.some((c) => beside(o.leftFt - c.xFt, rules))) {
     out.push({ xFt: o.leftFt - half, role: `left of ${o.name}` });
   }
-  if (!columns.some((c) => beside(c.xFt - half - right, reach))) {
+  if (!columns.some((c) => beside(c.xFt - right, rules))) {
     out.push({ xFt: right + half, role: `right of ${o.name}` });
   }
   return out.sort((a, b) => a.xFt - b.xFt);
 }
 
-function beside(distanceFt: number, reachFt: number): boolean {
-  return distanceFt >= -CLOSE_FT && distanceFt <= reachFt + CLOSE_FT;
+/** Whether a center line so far from an edge is that of the column beside it: clear of the opening, and near enough. */
+function beside(distanceFt: number, { columnFt, jambFt }: ColumnRules): boolean {
+  const near = Math.max(jambFt, columnFt / 2);
+  return distanceFt >= columnFt / 2 - CLOSE_FT && distanceFt <= near + CLOSE_FT;
 }
 
 /** Splits each bay that no opening fills into the fewest equal bays that the spacing allows. */
@@ -148,18 +189,4 @@ function withoutNeedless(columns: readonly Column[], placed: readonly PlacedOpen
     if (close && placed.every((o) => besideOpening(without, o, rules).length === without.length)) kept.splice(i, 1);
   }
   return kept;
-}
-
-/** The columns as rows: position, bay to the one before, what it is. The last step of the working. */
-export function columnTable(columns: readonly Column[], spacingFt: number, tape?: Tape): Table {
-  const rows = columns.map((c, i) => [c.xFt, i === 0 ? 0 : c.xFt - (columns[i - 1]?.xFt ?? 0), c.role]);
-  const widest = Math.max(...rows.map((r) => Number(r[1])));
-  if (widest > spacingFt + CLOSE_FT) {
-    tape?.caution(
-      `The widest bay is ${plain(widest)} ft, over an opening: wider than the spacing of ${plain(spacingFt)} ft. Check the header and the columns beside it.`,
-    );
-  }
-  tape?.step("n", "columns", columns.length, "columns", "");
-  tape?.step("x", "position, bay, what it stands for", rows, "ft", "geometry");
-  return rows;
 }

@@ -1,27 +1,28 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import type { Opening } from "./opening.ts";
+import { isDoor, type Opening, type SilledOpening, silledOpenings } from "./opening.ts";
 import { cutInTurn, type OrderLine, packsOfPieces } from "./order.ts";
 
 /** Which sides of an opening a tape goes on. A wide one for the sill and a narrower one for the rest are two orders. */
 export type TapedSides = "all" | "sill" | "jambs and head";
 
 /**
- * Pieces of tape round each opening, without joints within a piece: a sill and a head of the opening's width, two jambs of its
- * height, each run past both corners.
+ * Pieces of tape round each opening, without joints within a piece: a sill and a head of the opening's width, two jambs of its height, each run
+ * past both corners. An opening on the foot of the wall has no sill piece, and its jambs end there.
  * @param pastCornerFt how far a piece runs past each corner
  * @returns lengths in ft, in the order in which they go on: sill, jambs, head, opening by opening
  */
-export function tapePiecesFt(openings: readonly Opening[], sides: TapedSides, pastCornerFt: number): readonly number[] {
+export function tapePiecesFt(
+  openings: readonly SilledOpening[],
+  sides: TapedSides,
+  pastCornerFt: number,
+): readonly number[] {
   return openings.flatMap((o) => {
     const level = o.widthFt + 2 * pastCornerFt;
-    const upright = o.heightFt + 2 * pastCornerFt;
-    const pieces = {
-      all: [level, upright, upright, level],
-      sill: [level],
-      "jambs and head": [upright, upright, level],
-    };
-    return Array.from({ length: o.count }, () => pieces[sides]).flat();
+    const upright = o.heightFt + (isDoor(o) ? 1 : 2) * pastCornerFt;
+    const sill = isDoor(o) || sides === "jambs and head" ? [] : [level];
+    const others = sides === "sill" ? [] : [upright, upright, level];
+    return Array.from({ length: o.count }, () => [...sill, ...others]).flat();
   });
 }
 
@@ -38,7 +39,8 @@ export function flashingTape(
   waste: number,
   tape?: Tape,
 ): OrderLine {
-  const pieces = tapePiecesFt(openings, sides, pastCornerFt);
+  const silled = silledOpenings(openings, tape);
+  const pieces = tapePiecesFt(silled, sides, pastCornerFt);
   const longest = Math.max(0, ...pieces);
   if (longest > rollLengthFt * (1 + 1e-9)) {
     throw new BadInput(
@@ -48,7 +50,7 @@ export function flashingTape(
     );
   }
   const totalFt = pieces.reduce((sum, ft) => sum + ft, 0);
-  for (const o of openings) {
+  for (const o of silled) {
     const each = tapePiecesFt([{ ...o, count: 1 }], sides, pastCornerFt).reduce((sum, ft) => sum + ft, 0);
     tape?.step("L_o", `${o.name}: each, ${sides === "all" ? "all sides" : sides}`, each, "ft", "geometry");
   }

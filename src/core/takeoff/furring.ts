@@ -1,8 +1,10 @@
-import { plain } from "../kit/refusal.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { cautionSills, type Opening, openingCount, type PlacedOpening } from "./opening.ts";
+import { elevation } from "./elevation.ts";
+import { openingCount, type PlacedOpening, type SilledOpening, silledOpenings, withPlace } from "./opening.ts";
 import { cutLongestFirst, type OrderLine, packsOfPieces } from "./order.ts";
-import { CLOSE_FT, checkOpenings, heightAtFt, type Wall } from "./wall.ts";
+import type { Upright } from "./pictures.ts";
+import { CLOSE_FT, checkOpenings, heightAtFt, type OpenedWall, tallestFt, type Wall } from "./wall.ts";
 
 export interface FurringRules {
   readonly spacingFt: number;
@@ -13,65 +15,69 @@ export interface FurringRules {
   readonly extraPerJamb: number;
 }
 
+/** Most strips of one wall; closer ones are no furring. */
+const MOST = 5000;
+
 /**
- * Lengths of vertical furring on a wall: a strip at each end and at the spacing between, from the foot to the top (of the gable), cut where an
- * opening of known place crosses it; added strips at the ends and beside openings.
- * @returns lengths in ft
+ * Vertical furring of a wall: a strip at each end and at the spacing between, from the foot to the top, cut where an opening of known place
+ * crosses it; added strips at the ends and beside openings. Strips beside openings of unknown place are as high as the wall.
+ * @returns the pieces with their places; those of unknown place stand at the left end
  */
-export function furringPiecesFt(wall: Wall, openings: readonly Opening[], rules: FurringRules): readonly number[] {
-  checkOpenings(wall, openings);
-  const placed = openings.filter((o): o is PlacedOpening => o.leftFt !== undefined);
-  const loose = openings.filter((o) => o.leftFt === undefined);
-  const pieces: number[] = [];
+export function furringPieces(opened: OpenedWall<SilledOpening>, rules: FurringRules): readonly Upright[] {
+  checkOpenings(opened);
+  const { wall, openings } = opened;
+  checkSpacing(wall, rules);
+  const placed = withPlace(openings);
+  const pieces: Upright[] = [];
   for (let i = 0; i * rules.spacingFt < wall.lengthFt - CLOSE_FT; i++) {
-    pieces.push(...uprightFt(wall, placed, i * rules.spacingFt));
+    pieces.push(...upright(wall, placed, i * rules.spacingFt));
   }
-  pieces.push(...uprightFt(wall, placed, wall.lengthFt));
-  for (let i = 0; i < 2 * rules.extraPerEnd; i++) pieces.push(wall.heightFt);
+  pieces.push(...upright(wall, placed, wall.lengthFt));
+  for (let i = 0; i < rules.extraPerEnd; i++) {
+    pieces.push(...upright(wall, placed, 0), ...upright(wall, placed, wall.lengthFt));
+  }
   for (const o of placed) {
     for (let i = 0; i < rules.extraPerJamb; i++) {
-      pieces.push(...uprightFt(wall, placed, o.leftFt), ...uprightFt(wall, placed, o.leftFt + o.widthFt));
+      pieces.push(...upright(wall, placed, o.leftFt), ...upright(wall, placed, o.leftFt + o.widthFt));
     }
   }
+  const loose = openings.filter((o) => o.leftFt === undefined);
   const jambs = 2 * openingCount(loose) * rules.extraPerJamb;
-  for (let i = 0; i < jambs; i++) pieces.push(wall.heightFt);
+  for (let i = 0; i < jambs; i++) pieces.push({ xFt: 0, bottomFt: 0, topFt: tallestFt(wall) });
   return pieces;
+}
+
+function checkSpacing(wall: Wall, { spacingFt }: FurringRules): void {
+  if (wall.lengthFt / spacingFt <= MOST) return;
+  throw new BadInput(
+    `A spacing of ${plain(spacingFt)} ft gives more than ${MOST} strips on ${wall.name}`,
+    "so many strips are no furring",
+    "Check the spacing and the length of the wall",
+  );
 }
 
 /** What is left of an upright strip between the openings that it would cross. */
-function uprightFt(wall: Wall, openings: readonly PlacedOpening[], xFt: number): number[] {
+function upright(wall: Wall, openings: readonly PlacedOpening[], xFt: number): Upright[] {
   const crossed = openings
     .filter((o) => o.leftFt + CLOSE_FT < xFt && xFt < o.leftFt + o.widthFt - CLOSE_FT)
     .sort((a, b) => a.sillFt - b.sillFt);
-  const pieces: number[] = [];
+  const pieces: Upright[] = [];
   let from = 0;
   for (const o of crossed) {
-    if (o.sillFt > from + CLOSE_FT) pieces.push(o.sillFt - from);
+    if (o.sillFt > from + CLOSE_FT) pieces.push({ xFt, bottomFt: from, topFt: o.sillFt });
     from = Math.max(from, o.sillFt + o.heightFt);
   }
   const top = heightAtFt(wall, xFt);
-  if (top > from + CLOSE_FT) pieces.push(top - from);
+  if (top > from + CLOSE_FT) pieces.push({ xFt, bottomFt: from, topFt: top });
   return pieces;
 }
 
 /**
- * Furring strips for a wall, cut longest first from stock strips; a piece longer than a strip is made of whole strips and a rest.
+ * Furring strips for walls, cut longest first from stock strips; a piece longer than a strip is made of whole strips and a rest.
  * At least the total with waste.
  */
-export function furring(
-  wall: Wall,
-  openings: readonly Opening[],
-  rules: FurringRules,
-  waste: number,
-  tape?: Tape,
-): OrderLine {
-  const pieces = furringPiecesFt(wall, openings, rules);
-  cautionSills(openings, tape);
-  if (openings.some((o) => o.leftFt === undefined)) {
-    tape?.assume(
-      "Openings without a left edge add strips at their sides at full wall height and shorten none: their place is not known.",
-    );
-  }
+export function furring(walls: readonly OpenedWall[], rules: FurringRules, waste: number, tape?: Tape): OrderLine {
+  const pieces = walls.flatMap((w) => wallFurringFt(w, rules, tape));
   const totalFt = pieces.reduce((sum, ft) => sum + ft, 0);
   tape?.step("L", `sum of ${pieces.length} pieces`, totalFt, "ft", "geometry");
   let whole = 0;
@@ -89,11 +95,22 @@ export function furring(
   tape?.step("N_c", "strips that the pieces are cut from, longest first", cut, "strips", "");
   const packs = packsOfPieces(cut, totalFt, waste, rules.stripFt);
   tape?.step("N", `larger of N_c and L x (1 + waste ${waste}) / strip, rounded up`, packs, "strips", "");
-  return {
-    item: "furring",
-    quantity: totalFt * (1 + waste),
-    unit: "ft",
-    packs,
-    pack: `strip ${plain(rules.stripFt)} ft`,
-  };
+  const pack = `strip ${plain(rules.stripFt)} ft`;
+  return { item: "furring", quantity: totalFt * (1 + waste), unit: "ft", packs, pack };
+}
+
+function wallFurringFt({ wall, openings }: OpenedWall, rules: FurringRules, tape?: Tape): readonly number[] {
+  const opened = { wall, openings: silledOpenings(openings, tape) };
+  const pieces = furringPieces(opened, rules);
+  if (openings.some((o) => o.leftFt === undefined)) {
+    tape?.assume(
+      "Openings without a left edge add strips at their sides at full wall height and shorten none: their place is not known.",
+    );
+  }
+  const lengths = pieces.map((p) => p.topFt - p.bottomFt);
+  const wallFt = lengths.reduce((sum, ft) => sum + ft, 0);
+  tape?.step("L_w", `${wall.name}: ${pieces.length} pieces`, wallFt, "ft", "geometry");
+  const alt = `${pieces.length} furring strips and pieces of strips`;
+  tape?.show(elevation("furring", wall, withPlace(opened.openings), { uprights: pieces, alt }));
+  return lengths;
 }

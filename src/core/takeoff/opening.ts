@@ -8,14 +8,19 @@ export interface Opening {
   readonly heightFt: number;
   /** how many alike, 1 or more */
   readonly count: number;
-  /** bottom of the opening above the foot of the wall; 0 for a door */
-  readonly sillFt: number;
+  /** bottom of the opening above the foot of the wall, 0 for a door; undefined where it is not given */
+  readonly sillFt: number | undefined;
   /** left edge from the left end of the wall, where it is known */
   readonly leftFt: number | undefined;
 }
 
+/** An opening whose sill height is known. */
+export interface SilledOpening extends Opening {
+  readonly sillFt: number;
+}
+
 /** An opening whose place in the wall is known. */
-export interface PlacedOpening extends Opening {
+export interface PlacedOpening extends SilledOpening {
   readonly leftFt: number;
 }
 
@@ -35,26 +40,46 @@ export function openingsAreaFt2(openings: readonly Opening[], tape?: Tape): numb
   return areaFt2;
 }
 
+/** Whether an opening stands on the foot of its wall: a door, which has no sill. */
+export function isDoor(o: SilledOpening): boolean {
+  return o.sillFt <= CLOSE_FT;
+}
+
+/** Room for the rounding of feet and inches, ft. */
+export const CLOSE_FT = 1e-6;
+
 /** Lower than any door: an opening of less height with its sill at 0 is likely a window whose sill height was forgotten. */
 const LOWEST_DOOR_FT = 6;
 
-/** Cautions where a sill height seems to be missing; for calculations that use it. */
-export function cautionSills(openings: readonly Opening[], tape: Tape | undefined): void {
-  for (const o of openings) {
-    if (o.sillFt === 0 && o.heightFt < LOWEST_DOOR_FT) {
+/**
+ * The openings with their sill heights, for calculations that go by them. A low opening on the foot of the wall gets a caution.
+ * @throws BadInput for one without a sill height
+ */
+export function silledOpenings<T extends Opening>(openings: readonly T[], tape?: Tape): readonly (T & SilledOpening)[] {
+  return openings.map((o) => {
+    const { sillFt } = o;
+    if (sillFt === undefined) {
+      throw new BadInput(
+        `The opening ${o.name} has no sill height`,
+        "it decides the result: a door has 0, a window its height above the foot of the wall",
+        "Fill in the sill height, 0 for a door",
+      );
+    }
+    if (sillFt === 0 && o.heightFt < LOWEST_DOOR_FT) {
       tape?.caution(
         `Opening ${o.name}, ${plain(o.heightFt)} ft high, counts as standing on the foot of the wall: is its sill height missing?`,
       );
     }
-  }
+    return { ...o, sillFt };
+  });
 }
 
 /**
  * The openings with their places.
- * @throws BadInput for one without a left edge, or several alike in one place
+ * @throws BadInput for one without a sill height or a left edge, or several alike in one place
  */
-export function placedOpenings(openings: readonly Opening[]): readonly PlacedOpening[] {
-  return openings.map((o) => {
+export function placedOpenings(openings: readonly Opening[], tape?: Tape): readonly PlacedOpening[] {
+  return silledOpenings(openings, tape).map((o) => {
     if (o.leftFt === undefined) {
       throw new BadInput(
         `The opening ${o.name} has no left edge`,
@@ -71,4 +96,9 @@ export function placedOpenings(openings: readonly Opening[]): readonly PlacedOpe
     }
     return { ...o, leftFt: o.leftFt };
   });
+}
+
+/** Those of the openings whose place is known. */
+export function withPlace(openings: readonly SilledOpening[]): readonly PlacedOpening[] {
+  return openings.filter((o): o is PlacedOpening => o.leftFt !== undefined);
 }

@@ -1,4 +1,3 @@
-import type { Table, Tape } from "../kit/tape.ts";
 import { wholePacks } from "./packs.ts";
 
 /** One line of an order: what, how much of it with waste, and in whole packs. */
@@ -11,13 +10,6 @@ export interface OrderLine {
   readonly packs: number;
   /** what one pack is: "roll 9 x 100 ft" */
   readonly pack: string;
-}
-
-/** The order as rows: item, quantity, unit, packs, pack. Written to the working as its last step. */
-export function orderTable(lines: readonly OrderLine[], tape?: Tape): Table {
-  const rows = lines.map((l) => [l.item, l.quantity, l.unit, l.packs, l.pack]);
-  tape?.step("order", "item, quantity with waste, unit, packs, pack", rows, "", "");
-  return rows;
 }
 
 /**

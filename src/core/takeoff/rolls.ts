@@ -1,9 +1,10 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { cautionSills, type Opening } from "./opening.ts";
+import { cornersOnWall, elevation } from "./elevation.ts";
+import { type SilledOpening, silledOpenings, withPlace } from "./opening.ts";
 import type { OrderLine } from "./order.ts";
 import { wholePacks } from "./packs.ts";
-import { CLOSE_FT, checkOpenings, spanAtFt, tallestFt, type Wall } from "./wall.ts";
+import { CLOSE_FT, checkOpenings, type OpenedWall, spanAtFt, tallestFt } from "./wall.ts";
 
 /** Laps of a weather-resistive barrier: IRC R703.2, 2 in where courses overlap and 6 in where ends meet. */
 export const LAPS = "IRC R703.2: 2 in at horizontal laps, upper over lower; 6 in at vertical joints";
@@ -24,6 +25,9 @@ export interface RollRules {
 /** One course of membrane as it is rolled out. */
 export interface RollCourse {
   readonly bottomFt: number;
+  readonly topFt: number;
+  /** where it begins and ends on the wall, without the returns */
+  readonly span: readonly [fromFt: number, toFt: number];
   readonly runFt: number;
   /** taken off the run where an opening leaves out the whole course */
   readonly savedFt: number;
@@ -34,8 +38,9 @@ export interface RollCourse {
  * that takes its whole height is left out but for the returns into it. Other openings are rolled over and cut out: no credit.
  * @throws BadInput for laps as wide as the roll, or an opening that does not fit
  */
-export function rollCourses(wall: Wall, openings: readonly Opening[], rules: RollRules): readonly RollCourse[] {
-  checkOpenings(wall, openings);
+export function rollCourses(opened: OpenedWall<SilledOpening>, rules: RollRules): readonly RollCourse[] {
+  checkOpenings(opened);
+  const { wall, openings } = opened;
   const stepFt = rules.rollWidthFt - rules.sideLapFt;
   if (rules.sideLapFt > rules.rollWidthFt / 2 || rules.endLapFt > rules.rollLengthFt / 2) {
     throw new BadInput(
@@ -56,36 +61,57 @@ export function rollCourses(wall: Wall, openings: readonly Opening[], rules: Rol
       const whole = o.sillFt <= bottomFt + CLOSE_FT && o.sillFt + o.heightFt >= topFt - CLOSE_FT;
       return sum + (whole ? o.count * Math.max(0, o.widthFt - 2 * rules.openingReturnFt) : 0);
     }, 0);
-    courses.push({ bottomFt, runFt: Math.max(0, fullFt - savedFt), savedFt: Math.min(savedFt, fullFt) });
+    const runFt = Math.max(0, fullFt - savedFt);
+    courses.push({ bottomFt, topFt, span, runFt, savedFt: Math.min(savedFt, fullFt) });
   }
   return courses;
 }
 
 /**
- * Rolls of membrane for a wall: courses with side laps, an end lap at each change of roll, returns at corners and openings.
- * Waste is a share of the run.
+ * Rolls of membrane for walls: courses with side laps, an end lap at each change of roll, returns at corners and openings. A roll goes on
+ * from one course and one wall to the next. Waste is a share of the run.
  */
-export function rolls(
-  wall: Wall,
-  openings: readonly Opening[],
-  rules: RollRules,
-  waste: number,
-  tape?: Tape,
-): OrderLine {
-  const courses = rollCourses(wall, openings, rules);
-  cautionSills(openings, tape);
-  const runFt = courses.reduce((sum, c) => sum + c.runFt, 0);
-  const savedFt = courses.reduce((sum, c) => sum + c.savedFt, 0);
-  tape?.step("n", "courses at roll width - side lap, until the top is covered", courses.length, "courses", LAPS);
-  tape?.step("L_c", "sum of courses at their lower edges, with corner returns, less openings", runFt, "ft", "geometry");
+export function rolls(walls: readonly OpenedWall[], rules: RollRules, waste: number, tape?: Tape): OrderLine {
+  let runFt = 0;
+  let savedFt = 0;
+  for (const w of walls) {
+    const opened = { wall: w.wall, openings: silledOpenings(w.openings, tape) };
+    const courses = rollCourses(opened, rules);
+    const wallFt = courses.reduce((sum, c) => sum + c.runFt, 0);
+    runFt += wallFt;
+    savedFt += courses.reduce((sum, c) => sum + c.savedFt, 0);
+    const n = courses.length;
+    tape?.step("n", `${w.wall.name}: courses at roll width - side lap, until the top is covered`, n, "courses", LAPS);
+    tape?.step(
+      "L_w",
+      "sum of courses at their lower edges, with corner returns, less openings",
+      wallFt,
+      "ft",
+      "geometry",
+    );
+    tape?.show(showCourses(opened, courses));
+  }
   if (savedFt > 0) tape?.step("L_o", "left out where an opening takes a whole course", savedFt, "ft", "geometry");
   const wantedFt = runFt * (1 + waste);
-  tape?.step("L", `L_c x (1 + waste ${waste})`, wantedFt, "ft", "");
+  tape?.step("L", `sum of the walls x (1 + waste ${waste})`, wantedFt, "ft", "");
   // r rolls cover r x length less the laps between them: r - 1.
   const packs =
     wantedFt === 0 ? 0 : Math.max(1, wholePacks(wantedFt - rules.endLapFt, rules.rollLengthFt - rules.endLapFt));
   const quantity = wantedFt + Math.max(0, packs - 1) * rules.endLapFt;
+  tape?.step("Q", "L with an end lap between two rolls", quantity, "ft", LAPS);
   tape?.step("N", "(L - end lap) / (roll length - end lap), rounded up", packs, "rolls", LAPS);
-  const size = `${plain(rules.rollWidthFt)} x ${plain(rules.rollLengthFt)} ft`;
+  const size = `${plain(rules.rollWidthFt * 12)} in x ${plain(rules.rollLengthFt)} ft`;
   return { item: "membrane", quantity, unit: "ft", packs, pack: `roll ${size}` };
+}
+
+function showCourses({ wall, openings }: OpenedWall<SilledOpening>, courses: readonly RollCourse[]) {
+  return elevation("membrane", wall, withPlace(openings), {
+    pieces: courses.map(({ span, bottomFt, topFt, runFt }, i) => ({
+      name: `${i + 1}`,
+      from: `${plain(Math.round(runFt * 10) / 10)} ft`,
+      leftover: false,
+      corners: cornersOnWall(wall, { x0: span[0], y0: bottomFt, x1: span[1], y1: topFt }),
+    })),
+    alt: `${courses.length} courses of membrane`,
+  });
 }

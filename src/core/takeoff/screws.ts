@@ -22,7 +22,10 @@ export function screwsInRow(lengthFt: number, spacingIn: number, endIn: number):
   return Math.ceil(between / spacingIn - 1e-9) + 1;
 }
 
-/** Screws for all rows with waste, in boxes. */
+/**
+ * Screws for all rows with waste, in boxes, the largest first. The lines share what is needed: the last box holds what the others leave.
+ * @param boxes sizes that the supplier sells
+ */
 export function screws(
   rows: readonly ScrewRow[],
   endIn: number,
@@ -30,28 +33,24 @@ export function screws(
   waste: number,
   tape?: Tape,
 ): readonly OrderLine[] {
-  let total = 0;
-  for (const r of rows) {
-    const each = screwsInRow(r.lengthFt, r.spacingIn, endIn);
-    const all = each * r.rows * r.count;
-    total += all;
-    tape?.step(
-      "n",
-      `${r.name}: ((${plain(r.lengthFt * 12)} - 2 x ${plain(endIn)}) / ${plain(r.spacingIn)}, rounded up, + 1) x ${r.rows} x ${r.count}`,
-      all,
-      "screws",
-      "",
-    );
-  }
+  const total = rows.reduce((sum, r) => sum + rowScrews(r, endIn, tape), 0);
   const wanted = Math.ceil(total * (1 + waste) - 1e-9 * total);
   tape?.step("N", `sum x (1 + waste ${waste}), rounded up`, wanted, "screws", "");
+  let left = wanted;
   return boxesFor(wanted, boxes)
     .filter(({ boxes: n }) => n > 0)
-    .map(({ size, boxes: n }) => ({
-      item: "screws",
-      quantity: n * size,
-      unit: "screws",
-      packs: n,
-      pack: `box of ${size}`,
-    }));
+    .sort((a, b) => b.box.size - a.box.size)
+    .map(({ box, boxes: n }) => {
+      const quantity = Math.min(left, n * box.size);
+      left -= quantity;
+      tape?.step("n_b", `${box.name}: ${n} x ${box.size} for ${quantity} screws`, n, "boxes", "");
+      return { item: "screws", quantity, unit: "screws", packs: n, pack: box.name };
+    });
+}
+
+function rowScrews(r: ScrewRow, endIn: number, tape?: Tape): number {
+  const all = screwsInRow(r.lengthFt, r.spacingIn, endIn) * r.rows * r.count;
+  const gaps = `(${plain(r.lengthFt * 12)} - 2 x ${plain(endIn)}) / ${plain(r.spacingIn)}`;
+  tape?.step("n", `${r.name}: (${gaps}, rounded up, + 1) x ${r.rows} x ${r.count}`, all, "screws", "");
+  return all;
 }

@@ -1,17 +1,19 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { BadInput, Refusal } from "../../../src/core/kit/refusal.ts";
-import { type ColumnRules, wallColumns } from "../../../src/core/takeoff/columns.ts";
-import type { Opening } from "../../../src/core/takeoff/opening.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
+import { type ColumnRules, columnRows, wallColumns } from "../../../src/core/takeoff/columns.ts";
+import { type PlacedOpening, placedOpenings } from "../../../src/core/takeoff/opening.ts";
+import { SHED } from "./joinery-shed.ts";
 
-const RULES: ColumnRules = { spacingFt: 8, layout: "module", columnFt: 4.5 / 12, reachFt: 2 };
+const RULES: ColumnRules = { spacingFt: 8, layout: "module", columnFt: 4.5 / 12, jambFt: 2.1875 };
 
-function opening(name: string, leftFt: number, widthFt: number, sillFt = 3): Opening {
+function opening(name: string, leftFt: number, widthFt: number, sillFt = 3): PlacedOpening {
   return { name, widthFt, heightFt: 4, count: 1, sillFt, leftFt };
 }
 
-const positions = (lengthFt: number, openings: readonly Opening[], over: Partial<ColumnRules> = {}) =>
-  wallColumns(lengthFt, openings, { ...RULES, ...over }).map((c) => c.xFt);
+const positions = (lengthFt: number, openings: readonly PlacedOpening[], over: Partial<ColumnRules> = {}) =>
+  wallColumns("w", lengthFt, openings, { ...RULES, ...over }).map((c) => c.xFt);
 
 describe("columns", () => {
   test("a blank wall has its module", () => {
@@ -31,14 +33,16 @@ describe("columns", () => {
   });
 
   test("a column in an opening moves to its edges", () => {
-    const at = positions(24, [opening("W1", 7, 3)], { reachFt: 0 });
+    const at = positions(24, [opening("W1", 7, 3)], { jambFt: 0 });
     expect(at).toEqual([0, 7 - 4.5 / 24, 10 + 4.5 / 24, 16, 24]);
   });
 
   test("no room for a column is refused", () => {
     expect(() => positions(24, [opening("A", 4, 3), opening("B", 7.2, 3)])).toThrow(/A and B/);
     expect(() => positions(24, [opening("A", 0.1, 3)])).toThrow(BadInput);
-    expect(() => wallColumns(24, [{ ...opening("A", 1, 3), leftFt: undefined }], RULES)).toThrow(/left edge/);
+    expect(() => placedOpenings([{ ...opening("A", 1, 3), leftFt: undefined }])).toThrow(/left edge/);
+    expect(() => placedOpenings([{ ...opening("A", 1, 3), count: 2 }])).toThrow(/stands for 2/);
+    expect(() => wallColumns("w", 24, [], { ...RULES, spacingFt: 0.01 })).toThrow(/2000 columns in w/);
   });
 
   test("ends, none in an opening, one each side within reach, bays no wider than the spacing but over openings", () => {
@@ -52,12 +56,12 @@ describe("columns", () => {
         fc.double({ min: 2, max: 16, noNaN: true }),
         fc.constantFrom("module" as const, "even" as const),
         fc.double({ min: 0, max: 4, noNaN: true }),
-        (lengthFt, list, spacingFt, layout, reachFt) => {
-          const rules = { ...RULES, spacingFt, layout, reachFt };
+        (lengthFt, list, spacingFt, layout, jambFt) => {
+          const rules = { ...RULES, spacingFt, layout, jambFt };
           const os = list.map(([leftFt, widthFt], i) => opening(`W${i}`, leftFt, widthFt));
           let columns: readonly { readonly xFt: number }[];
           try {
-            columns = wallColumns(lengthFt, os, rules);
+            columns = wallColumns("w", lengthFt, os, rules);
           } catch (error) {
             expect(error).toBeInstanceOf(Refusal);
             return;
@@ -69,9 +73,9 @@ describe("columns", () => {
           for (const o of os) {
             const [left, right] = [o.leftFt ?? 0, (o.leftFt ?? 0) + o.widthFt];
             expect(x.some((c) => c + half > left + 1e-5 && c - half < right - 1e-5)).toBe(false);
-            const reach = Math.max(reachFt, rules.columnFt) + 1e-5;
-            expect(x.some((c) => c + half <= left + 1e-5 && left - c - half <= reach)).toBe(true);
-            expect(x.some((c) => c - half >= right - 1e-5 && c - half - right <= reach)).toBe(true);
+            const far = Math.max(jambFt, half) + 1e-5;
+            expect(x.some((c) => c + half <= left + 1e-5 && left - c <= far)).toBe(true);
+            expect(x.some((c) => c - half >= right - 1e-5 && c - right <= far)).toBe(true);
           }
           x.slice(1).forEach((c, i) => {
             const before = x[i] ?? 0;
@@ -83,5 +87,44 @@ describe("columns", () => {
       ),
       { numRuns: 300 },
     );
+  });
+});
+
+describe("the jamb distance is from the edge to the center line", () => {
+  const door = opening("D", 18 + 4 / 12, 40 / 12, 0);
+  test("28 in is held by 28 in, and by no less", () => {
+    // Columns at 16 and 24 ft are 2'-4" from the edges of the door.
+    expect(positions(32, [door], { jambFt: 28 / 12 })).toEqual([0, 8, 16, 24, 32]);
+    expect(positions(32, [door], { jambFt: 27.9 / 12 })).toHaveLength(7);
+    expect(positions(32, [door], { jambFt: 27.9 / 12 })).toContain(door.leftFt - 4.5 / 24);
+  });
+});
+
+describe("columns of all walls of the shed", () => {
+  const rules = { spacingFt: 8, layout: "module", columnFt: 0.375, jambFt: 2.5 } as const;
+  const rows = columnRows(SHED, rules);
+  const at = (wall: string) => rows.filter((r) => r.wall === wall).map((r) => r.positionFt);
+
+  test("the module at both ends and every 8 ft; one fewer where it falls into the wide opening", () => {
+    expect(at("south")).toEqual([0, 8, 16, 24, 32, 40, 47.75]);
+    expect(at("north")).toEqual([0, 8, 16, 24, 32, 40, 47.75]);
+    expect(at("east")).toEqual([0, 8, 16, 24, 32]);
+    expect(at("west")).toEqual([0, 8, 16, 32]);
+  });
+
+  test("bays add up to the wall, begin at nothing, and the wide one is a caution", () => {
+    const tape = new Tape();
+    columnRows(SHED, rules, tape);
+    expect(tape.cautions).toEqual([
+      "The widest bay of west is 16 ft, over an opening: wider than the spacing of 8 ft. Check the header and the columns beside it.",
+    ]);
+    expect(tape.pictures).toHaveLength(4);
+    for (const { wall } of SHED) {
+      const bays = rows.filter((r) => r.wall === wall.name).map((r) => r.bayFt);
+      expect(bays[0]).toBe(0);
+      expect(bays.reduce((a, b) => a + b, 0)).toBeCloseTo(wall.lengthFt, 9);
+    }
+    expect(rows.at(-1)?.stands).toBe("end");
+    expect(tape.steps.at(-1)?.value).toBe(rows.length);
   });
 });

@@ -1,28 +1,34 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { BadInput, Refusal } from "../../../src/core/kit/refusal.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { boardPieces } from "../../../src/core/takeoff/board-pieces.ts";
 import { boards, boardsForPieces } from "../../../src/core/takeoff/boards.ts";
 import { boxesFor } from "../../../src/core/takeoff/boxes.ts";
-import { buckParts } from "../../../src/core/takeoff/bucks.ts";
+import { buckParts, bucks } from "../../../src/core/takeoff/bucks.ts";
 import { concreteYd3 } from "../../../src/core/takeoff/concrete.ts";
 import { flashingTape, tapePiecesFt } from "../../../src/core/takeoff/flashing-tape.ts";
-import { furring, furringPiecesFt } from "../../../src/core/takeoff/furring.ts";
-import type { Opening, PlacedOpening } from "../../../src/core/takeoff/opening.ts";
+import { furring, furringPieces } from "../../../src/core/takeoff/furring.ts";
+import { lining } from "../../../src/core/takeoff/lining.ts";
+import { marksOf } from "../../../src/core/takeoff/marks.ts";
+import { type SilledOpening, silledOpenings, withPlace } from "../../../src/core/takeoff/opening.ts";
 import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
 import { type RollRules, rollCourses, rolls } from "../../../src/core/takeoff/rolls.ts";
 import { screws, screwsInRow } from "../../../src/core/takeoff/screws.ts";
 import { screenRunFt, ventScreen } from "../../../src/core/takeoff/vent-screen.ts";
-import { checkOpenings, grossAreaFt2, heightAtFt, type Wall } from "../../../src/core/takeoff/wall.ts";
+import { checkOpenings, grossAreaFt2, heightAtFt, type OpenedWall, type Wall } from "../../../src/core/takeoff/wall.ts";
+import { ALL_OPENINGS, SHED } from "./joinery-shed.ts";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const waste = fc.integer({ min: 0, max: 300 }).map((n) => n / 1000);
 const wall: fc.Arbitrary<Wall> = fc.record({
+  name: fc.constant("w"),
   lengthFt: between(4, 120),
   heightFt: between(4, 24),
-  gableRiseFt: fc.oneof(fc.constant(0), between(1, 16)),
+  riseFt: fc.oneof(fc.constant(0), between(1, 16)),
+  top: fc.constantFrom("gable" as const, "shed" as const),
 });
-const opening: fc.Arbitrary<Opening> = fc.record({
+const opening: fc.Arbitrary<SilledOpening> = fc.record({
   name: fc.constant("window"),
   widthFt: between(1, 10),
   heightFt: between(1, 8),
@@ -32,7 +38,13 @@ const opening: fc.Arbitrary<Opening> = fc.record({
 });
 const openings = fc.array(opening, { maxLength: 4 });
 
-function window3x4(over: Partial<Opening> = {}): Opening {
+function plainWall(lengthFt: number, heightFt: number, riseFt = 0): Wall {
+  return { name: "w", lengthFt, heightFt, riseFt, top: "gable" };
+}
+
+const opened = (w: Wall, os: readonly SilledOpening[] = []): OpenedWall<SilledOpening> => ({ wall: w, openings: os });
+
+function window3x4(over: Partial<SilledOpening> = {}): SilledOpening {
   return { name: "W1", widthFt: 3, heightFt: 4, count: 1, sillFt: 3, leftFt: undefined, ...over };
 }
 
@@ -55,17 +67,17 @@ describe("rolls of membrane", () => {
     cornerReturnFt: 0,
     openingReturnFt: 0,
   };
-  const plainWall: Wall = { lengthFt: 40, heightFt: 9, gableRiseFt: 0 };
+  const w40 = plainWall(40, 9);
 
   test("courses by hand: two courses; a wide door that takes the lower one is left out but for its returns", () => {
-    expect(rollCourses(plainWall, [], rules)).toHaveLength(2);
+    expect(rollCourses(opened(w40), rules)).toHaveLength(2);
     const door = { name: "door", widthFt: 16, heightFt: 8, count: 1, sillFt: 0, leftFt: undefined };
-    const withDoor = rollCourses(plainWall, [door], { ...rules, openingReturnFt: 0.5, cornerReturnFt: 1 });
+    const withDoor = rollCourses(opened(w40, [door]), { ...rules, openingReturnFt: 0.5, cornerReturnFt: 1 });
     expect(withDoor.map((c) => c.runFt)).toEqual([42 - 15, 42]);
   });
 
   test("a gable is covered by shorter courses", () => {
-    const runs = rollCourses({ lengthFt: 32, heightFt: 9, gableRiseFt: 8 }, [], rules).map((c) => c.runFt);
+    const runs = rollCourses(opened(plainWall(32, 9, 8)), rules).map((c) => c.runFt);
     expect(runs).toHaveLength(4);
     expect(runs[2]).toBeCloseTo(32 * (1 - (2 * (5 - 1 / 6) - 9) / 8), 9);
     expect([...runs].sort((a, b) => b - a)).toEqual(runs);
@@ -74,23 +86,49 @@ describe("rolls of membrane", () => {
   test("covers the area, more waste or bigger laps never take fewer", () => {
     fc.assert(
       fc.property(wall, openings, waste, (w, os, extra) => {
-        const n = unlessRefused(() => rolls(w, os, rules, extra));
+        const n = unlessRefused(() => rolls([opened(w, os)], rules, extra));
         if (n === undefined) return;
         const wide = os
           .filter((o) => o.heightFt >= rules.rollWidthFt - 1e-6)
           .reduce((s, o) => s + o.widthFt * o.heightFt, 0);
         expect(n.packs * 500).toBeGreaterThanOrEqual(grossAreaFt2(w) - wide - 1e-6);
         expect(n.packs * 100).toBeGreaterThanOrEqual(n.quantity - 1e-6);
-        expect(rolls(w, os, rules, extra + 0.1).packs).toBeGreaterThanOrEqual(n.packs);
-        expect(rolls(w, [], rules, extra).packs).toBeGreaterThanOrEqual(n.packs);
-        expect(rolls(w, os, { ...rules, endLapFt: 1 }, extra).packs).toBeGreaterThanOrEqual(n.packs);
-        expect(rolls(w, os, { ...rules, cornerReturnFt: 1 }, extra).packs).toBeGreaterThanOrEqual(n.packs);
+        expect(rolls([opened(w, os)], rules, extra + 0.1).packs).toBeGreaterThanOrEqual(n.packs);
+        expect(rolls([opened(w)], rules, extra).packs).toBeGreaterThanOrEqual(n.packs);
+        expect(rolls([opened(w, os)], { ...rules, endLapFt: 1 }, extra).packs).toBeGreaterThanOrEqual(n.packs);
+        expect(rolls([opened(w, os)], { ...rules, cornerReturnFt: 1 }, extra).packs).toBeGreaterThanOrEqual(n.packs);
       }),
     );
   });
 
   test("laps that eat the roll are refused", () => {
-    expect(() => rolls(plainWall, [], { ...rules, sideLapFt: 3 }, 0)).toThrow(BadInput);
+    expect(() => rolls([opened(w40)], { ...rules, sideLapFt: 3 }, 0)).toThrow(BadInput);
+    expect(() => rolls([opened(w40)], { ...rules, sideLapFt: 2.5 }, 0)).not.toThrow();
+    expect(() => rolls([opened(w40)], { ...rules, endLapFt: 51 }, 0)).toThrow(BadInput);
+  });
+
+  test("walls share their rolls; laps between rolls by hand", () => {
+    // 4 walls x 2 courses x 40 ft = 320 ft; (320 - 0.5) / 99.5 = 3.2: 4 rolls, 3 laps.
+    const four = rolls(
+      [1, 2, 3, 4].map(() => opened(w40)),
+      rules,
+      0,
+    );
+    expect(four).toEqual({ item: "membrane", quantity: 321.5, unit: "ft", packs: 4, pack: "roll 60 in x 100 ft" });
+    expect(rolls([opened(w40)], rules, 0)).toMatchObject({ quantity: 80, packs: 1 });
+    expect(rolls([opened(w40)], rules, 0.5)).toMatchObject({ quantity: 120.5, packs: 2 });
+  });
+
+  test("the membrane of the shed by hand: rolls of 36 in with side laps of 3 in, 6 in round the corners", () => {
+    // Lower edges at 0, 2.75, 5.5 and 8.25 ft: four courses on a long wall. A gable has them at full length up to 8.25 ft, then shorter.
+    const shed = { ...rules, rollWidthFt: 3, rollLengthFt: 75, sideLapFt: 0.25, cornerReturnFt: 0.5 };
+    const north = SHED[1] as OpenedWall<SilledOpening>;
+    expect(rollCourses(north, shed).map((c) => c.runFt)).toEqual([48.75, 48.75, 48.75, 48.75]);
+    const west = rollCourses(SHED[3] as OpenedWall<SilledOpening>, shed);
+    expect(west.map((c) => c.bottomFt)).toEqual([0, 2.75, 5.5, 8.25, 11, 13.75, 16.5]);
+    // The wide opening takes the courses from 0 to 3, 2.75 to 5.75 and 5.5 to 8.5 ft whole, and W1 the second.
+    expect(west.slice(0, 4).map((c) => c.runFt)).toEqual([21, 18, 21, 33]);
+    expect(west[4]?.runFt).toBeCloseTo(33 - 32 * ((11 - 9.875) / 8), 9);
   });
 });
 
@@ -99,6 +137,10 @@ describe("flashing tape", () => {
     expect(tapePiecesFt([window3x4()], "all", 0.5)).toEqual([4, 5, 5, 4]);
     expect(tapePiecesFt([window3x4({ count: 2 })], "sill", 0.5)).toEqual([4, 4]);
     expect(tapePiecesFt([window3x4()], "jambs and head", 0.5)).toEqual([5, 5, 4]);
+    const door = window3x4({ sillFt: 0, heightFt: 7 });
+    expect(tapePiecesFt([door], "all", 0.5)).toEqual([7.5, 7.5, 4]);
+    expect(tapePiecesFt([door], "jambs and head", 0.5)).toEqual([7.5, 7.5, 4]);
+    expect(tapePiecesFt([door], "sill", 0.5)).toEqual([]);
   });
 
   test("a piece is not joined: three pieces of 4 ft take two rolls of 10 ft", () => {
@@ -136,18 +178,20 @@ describe("cutting from lengths", () => {
 
 describe("furring", () => {
   const rules = { spacingFt: 16 / 12, stripFt: 10, extraPerEnd: 0, extraPerJamb: 1 };
-  const w: Wall = { lengthFt: 32, heightFt: 9, gableRiseFt: 0 };
+  const w = plainWall(32, 9);
+  const lengths = (wall: Wall, os: readonly SilledOpening[] = [], r = rules) =>
+    furringPieces(opened(wall, os), r).map((p) => p.topFt - p.bottomFt);
 
   test("by hand: 25 strips; a window of known place cuts those that cross it and adds one at each side", () => {
-    expect(furringPiecesFt(w, [], rules)).toEqual(Array.from({ length: 25 }, () => 9));
-    const cut = furringPiecesFt(w, [window3x4({ leftFt: 4.5 })], rules);
+    expect(lengths(w)).toEqual(Array.from({ length: 25 }, () => 9));
+    const cut = lengths(w, [window3x4({ leftFt: 4.5 })]);
     // Strips at 64 and 80 in stand between 54 and 90 in.
     expect(cut).toHaveLength(25 + 2 + 2);
     expect(cut.reduce((s, p) => s + p, 0)).toBeCloseTo(25 * 9 - 2 * 4 + 2 * 9, 9);
   });
 
   test("a gable makes them longer up to the middle", () => {
-    const tall = furringPiecesFt({ ...w, gableRiseFt: 8 }, [], rules);
+    const tall = lengths({ ...w, riseFt: 8 });
     expect(Math.max(...tall)).toBeCloseTo(17, 9);
     expect(tall.reduce((s, p) => s + p, 0)).toBeCloseTo(25 * 9 + 8 * 12, 9);
   });
@@ -155,25 +199,52 @@ describe("furring", () => {
   test("enough strips for the pieces; closer spacing and more waste never take less length", () => {
     fc.assert(
       fc.property(wall, openings, between(0.5, 4), waste, (any, os, spacingFt, extra) => {
-        const f = unlessRefused(() => furring(any, os, { ...rules, spacingFt }, extra));
+        const f = unlessRefused(() => furring([opened(any, os)], { ...rules, spacingFt }, extra));
         if (f === undefined) return;
         expect(f.packs * 10).toBeGreaterThanOrEqual(f.quantity * (1 - 1e-8));
-        expect(furring(any, os, { ...rules, spacingFt }, extra + 0.1).packs).toBeGreaterThanOrEqual(f.packs);
-        const closer = furring(any, os, { ...rules, spacingFt: spacingFt / 2 }, extra);
+        expect(furring([opened(any, os)], { ...rules, spacingFt }, extra + 0.1).packs).toBeGreaterThanOrEqual(f.packs);
+        const closer = furring([opened(any, os)], { ...rules, spacingFt: spacingFt / 2 }, extra);
         expect(closer.quantity).toBeGreaterThanOrEqual(f.quantity * (1 - 1e-9));
       }),
     );
   });
+
+  test("more strips at the ends and beside openings, by hand", () => {
+    expect(lengths(w, [], { ...rules, extraPerEnd: 2 })).toHaveLength(25 + 4);
+    const loose = lengths(w, [window3x4({ count: 2 })], { ...rules, extraPerJamb: 2 });
+    expect(loose).toHaveLength(25 + 8);
+    expect(loose.slice(25)).toEqual(Array.from({ length: 8 }, () => 9));
+    expect(() => lengths(w, [], { ...rules, spacingFt: 0.001 })).toThrow(/5000 strips on w/);
+  });
+
+  test("a piece longer than a strip takes whole strips and a rest; rests share strips, longest first", () => {
+    // Two strips of 9 ft from strips of 4 ft: two whole ones each, and two rests of 1 ft in one.
+    const two = { ...rules, spacingFt: 4, stripFt: 4 };
+    expect(furring([opened(plainWall(4, 9))], two, 0)).toEqual({
+      item: "furring",
+      quantity: 18,
+      unit: "ft",
+      packs: 5,
+      pack: "strip 4 ft",
+    });
+  });
+
+  test("the furring of the shed's north wall by hand", () => {
+    // 24 lines at 24 in and one at the right end; N1 and N2 each cross the lines at 12 and 36 ft; a strip at each of their sides.
+    const shed = { spacingFt: 2, stripFt: 10, extraPerEnd: 0, extraPerJamb: 1 };
+    const { quantity } = furring([SHED[1] as OpenedWall], shed, 0);
+    expect(quantity).toBeCloseTo(25 * 9.875 - 2 * 2 + 4 * 9.875, 9);
+  });
 });
 
 describe("insulation boards", () => {
-  const board = { lengthFt: 8, widthFt: 4 };
+  const board = { lengthFt: 8, widthFt: 4, thicknessesIn: [2, 2], perBundle: 1 };
 
   test("pieces cover the wall but for openings, and lie in it", () => {
     fc.assert(
       fc.property(wall, openings, fc.integer({ min: 0, max: 1 }), (w, os, layer) => {
-        if (unlessRefused(() => checkOpenings(w, os)) === undefined && os.length > 0) return;
-        const placed = os.filter((o): o is PlacedOpening => o.leftFt !== undefined);
+        if (unlessRefused(() => checkOpenings(opened(w, os))) === undefined && os.length > 0) return;
+        const placed = withPlace(os);
         const pieces = boardPieces(w, placed, 8, 4, layer);
         for (const p of pieces) {
           expect(p.x1 - p.x0).toBeLessThanOrEqual(8 + 1e-6);
@@ -194,7 +265,7 @@ describe("insulation boards", () => {
   });
 
   test("joints of touching rows are half a board apart, those of two layers a quarter", () => {
-    const w: Wall = { lengthFt: 40, heightFt: 12, gableRiseFt: 0 };
+    const w = plainWall(40, 12);
     const joints = (layer: number, row: number) => {
       const pieces = boardPieces(w, [], 8, 4, layer);
       const y = [...new Set(pieces.map((p) => p.y0))].sort((a, b) => a - b)[row];
@@ -208,13 +279,15 @@ describe("insulation boards", () => {
   test("never fewer than the area, never more than a board a piece, more waste never fewer", () => {
     fc.assert(
       fc.property(wall, openings, waste, (w, os, extra) => {
-        const lines = unlessRefused(() => boards(w, os, board, [2, 2], 1, extra));
+        const lines = unlessRefused(() => boards([opened(w, os)], board, extra));
         if (lines === undefined) return;
         const n = lines[0]?.packs ?? 0;
         const placed = os.filter((o) => o.leftFt !== undefined).reduce((s, o) => s + o.widthFt * o.heightFt, 0);
         expect(n * 32).toBeGreaterThanOrEqual(2 * (grossAreaFt2(w) - placed) - 1e-6);
-        expect(boards(w, os, board, [2, 2], 1, extra + 0.1)[0]?.packs).toBeGreaterThanOrEqual(n);
-        expect(boards(w, os, board, [2, 2, 2], 1, extra)[0]?.packs).toBeGreaterThanOrEqual(n);
+        expect(boards([opened(w, os)], board, extra + 0.1)[0]?.packs).toBeGreaterThanOrEqual(n);
+        expect(boards([opened(w, os)], { ...board, thicknessesIn: [2, 2, 2] }, extra)[0]?.packs).toBeGreaterThanOrEqual(
+          n,
+        );
       }),
       { numRuns: 60 },
     );
@@ -254,11 +327,26 @@ describe("insulation boards", () => {
   });
 
   test("bundles round up once for all layers of a thickness", () => {
-    const w: Wall = { lengthFt: 16, heightFt: 8, gableRiseFt: 0 };
-    expect(boards(w, [], board, [2, 2, 1.5], 6, 0).map((l) => [l.quantity, l.packs])).toEqual([
-      [8, 2],
-      [4, 1],
+    const rules = { ...board, thicknessesIn: [2, 2, 1.5], perBundle: 6 };
+    expect(boards([opened(plainWall(16, 8))], rules, 0)).toEqual([
+      { item: "board 4 x 8 ft x 2 in", quantity: 8, unit: "boards", packs: 2, pack: "bundle of 6" },
+      { item: "board 4 x 8 ft x 1.5 in", quantity: 4, unit: "boards", packs: 1, pack: "bundle of 6" },
     ]);
+  });
+
+  test("what one wall leaves serves the next: two walls of half a board each take one", () => {
+    const half = opened(plainWall(4, 4));
+    const rules = { ...board, thicknessesIn: [2] };
+    expect(boards([half], rules, 0)[0]?.packs).toBe(1);
+    expect(boards([half, half], rules, 0)[0]?.packs).toBe(1);
+  });
+
+  test("more than 4000 boards a layer are refused, and each wall and layer is drawn once", () => {
+    const wide = [1, 2].map(() => opened(plainWall(1000, 70)));
+    expect(() => boards(wide, board, 0)).toThrow(/4375 boards a layer/);
+    const tape = new Tape();
+    boards(SHED, { ...board, thicknessesIn: [3, 3, 3] }, 0, tape);
+    expect(tape.pictures).toHaveLength(8);
   });
 });
 
@@ -271,34 +359,39 @@ describe("screws", () => {
   });
 
   test("boxes: fewest over, then fewest boxes; with prices the cheapest", () => {
-    const sizes = [
-      { size: 50, price: undefined },
-      { size: 1000, price: undefined },
-    ];
-    expect(boxesFor(980, sizes)).toEqual([
-      { size: 50, boxes: 0 },
-      { size: 1000, boxes: 1 },
+    const sizes = [50, 1000].map((size) => ({ name: `box of ${size}`, size, price: undefined }));
+    const counts = (
+      wanted: number,
+      from = sizes as readonly { name: string; size: number; price: number | undefined }[],
+    ) => boxesFor(wanted, from).map((b) => b.boxes);
+    expect(counts(980)).toEqual([0, 1]);
+    expect(counts(930)).toEqual([19, 0]);
+    const priced = sizes.map((b, i) => ({ ...b, price: [9, 90][i] }));
+    expect(counts(930, priced)).toEqual([0, 1]);
+    expect(counts(0)).toEqual([0, 0]);
+    expect(() => counts(1_000_001)).toThrow(/up to 1000000/);
+  });
+
+  test("the lines share what is needed, the largest box first", () => {
+    const boxes = [100, 250].map((size) => ({ name: `box of ${size}`, size, price: undefined }));
+    const rows = [{ name: "edge", lengthFt: 8, spacingIn: 6, rows: 2, count: 10 }];
+    const lines = screws(rows, 0, boxes, 0).map((l) => [l.quantity, l.packs, l.pack]);
+    expect(lines).toEqual([
+      [250, 1, "box of 250"],
+      [90, 1, "box of 100"],
     ]);
-    expect(boxesFor(930, sizes)).toEqual([
-      { size: 50, boxes: 19 },
-      { size: 1000, boxes: 0 },
-    ]);
-    expect(
-      boxesFor(930, [
-        { size: 50, price: 9 },
-        { size: 1000, price: 90 },
-      ])[1]?.boxes,
-    ).toBe(1);
-    expect(boxesFor(0, sizes).every((b) => b.boxes === 0)).toBe(true);
+    expect(screws(rows, 0, boxes, 0.08).reduce((sum, l) => sum + l.quantity, 0)).toBe(Math.ceil(340 * 1.08));
   });
 
   test("enough, never a whole smallest box too many, monotone in waste", () => {
     const sizes = fc.uniqueArray(fc.integer({ min: 1, max: 500 }), { minLength: 1, maxLength: 4 });
     fc.assert(
       fc.property(sizes, between(1, 60), between(1, 24), waste, (list, lengthFt, spacingIn, extra) => {
-        const boxes = list.map((size) => ({ size, price: undefined }));
+        const boxes = list.map((size) => ({ name: `${size}`, size, price: undefined }));
         const row = { name: "edge", lengthFt, spacingIn, rows: 2, count: 3 };
-        const ordered = (w: number) => screws([row], 0, boxes, w).reduce((s, l) => s + l.quantity, 0);
+        const lines = (w: number) => screws([row], 0, boxes, w);
+        const ordered = (w: number) => lines(w).reduce((s, l) => s + l.packs * Number(l.pack), 0);
+        expect(lines(extra).reduce((s, l) => s + l.quantity, 0)).toBeGreaterThanOrEqual(6);
         const needed = Math.ceil(6 * screwsInRow(lengthFt, spacingIn, 0) * (1 + extra) - 1e-6);
         expect(ordered(extra)).toBeGreaterThanOrEqual(needed);
         expect(ordered(extra) - needed).toBeLessThan(Math.min(...list));
@@ -310,35 +403,118 @@ describe("screws", () => {
 
 describe("vent screen", () => {
   const door = window3x4({ name: "door", heightFt: 7, sillFt: 0 });
+  const w = plainWall(32, 9);
   test("by hand", () => {
-    expect(screenRunFt(32, [window3x4({ count: 2 })], "both")).toBe(76);
-    expect(screenRunFt(32, [door], "bottom")).toBe(32);
-    expect(screenRunFt(32, [door], "top")).toBe(32);
-    expect(() => screenRunFt(4, [door, door], "both")).toThrow(BadInput);
+    expect(screenRunFt(opened(w, [window3x4({ count: 2 })]), "both")).toBe(76);
+    expect(screenRunFt(opened(w, [door]), "bottom")).toBe(32);
+    expect(screenRunFt(opened(w, [door]), "top")).toBe(32);
+    expect(screenRunFt(opened(w, [door, window3x4()]), "both")).toBe(32 + 3 + 32 + 3);
+    expect(() => screenRunFt(opened(plainWall(4, 20), [door, door]), "both")).toThrow(BadInput);
+  });
+  test("the top runs along the rakes", () => {
+    expect(screenRunFt(opened(plainWall(32, 9, 12)), "top")).toBe(40);
+    expect(screenRunFt(opened({ ...plainWall(32, 9, 24), top: "shed" }), "top")).toBe(40);
   });
   test("monotone in length and waste", () => {
     fc.assert(
       fc.property(between(10, 300), openings, waste, (lengthFt, os, extra) => {
-        const s = unlessRefused(() => ventScreen(lengthFt, os, "both", 10, extra));
+        const of = (long: number, more: number) => ventScreen([opened(plainWall(long, 30), os)], "both", 10, more);
+        const s = unlessRefused(() => of(lengthFt, extra));
         if (s === undefined) return;
         expect(s.packs * 10).toBeGreaterThanOrEqual(s.quantity * (1 - 1e-8));
-        expect(ventScreen(lengthFt + 5, os, "both", 10, extra).packs).toBeGreaterThanOrEqual(s.packs);
-        expect(ventScreen(lengthFt, os, "both", 10, extra + 0.1).packs).toBeGreaterThanOrEqual(s.packs);
+        expect(of(lengthFt + 5, extra).packs).toBeGreaterThanOrEqual(s.packs);
+        expect(of(lengthFt, extra + 0.1).packs).toBeGreaterThanOrEqual(s.packs);
+        const twice = ventScreen(
+          [1, 2].map(() => opened(plainWall(lengthFt, 30), os)),
+          "both",
+          10,
+          extra,
+        );
+        expect(twice.quantity).toBeCloseTo(2 * s.quantity, 6);
       }),
     );
   });
 });
 
+describe("lining", () => {
+  const sheet = { lengthFt: 8, widthFt: 4 };
+  test("a wall of two sheets, and a strip above them", () => {
+    const parts = lining([opened(plainWall(8, 9))], sheet);
+    expect(parts).toEqual([
+      { name: "w lining 1", lengthIn: 96, widthIn: 48, count: 2, mark: "W 1" },
+      { name: "w lining 2", lengthIn: 12, widthIn: 48, count: 2, mark: "W 2" },
+    ]);
+  });
+
+  test("a window as wide as a sheet leaves what is over and under it; a notch stays in its part", () => {
+    const at = (leftFt: number) => [window3x4({ widthFt: 4, leftFt })];
+    const sizes = (leftFt: number) =>
+      lining([opened(plainWall(12, 8), at(leftFt))], sheet).map((p) => [p.lengthIn, p.widthIn, p.count]);
+    expect(sizes(4)).toEqual([
+      [96, 48, 2],
+      [36, 48, 1],
+      [12, 48, 1],
+    ]);
+    expect(sizes(2)).toEqual([[96, 48, 3]]);
+  });
+
+  test("sixteenths are rounded down, and an opening without a place is refused", () => {
+    expect(lining([opened(plainWall(4, 8 - 0.001))], sheet)[0]?.lengthIn).toBe(95.9375);
+    expect(() => lining([opened(plainWall(12, 8), [window3x4()])], sheet)).toThrow(/no left edge/);
+    expect(() => lining([opened(plainWall(1000, 100))], sheet)).toThrow(/3125 sheets/);
+  });
+
+  test("parts cover the wall but for its openings, none is larger than a sheet, marks are alike nowhere", () => {
+    fc.assert(
+      fc.property(wall, openings, (w, os) => {
+        const placed = withPlace(os);
+        const parts = unlessRefused(() => lining([opened(w, placed), opened({ ...w, name: "x" }, [])], sheet));
+        if (parts === undefined) return;
+        const areaFt2 = parts.reduce((sum, p) => sum + (p.lengthIn * p.widthIn * p.count) / 144, 0);
+        const open = placed.reduce((sum, o) => sum + o.widthFt * o.heightFt, 0);
+        const slack = parts.reduce((sum, p) => sum + p.count, 0) * (16 / 12 / 16);
+        expect(areaFt2).toBeGreaterThanOrEqual(2 * grossAreaFt2(w) - open - slack);
+        for (const p of parts) expect([p.lengthIn <= 96, p.widthIn <= 48]).toEqual([true, true]);
+        expect(new Set(parts.map((p) => p.mark)).size).toBe(parts.length);
+      }),
+    );
+  });
+});
+
+test("marks are the fewest letters that tell walls apart", () => {
+  expect(marksOf(["south", "north", "east", "west"])).toEqual(["S", "N", "E", "W"]);
+  expect(marksOf(["wall A", "wall B"])).toEqual(["WALL A", "WALL B"]);
+  expect(marksOf(["south", "southeast"])).toEqual(["SOUTH", "SOUTHE"]);
+  expect(marksOf(["w"])).toEqual(["W"]);
+});
+
+describe("sill heights", () => {
+  test("a blank one is asked, a low opening on the foot of the wall gets a caution", () => {
+    expect(() => silledOpenings([{ ...window3x4(), sillFt: undefined }])).toThrow(/W1 has no sill height/);
+    const tape = new Tape();
+    silledOpenings([window3x4({ sillFt: 0 }), window3x4({ sillFt: 0, heightFt: 6 }), window3x4()], tape);
+    expect(tape.cautions).toHaveLength(1);
+    expect(tape.cautions[0]).toMatch(/W1, 4 ft high/);
+  });
+});
+
 test("bucks: jambs stand between head and sill, a door has no sill", () => {
-  expect(buckParts([window3x4()], 1.5).map((p) => [p.lengthIn, p.quantity])).toEqual([
+  expect(buckParts([window3x4()], 1.5).map((p) => [p.lengthIn, p.count])).toEqual([
     [36, 2],
     [45, 2],
   ]);
-  expect(buckParts([window3x4({ sillFt: 0 })], 1.5).map((p) => [p.lengthIn, p.quantity])).toEqual([
+  expect(buckParts([window3x4({ sillFt: 0 })], 1.5).map((p) => [p.lengthIn, p.count])).toEqual([
     [36, 1],
     [46.5, 2],
   ]);
   expect(() => buckParts([window3x4({ heightFt: 0.25 })], 1.5)).toThrow(BadInput);
+  expect(buckParts([window3x4({ count: 2 })], 1.5).map((p) => p.count)).toEqual([4, 4]);
+  const tape = new Tape();
+  bucks(ALL_OPENINGS, 1.5, tape);
+  // Heads, sills and jambs of the shed's openings, added up by hand.
+  const windows = 5 * (8 + 9 - 0.5) + 2 * (6 + 4 - 0.5) + 3 * (6 + 9 - 0.5);
+  const doors = 2 * (10 / 3 + 2 * (83 / 12) - 0.25) + 12 + 17 - 0.25;
+  expect(tape.steps.at(-1)?.value).toBeCloseTo(windows + doors, 9);
 });
 
 test("concrete: slab and pier by hand; steps, monotone in waste", () => {

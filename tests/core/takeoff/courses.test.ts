@@ -8,8 +8,9 @@ import type { CoursedWall, CoursePlan, CourseRules, Offcut } from "../../../src/
 import type { PlacedOpening } from "../../../src/core/takeoff/opening.ts";
 import { heightAtFt, spanAtFt } from "../../../src/core/takeoff/wall.ts";
 import { checkPlan } from "./check-courses.ts";
+import { SHED } from "./joinery-shed.ts";
 
-const RULES: CourseRules = { panelLengthFt: 32, panelWidthFt: 4, jointGapIn: 0.125, kerfIn: 0.125 };
+const RULES: CourseRules = { panelLengthFt: 32, panelWidthFt: 4, jointGapIn: 0.125, kerfIn: 0.125, leastLegIn: 6 };
 
 function opening(name: string, xIn: number, yIn: number, wIn: number, hIn: number): PlacedOpening {
   return { name, leftFt: xIn / 12, sillFt: yIn / 12, widthFt: wIn / 12, heightFt: hIn / 12, count: 1 };
@@ -22,8 +23,7 @@ function wallOf(
   openings: readonly PlacedOpening[],
 ): CoursedWall {
   return {
-    name,
-    wall: { lengthFt: (columnsIn.at(-1) ?? 0) / 12, heightFt: courses * 4, gableRiseFt: 0 },
+    wall: { name, lengthFt: (columnsIn.at(-1) ?? 0) / 12, heightFt: courses * 4, riseFt: 0, top: "gable" },
     columnsFt: columnsIn.map((x) => x / 12),
     openings,
   };
@@ -116,7 +116,10 @@ test("an opening that takes a whole course saves its panel; offcuts on hand serv
   expect(planCourses([wide], [], RULES).panels).toBeLessThan(
     planCourses([{ ...wide, openings: [] }], [], RULES).panels,
   );
-  const low: CoursedWall = { ...wallOf("w", [0, 96, 192], 1, []), wall: { lengthFt: 16, heightFt: 6, gableRiseFt: 0 } };
+  const low: CoursedWall = {
+    ...wallOf("w", [0, 96, 192], 1, []),
+    wall: { name: "w", lengthFt: 16, heightFt: 6, riseFt: 0, top: "gable" },
+  };
   const onHand: Offcut[] = [{ name: "offcut", lengthIn: 200, widthIn: 30 }];
   const plan = planCourses([low], onHand, RULES);
   checkPlan([low], onHand, RULES, plan);
@@ -127,12 +130,14 @@ test("an opening that takes a whole course saves its panel; offcuts on hand serv
 describe("any wall", () => {
   const inches = (min: number, max: number) => fc.integer({ min: min * 8, max: max * 8 }).map((n) => n / 8);
   const wall = fc.record({
+    name: fc.constant("w"),
     lengthFt: inches(96, 1000).map((x) => x / 12),
     heightFt: inches(48, 240).map((x) => x / 12),
-    gableRiseFt: fc.oneof(
+    riseFt: fc.oneof(
       fc.constant(0),
       inches(24, 160).map((x) => x / 12),
     ),
+    top: fc.constantFrom("gable" as const, "shed" as const),
   });
   const opens = fc.array(fc.tuple(inches(10, 900), inches(0, 60), inches(12, 150), inches(12, 110)), { maxLength: 3 });
 
@@ -145,13 +150,13 @@ describe("any wall", () => {
         let plan: CoursePlan;
         let walls: readonly CoursedWall[];
         try {
-          const columns = wallColumns(w.lengthFt, openings, {
+          const columns = wallColumns("w", w.lengthFt, openings, {
             spacingFt: spacingIn / 12,
             layout: "module",
             columnFt: 0.375,
-            reachFt: 2,
+            jambFt: 2.1875,
           });
-          walls = [{ name: "w", wall: w, columnsFt: columns.map((c) => c.xFt), openings }];
+          walls = [{ wall: w, columnsFt: columns.map((c) => c.xFt), openings }];
           plan = planCourses(walls, [], rules);
         } catch (error) {
           expect(error).toBeInstanceOf(Refusal);
@@ -168,8 +173,7 @@ describe("any wall", () => {
 
 test("a gable is covered to the rake", () => {
   const wall: CoursedWall = {
-    name: "gable",
-    wall: { lengthFt: 32, heightFt: 10, gableRiseFt: 8 },
+    wall: { name: "gable", lengthFt: 32, heightFt: 10, riseFt: 8, top: "gable" },
     columnsFt: [0, 8, 16, 24, 32],
     openings: [opening("W1", 110, 36, 60, 48)],
   };
@@ -178,4 +182,81 @@ test("a gable is covered to the rake", () => {
   expect(plan.pieces.at(-1)?.cuts).toBe("rake left and right");
   expect(heightAtFt(wall.wall, 16)).toBe(18);
   expect(spanAtFt(wall.wall, 14)).toEqual([8, 24]);
+});
+
+test("a shed is covered to its slope, up to either end", () => {
+  for (const riseFt of [6, -6]) {
+    const wall: CoursedWall = {
+      wall: { name: "shed", lengthFt: 32, heightFt: 12, riseFt, top: "shed" },
+      columnsFt: [0, 8, 16, 24, 32],
+      openings: [],
+    };
+    const plan = planCourses([wall], [], RULES);
+    checkPlan([wall], [], RULES, plan);
+    expect(plan.pieces.at(-1)?.cuts).toBe(riseFt > 0 ? "rake left" : "rake right");
+  }
+});
+
+describe("legs beside openings", () => {
+  // Columns 2-1/4 in from the edges of a window: a joint there would leave 2-3/16 in of panel.
+  const window = opening("W1", 194.25, 36, 48, 48);
+  const columns = [0, 96, 192, 244.5, 288, 384, 480, 576];
+
+  test("no joint on the columns at a window's edges where another column serves", () => {
+    const wall = wallOf("w", columns, 3, [window]);
+    const plan = planCourses([wall], [], RULES);
+    checkPlan([wall], [], RULES, plan);
+    expect(plan.exceptions).toEqual([]);
+    const crossed = plan.joints.filter((j) => j.course <= 2).map((j) => j.xFt * 12);
+    expect(crossed).not.toContain(192);
+    expect(crossed).not.toContain(244.5);
+  });
+
+  test("a least leg of nothing lets them be used, and one that nothing meets is said by its place", () => {
+    const wall = wallOf("w", [0, 192, 244.5, 560], 2, [window]);
+    const plan = planCourses([wall], [], RULES);
+    expect(plan.joints).toHaveLength(2);
+    expect(plan.exceptions.join()).toMatch(
+      /joint at (16|20.375) ft in course 1 of w leaves a leg .*narrower than 6 in/,
+    );
+    expect(planCourses([wall], [], { ...RULES, leastLegIn: 0 }).exceptions).toEqual([]);
+    // The leg of 2-3/16 in is just held by itself, and by no more.
+    expect(planCourses([wall], [], { ...RULES, leastLegIn: 2.1875 }).exceptions).toEqual([]);
+    expect(planCourses([wall], [], { ...RULES, leastLegIn: 2.25 }).exceptions).toHaveLength(2);
+  });
+
+  test("a strip that the course's edge leaves over or under an opening is said", () => {
+    const tape = new Tape();
+    planCourses([wallOf("w", LONG, 2, [opening("W1", 120, 50, 60, 43)])], [], RULES, tape);
+    const said = tape.cautions.filter((c) => c.startsWith("A strip"));
+    expect(said).toHaveLength(2);
+    expect(said[0]).toMatch(/^A strip of 2 in of panel is left under W1/);
+    expect(said[1]).toMatch(/^A strip of 3 in of panel is left over W1/);
+    const level = new Tape();
+    planCourses([wallOf("w", LONG, 2, [opening("W1", 120, 48, 60, 36)])], [], RULES, level);
+    expect(level.cautions.filter((c) => c.startsWith("A strip"))).toEqual([]);
+  });
+});
+
+test("a wall without columns is named, with what to give", () => {
+  const wall = { ...wallOf("north", LONG, 2, []), columnsFt: [] };
+  expect(() => planCourses([wall], [], RULES)).toThrow(/columns hold none of north/);
+  expect(() => planCourses([wallOf("north", [0, 96, 190], 2, [])], [], RULES)).not.toThrow();
+  const short = { ...wallOf("north", LONG, 2, []), columnsFt: [0, 8, 47.5] };
+  expect(() => planCourses([short], [], RULES)).toThrow(/run from 0 to 47.5 ft/);
+  expect(() => planCourses([wallOf("w", LONG, 1, [])], [], { ...RULES, jointGapIn: 2.5 })).toThrow(/at most 2 in/);
+});
+
+test("the shed of the demo: all walls together reach the proven least, or come within a panel of it", () => {
+  const rules = { spacingFt: 8, layout: "module", columnFt: 0.375, jambFt: 2.5 } as const;
+  const walls = SHED.map((w) => ({
+    ...w,
+    columnsFt: wallColumns(w.wall.name, w.wall.lengthFt, w.openings, rules).map((c) => c.xFt),
+  }));
+  const plan = planCourses(walls, [], RULES);
+  checkPlan(walls, [], RULES, plan);
+  expect(plan.exceptions).toEqual([]);
+  expect(plan.panels).toBeLessThanOrEqual(plan.bound + 1);
+  const apart = walls.reduce((sum, w) => sum + planCourses([w], [], RULES).panels, 0);
+  expect(plan.panels).toBeLessThan(apart);
 });

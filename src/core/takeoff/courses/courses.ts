@@ -1,12 +1,11 @@
 import { BadInput, OutOfRange, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
-import { cautionSills } from "../opening.ts";
 import { CLOSE_FT, checkOpenings } from "../wall.ts";
 import { coursesBound } from "./bound.ts";
 import { PER_FT, type Stretch, stretches } from "./layout.ts";
 import { showWall } from "./picture.ts";
 import { cutOuts, keptOffcuts, namedJoints, namedPieces, sizeOf } from "./pieces.ts";
-import { clashesOf, searchJoints } from "./search.ts";
+import { clashesOf, narrowJoints, searchJoints } from "./search.ts";
 import type { CoursedWall, CoursePlan, CourseRules, Offcut } from "./types.ts";
 
 /** Stretches of course, all walls together, that one search takes. */
@@ -14,7 +13,7 @@ const MOST_STRETCHES = 400;
 
 /**
  * Courses of long panels on the columns of one or more walls, cut from as few panels as the search finds, with as few joints. Joints land on
- * column lines outside openings; no joint stands over a joint of the course below, so joints are staggered by a bay at least. An opening that takes a
+ * column lines outside openings and leave no leg beside one that is narrower than the least; no joint stands over a joint of the course below, so joints are staggered by a bay at least. An opening that takes a
  * course's whole height leaves that part out; a gable's courses are cut to the rake from the rectangle that holds them. Cut-outs and offcuts on
  * hand are used for what is not a full course high. Annealing over the joints with a fixed effort and seed: the same walls give the same plan.
  * @param onHand offcuts to use first
@@ -36,7 +35,6 @@ export function planCourses(
       "Plan fewer walls at once, or check the width of the panel",
     );
   }
-  for (const w of walls) cautionSills(w.openings, tape);
   const stock = [...onHand, ...cutOuts(walls, parts, rules)];
   const sizes = stock.map(sizeOf);
   const bound = coursesBound(walls, parts, sizes, rules);
@@ -46,25 +44,16 @@ export function planCourses(
     joints: namedJoints(walls, parts, choice.joints),
     panels: choice.plan.panels,
     bound,
-    exceptions: exceptions(walls, parts, choice.joints),
+    exceptions: [...clashSentences(walls, parts, choice.joints), ...legSentences(walls, parts, choice.joints, rules)],
     offcuts: keptOffcuts(choice.plan, stock),
   };
-  record(walls, plan, tape);
+  record(walls, plan, rules, tape);
   return plan;
 }
 
 function checkWall(w: CoursedWall, rules: CourseRules): void {
-  checkOpenings(w.wall, w.openings);
-  const sorted = [...w.columnsFt].sort((a, b) => a - b);
-  const [first, last] = [sorted[0] ?? Number.NaN, sorted.at(-1) ?? Number.NaN];
-  const halfInch = 0.5 / 12;
-  if (!(Math.abs(first) <= halfInch && Math.abs(last - w.wall.lengthFt) <= halfInch)) {
-    throw new BadInput(
-      `The columns of ${w.name} run from ${plain(first)} to ${plain(last)} ft`,
-      `the wall runs from 0 to ${plain(w.wall.lengthFt)} ft, with a column at each end`,
-      "Give the column lines from the left end of the wall, both ends among them; WALL_COLUMNS lists them",
-    );
-  }
+  checkOpenings(w);
+  checkColumns(w);
   if (rules.jointGapIn > 2 || rules.jointGapIn / 12 >= rules.panelLengthFt) {
     throw new BadInput(
       `The joint gap is ${plain(rules.jointGapIn)} in`,
@@ -74,19 +63,73 @@ function checkWall(w: CoursedWall, rules: CourseRules): void {
   }
 }
 
-/** Joint rules that this plan breaks because nothing else was found. */
-function exceptions(
+function checkColumns({ wall, columnsFt }: CoursedWall): void {
+  if (columnsFt.length === 0) {
+    throw new BadInput(
+      `The columns hold none of ${wall.name}`,
+      "panels stand on columns, one at each end of a wall at least",
+      "Give its column lines with the name of the wall, as WALL_COLUMNS lists them",
+    );
+  }
+  const sorted = [...columnsFt].sort((a, b) => a - b);
+  const [first = 0, last = 0] = [sorted[0], sorted.at(-1)];
+  const halfInch = 0.5 / 12;
+  if (Math.abs(first) <= halfInch && Math.abs(last - wall.lengthFt) <= halfInch) return;
+  throw new BadInput(
+    `The columns of ${wall.name} run from ${plain(first)} to ${plain(last)} ft`,
+    `the wall runs from 0 to ${plain(wall.lengthFt)} ft, with a column at each end`,
+    "Give the column lines from the left end of the wall, both ends among them; WALL_COLUMNS lists them",
+  );
+}
+
+/** Joints over joints that this plan has because nothing else was found. */
+function clashSentences(
   walls: readonly CoursedWall[],
   parts: readonly Stretch[],
   joints: readonly (readonly number[])[],
 ): readonly string[] {
   return clashesOf(parts, joints).map(({ above, at }) => {
-    const name = walls.length === 1 ? "" : ` of ${walls[above.wall]?.name}`;
-    return `The joint at ${plain(at / PER_FT)} ft in course ${above.course + 1}${name} stands over a joint of course ${above.course}: no plan with a stagger of one bay was found.`;
+    const name = walls[above.wall]?.wall.name ?? "";
+    return `The joint at ${plain(at / PER_FT)} ft in course ${above.course + 1} of ${name} stands over a joint of course ${above.course}: no plan with a stagger of one bay was found.`;
   });
 }
 
-function record(walls: readonly CoursedWall[], plan: CoursePlan, tape: Tape | undefined): void {
+/** Joints beside an opening that leave less than the least leg because the panels reach no other column. */
+function legSentences(
+  walls: readonly CoursedWall[],
+  parts: readonly Stretch[],
+  joints: readonly (readonly number[])[],
+  rules: CourseRules,
+): readonly string[] {
+  return parts.flatMap((s, i) =>
+    narrowJoints(s, joints[i] ?? []).map((x) => {
+      const name = walls[s.wall]?.wall.name ?? "";
+      return `The joint at ${plain(x / PER_FT)} ft in course ${s.course + 1} of ${name} leaves a leg beside an opening that is narrower than ${plain(rules.leastLegIn)} in: no other column is within a panel's reach. Move a column or the opening.`;
+    }),
+  );
+}
+
+/** Cautions where a course's edge leaves a strip over or under an opening that is narrower than the least leg: joints cannot mend it. */
+function cautionStrips(w: CoursedWall, rules: CourseRules, tape: Tape): void {
+  const step = rules.panelWidthFt;
+  for (const o of w.openings) {
+    for (const [edgeFt, side] of [
+      [o.sillFt, "under"],
+      [o.sillFt + o.heightFt, "over"],
+    ] as const) {
+      const over = edgeFt - Math.floor(edgeFt / step + CLOSE_FT) * step;
+      const leftIn = (side === "under" ? over : step - over) * 12;
+      const top = side === "over" ? (w.wall.heightFt - edgeFt) * 12 : leftIn;
+      const stripIn = w.wall.riseFt === 0 ? Math.min(leftIn, top) : leftIn;
+      if (stripIn <= 0.01 || stripIn >= rules.leastLegIn - 0.01 || leftIn >= step * 12 - 0.01) continue;
+      tape.caution(
+        `A strip of ${plain(Math.round(stripIn * 16) / 16)} in of panel is left ${side} ${o.name} of ${w.wall.name}, narrower than ${plain(rules.leastLegIn)} in: the courses begin at the foot of the wall.`,
+      );
+    }
+  }
+}
+
+function record(walls: readonly CoursedWall[], plan: CoursePlan, rules: CourseRules, tape: Tape | undefined): void {
   if (tape === undefined) return;
   const columns = walls.flatMap((w) =>
     w.columnsFt
@@ -94,10 +137,23 @@ function record(walls: readonly CoursedWall[], plan: CoursePlan, tape: Tape | un
       .map((x) => `${plain(x)} ft`),
   );
   if (columns.length > 0) tape.caution(`Columns inside an opening take no joint there: ${columns.join(", ")}.`);
+  for (const w of walls) cautionStrips(w, rules, tape);
   for (const sentence of plan.exceptions) tape.caution(sentence);
-  tape.step("LB", "larger of full-height run and area over one panel, rounded up", plan.bound, "panels", "lower bound");
-  tape.step("J", "joints, all on column lines", plan.joints.length, "joints", "annealing, fixed effort and seed");
-  const found = plan.panels === plan.bound ? "equal to LB: proven least" : "least found";
+  tape.step(
+    "N_0",
+    "larger of full-height run and area over one panel, rounded up",
+    plan.bound,
+    "panels",
+    "no fewer can do",
+  );
+  tape.step(
+    "J",
+    "joints, all on column lines",
+    plan.joints.length,
+    "joints",
+    "the best of a search that ends alike everywhere",
+  );
+  const found = plan.panels === plan.bound ? "equal to N_0: proven least" : "least found";
   tape.step("N", `panels, ${found}`, plan.panels, "panels", "");
   for (const w of walls) tape.show(showWall(w, plan));
 }

@@ -1,6 +1,6 @@
 import { OutOfRange, plain } from "../../kit/refusal.ts";
 import type { PlacedOpening } from "../opening.ts";
-import { CLOSE_FT, heightAtFt, spanAtFt, tallestFt } from "../wall.ts";
+import { CLOSE_FT, highestFt, spanAtFt, tallestFt } from "../wall.ts";
 import type { CoursedWall, CourseRules } from "./types.ts";
 
 /** Lengths here are whole sixty-fourths of an inch. */
@@ -22,6 +22,8 @@ export interface Stretch {
   readonly gapRight: number;
   /** column lines where a joint may be, ascending */
   readonly places: readonly number[];
+  /** of these the ones that leave less than the least leg beside an opening */
+  readonly narrow: ReadonlySet<number>;
 }
 
 export interface Size {
@@ -31,11 +33,10 @@ export interface Size {
 
 export const ofFt = (ft: number): number => Math.round(ft * PER_FT);
 
-/** Height that wall 0..n needs of a panel between two positions of a stretch. */
+/** Height that a wall needs of a panel between two positions of a stretch. */
 export function pieceHeight(wall: CoursedWall, s: Stretch, from: number, to: number): number {
-  const middle = (wall.wall.lengthFt / 2) * PER_FT;
-  const peak = Math.min(Math.max(middle, from), to);
-  return Math.min(s.top, Math.ceil(heightAtFt(wall.wall, peak / PER_FT) * PER_FT - CLOSE_FT)) - s.bottom;
+  const highest = highestFt(wall.wall, from / PER_FT, to / PER_FT);
+  return Math.min(s.top, Math.ceil(highest * PER_FT - CLOSE_FT)) - s.bottom;
 }
 
 /** The pieces of a stretch that is cut at some of its places. */
@@ -56,7 +57,8 @@ export function stretchPieces(
 
 /**
  * The stretches of all courses of all walls, from the foot up and left to right. An opening that takes the whole height of a course leaves
- * that part out; others are cut from the panels that cross them. Joints may be on column lines that are not in an opening of the course.
+ * that part out; others are cut from the panels that cross them. Joints may be on column lines that are not in an opening of the course; those that
+ * leave less than the least leg beside one only where the panels reach no other.
  * @throws OutOfRange where no joint can be made because two column lines are farther apart than a panel is long
  */
 export function stretches(walls: readonly CoursedWall[], rules: CourseRules): readonly Stretch[] {
@@ -118,11 +120,6 @@ function stretchOf(
 ): Stretch {
   const [from, to] = [ofFt(part.fromFt), ofFt(part.toFt)];
   const half = (rules.jointGapIn * PER_IN) / 2;
-  const free = w.columnsFt
-    .filter((x) => !crossing.some((o) => x > o.leftFt + CLOSE_FT && x < o.leftFt + o.widthFt - CLOSE_FT))
-    .map(ofFt)
-    .filter((x) => x > from && x < to);
-  const roomy = free.filter((x) => x - from >= SHORTEST_IN * PER_IN && to - x >= SHORTEST_IN * PER_IN);
   const s = {
     wall,
     course,
@@ -133,16 +130,43 @@ function stretchOf(
     gapLeft: part.leftOpen ? 0 : half,
     gapRight: part.rightOpen ? 0 : half,
   };
-  const panel = ofFt(rules.panelLengthFt);
-  for (const places of [roomy, free]) {
-    const whole = { ...s, places: [...new Set(places)].sort((a, b) => a - b) };
-    if (stretchPieces(w, whole, whole.places, rules).every((p) => p.length <= panel)) return whole;
+  const free = w.columnsFt
+    .filter((x) => !crossing.some((o) => x > o.leftFt + CLOSE_FT && x < o.leftFt + o.widthFt - CLOSE_FT))
+    .map(ofFt)
+    .filter((x) => x > from && x < to);
+  const narrow = new Set(free.filter((x) => crossing.some((o) => leavesNarrowLeg(x, o, rules))));
+  const roomy = (x: number) => x - from >= SHORTEST_IN * PER_IN && to - x >= SHORTEST_IN * PER_IN;
+  for (const places of [
+    free.filter((x) => roomy(x) && !narrow.has(x)),
+    free.filter((x) => !narrow.has(x)),
+    free.filter(roomy),
+    free,
+  ]) {
+    const whole = { ...s, places: [...new Set(places)].sort((a, b) => a - b), narrow };
+    if (stretchPieces(w, whole, whole.places, rules).every((p) => p.length <= ofFt(rules.panelLengthFt))) return whole;
   }
+  throw noPlace(w, s, free, rules);
+}
+
+/** Whether a joint leaves beside an opening a strip of panel that is narrower than the least leg. */
+function leavesNarrowLeg(x: number, o: PlacedOpening, rules: CourseRules): boolean {
+  const left = ofFt(o.leftFt);
+  const right = ofFt(o.leftFt + o.widthFt);
+  const leg = (x <= left ? left - x : x - right) - (rules.jointGapIn * PER_IN) / 2;
+  return leg < rules.leastLegIn * PER_IN - 0.5;
+}
+
+function noPlace(
+  w: CoursedWall,
+  { course, from, to }: { readonly course: number; readonly from: number; readonly to: number },
+  free: readonly number[],
+  rules: CourseRules,
+): OutOfRange {
   const nodes = [from, ...free, to];
-  const wide = nodes.findIndex((x, i) => (nodes[i + 1] ?? x) - x > panel);
+  const wide = nodes.findIndex((x, i) => (nodes[i + 1] ?? x) - x > ofFt(rules.panelLengthFt));
   const at = `${plain((nodes[wide] ?? from) / PER_FT)} to ${plain((nodes[wide + 1] ?? to) / PER_FT)} ft`;
-  throw new OutOfRange(
-    `Course ${course + 1} of ${w.name} has no column for a joint from ${at}`,
+  return new OutOfRange(
+    `Course ${course + 1} of ${w.wall.name} has no column for a joint from ${at}`,
     `a panel is ${plain(rules.panelLengthFt)} ft long and a joint must land on a column outside the openings`,
     "Add a column there or use longer panels",
   );

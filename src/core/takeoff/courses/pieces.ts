@@ -1,8 +1,9 @@
 import { plain } from "../../kit/refusal.ts";
+import { marksOf } from "../marks.ts";
 import type { PlacedOpening } from "../opening.ts";
 import { CLOSE_FT, heightAtFt } from "../wall.ts";
 import type { CutPlan, Place } from "./cutting.ts";
-import { PER_FT, PER_IN, type Size, type Stretch, stretchPieces } from "./layout.ts";
+import { PER_FT, PER_IN, pieceHeight, type Size, type Stretch, stretchPieces } from "./layout.ts";
 import type { CoursedWall, CourseJoint, CoursePiece, CourseRules, Offcut } from "./types.ts";
 
 /** A leftover or cut-out smaller than this either way is not worth keeping. */
@@ -42,7 +43,7 @@ function downTo64(inches: number): number {
 }
 
 function prefix(walls: readonly CoursedWall[], w: CoursedWall): string {
-  return walls.length === 1 ? "" : `${w.name} `;
+  return walls.length === 1 ? "" : `${w.wall.name} `;
 }
 
 export function sizeOf(o: Offcut): Size {
@@ -59,6 +60,7 @@ export function namedPieces(
   rules: CourseRules,
 ): readonly CoursePiece[] {
   const numbers = new Map<string, number>();
+  const marks = marksOf(walls.map((w) => w.wall.name));
   let index = 0;
   return parts.flatMap((s, i) => {
     const w = walls[s.wall] as CoursedWall;
@@ -72,8 +74,9 @@ export function namedPieces(
       const [from, to] = [nodes[k] ?? s.from, nodes[k + 1] ?? s.to];
       const gap = k === 0 ? s.gapLeft : (rules.jointGapIn * PER_IN) / 2;
       return {
-        name: `${prefix(walls, w)}${s.course + 1}-${number}`,
-        wall: w.name,
+        wall: w.wall.name,
+        name: `${s.course + 1}-${number}`,
+        mark: `${marks[s.wall]} ${s.course + 1}-${number}`,
         course: s.course + 1,
         leftFt: (from + gap) / PER_FT,
         bottomFt: s.bottom / PER_FT,
@@ -91,7 +94,8 @@ export function namedPieces(
 
 /** Rakes and openings that are cut after the rectangle. */
 function furtherCuts(w: CoursedWall, s: Stretch, from: number, to: number): readonly string[] {
-  const tall = (x: number) => heightAtFt(w.wall, x / PER_FT) * PER_FT >= s.top - 1;
+  const high = s.bottom + pieceHeight(w, s, from, to);
+  const tall = (x: number) => heightAtFt(w.wall, x / PER_FT) * PER_FT >= high - 1;
   const raked = [!tall(from) && "left", !tall(to) && "right"].filter((side) => side !== false);
   const cuts = raked.length > 0 ? [`rake ${raked.join(" and ")}`] : [];
   for (const o of w.openings) {
@@ -114,7 +118,7 @@ export function namedJoints(
     (joints[i] ?? []).map((x) => {
       const w = walls[s.wall] as CoursedWall;
       const topFt = Math.min(s.top / PER_FT, heightAtFt(w.wall, x / PER_FT));
-      return { wall: w.name, course: s.course + 1, xFt: x / PER_FT, bottomFt: s.bottom / PER_FT, topFt };
+      return { wall: w.wall.name, course: s.course + 1, xFt: x / PER_FT, bottomFt: s.bottom / PER_FT, topFt };
     }),
   );
 }

@@ -10,8 +10,9 @@ const MOST_ROUNDS = 40_000;
 /** Rounds without a better choice after which the search ends. */
 const PATIENCE = 8000;
 const SEED = 20_251;
-/** What one of each costs: a joint over a joint, a panel, a joint; and what gathering the leftovers in few panels is worth. */
+/** What one of each costs: a joint over a joint, a leg too narrow, a panel, a joint; and what gathering the leftovers in few panels is worth. */
 const CLASH = 100_000;
+const NARROW = 30_000;
 const PANEL = 1000;
 const JOINT = 20;
 const GATHERED = 6000;
@@ -23,13 +24,15 @@ export interface Choice {
   readonly joints: readonly (readonly number[])[];
   /** columns where courses that touch both have a joint */
   readonly clashes: number;
+  /** joints that leave a leg narrower than the least */
+  readonly narrow: number;
   readonly count: number;
   readonly plan: CutPlan;
   readonly cost: number;
 }
 
 /**
- * Chooses the joints of all courses: no joint over a joint first, then the fewest panels, then the fewest joints, then the largest leftovers.
+ * Chooses the joints of all courses: no joint over a joint first, then no leg too narrow, then the fewest panels, then the fewest joints, then the largest leftovers.
  * Starts from courses laid from the left with shifted first pieces, and improves by moving, adding and taking away joints; fixed effort, seeded.
  */
 export function searchJoints(
@@ -48,7 +51,7 @@ export function searchJoints(
   const least = fewestPossible(walls, parts, rules);
   let since = 0;
   for (let n = 0; n < rounds && since < PATIENCE; n++, since++) {
-    if (best.clashes === 0 && best.plan.panels === bound && best.count === least) break;
+    if (best.clashes === 0 && best.narrow === 0 && best.plan.panels === bound && best.count === least) break;
     const at = random.below(parts.length);
     const moved = moveJoint(walls, parts[at] as Stretch, now.joints[at] ?? [], rules, random);
     if (moved === undefined) continue;
@@ -132,7 +135,7 @@ class Rater {
     this.pairs = touching(parts);
   }
 
-  /** Clashes first, then panels, then joints, then how gathered the leftovers are. */
+  /** Clashes and narrow legs first, then panels, then joints, then how gathered the leftovers are. */
   rate(joints: readonly (readonly number[])[]): Choice {
     const { rules } = this;
     const pieces = this.parts.flatMap((s, i) => this.piecesOf(s, joints[i] ?? []));
@@ -143,11 +146,12 @@ class Rater {
     for (const [below, above] of this.pairs) {
       for (const x of joints[above] ?? []) if (joints[below]?.includes(x)) clashes++;
     }
+    const narrow = this.parts.reduce((sum, s, i) => sum + narrowJoints(s, joints[i] ?? []).length, 0);
     const whole = panel.length * panel.height;
     const gathered = plan.rests.reduce((sum, r) => sum + (r.source < 0 ? 0 : ((r.length * r.height) / whole) ** 2), 0);
-    const cost =
-      clashes * CLASH + plan.panels * PANEL + count * JOINT - (GATHERED * gathered) / Math.max(1, plan.panels);
-    return { joints, clashes, count, plan, cost };
+    const bad = clashes * CLASH + narrow * NARROW;
+    const cost = bad + plan.panels * PANEL + count * JOINT - (GATHERED * gathered) / Math.max(1, plan.panels);
+    return { joints, clashes, narrow, count, plan, cost };
   }
 
   private piecesOf(s: Stretch, joints: readonly number[]): readonly Size[] {
@@ -158,6 +162,11 @@ class Rater {
     this.pieces.set(joints, made);
     return made;
   }
+}
+
+/** Joints of a stretch that leave less than the least leg beside an opening. */
+export function narrowJoints(s: Stretch, joints: readonly number[]): readonly number[] {
+  return s.narrow.size === 0 ? [] : joints.filter((x) => s.narrow.has(x));
 }
 
 /** Numbers of stretches in courses that touch: below, above. */

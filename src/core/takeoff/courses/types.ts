@@ -1,14 +1,11 @@
 import type { PlacedOpening } from "../opening.ts";
-import type { Wall } from "../wall.ts";
+import type { OpenedWall } from "../wall.ts";
 
 /** Courses of long panels on the columns of a wall: what goes in and what comes out. Lengths in ft unless the name says inches. */
 
-export interface CoursedWall {
-  readonly name: string;
-  readonly wall: Wall;
+export interface CoursedWall extends OpenedWall<PlacedOpening> {
   /** column lines from the left end, the ends among them */
   readonly columnsFt: readonly number[];
-  readonly openings: readonly PlacedOpening[];
 }
 
 export interface CourseRules {
@@ -18,6 +15,8 @@ export interface CourseRules {
   /** left open at each joint and end; a piece is shorter than its bays by this */
   readonly jointGapIn: number;
   readonly kerfIn: number;
+  /** narrowest strip of panel that a joint may leave beside an opening which is cut out of that panel */
+  readonly leastLegIn: number;
 }
 
 /** A rectangle of panel to cut from: a leftover on hand, a cut-out, the rest of a panel. Length runs along the panel. */
@@ -28,8 +27,11 @@ export interface Offcut {
 }
 
 export interface CoursePiece {
-  readonly name: string;
   readonly wall: string;
+  /** course from the foot and number from the left: "2-1" */
+  readonly name: string;
+  /** what is written on it, alike on no two pieces */
+  readonly mark: string;
   /** from 1 at the foot of the wall */
   readonly course: number;
   readonly leftFt: number;
@@ -63,7 +65,7 @@ export interface CoursePlan {
   readonly panels: number;
   /** no plan of these courses takes fewer */
   readonly bound: number;
-  /** joint rules that could not be met, as sentences */
+  /** rules of joints and legs that could not be met, as sentences */
   readonly exceptions: readonly string[];
   /** what is left over, cut-outs of openings included, largest first */
   readonly offcuts: readonly Offcut[];
