@@ -1,6 +1,6 @@
 import { heading, input, label, note, result, type SheetTemplate, spillBlock, title } from "./template.ts";
 
-const WALL = "'Long wall'!B4,'Long wall'!B5";
+const WALL = "'Long wall'!A3:C4";
 const OPENINGS = "'Long wall'!A7:F12";
 
 const lining = (name: string, lengthIn: number, widthIn: number, quantity: number, grain: string) => [
@@ -27,15 +27,15 @@ export const demoTakeoff: SheetTemplate = {
     [label("Waste on rolls, strips and boards"), input(0.05, "0%")],
     [],
     [heading("Columns"), heading(""), heading("")],
-    ...spillBlock(`=SILL.WALL_COLUMNS('Long wall'!B4,B5,${OPENINGS},,,,TRUE)`, ["0.00", "0.00", ""], 24),
+    ...spillBlock(`=SILL.WALL_COLUMNS(${WALL},${OPENINGS},B5)`, ["", "0.00", "0.00", ""], 24),
     [heading("Courses of panels, cut to the openings")],
     ...spillBlock(
-      `=SILL.WALL_COURSES(${WALL},A11:C34,B6,${OPENINGS},,,,B7,TRUE)`,
-      ["", "0", "0.00", "0.00", "0.00", "0", "0.0", "0.0", "", ""],
+      `=SILL.WALL_COURSES(${WALL},A11:D34,${OPENINGS},B6,B7)`,
+      ["", "", "0", "0.00", "0.00", "0.00", "0", "0.0", "0.0", "", "", ""],
       16,
     ),
     [heading("What the panels leave, to cut from first")],
-    ...spillBlock(`=SILL.WALL_OFFCUTS(${WALL},A11:C34,B6,${OPENINGS},,,,B7,TRUE)`, ["", "0.00", "0.00", "0", "0"], 16),
+    ...spillBlock(`=SILL.WALL_OFFCUTS(${WALL},A11:D34,${OPENINGS},B6,B7)`, ["", "0.00", "0.00", "0", "0"], 16),
     [heading("Lining parts"), heading("Length, in"), heading("Width, in"), heading("Quantity"), heading("Grain")],
     lining("full height", 96, 48, 7, "along"),
     lining("over window", 36, 24, 4, "along"),
@@ -53,14 +53,14 @@ export const demoTakeoff: SheetTemplate = {
       28,
     ),
     [heading("Window and door bucks, in")],
-    ...spillBlock(`=SILL.BUCKS(${OPENINGS})`, ["", "0.00", "0"], 14),
+    ...spillBlock(`=SILL.BUCKS(${OPENINGS})`, ["", "0.00", "", "0"], 14),
     [heading("To order"), heading("Quantity"), heading("Unit"), heading("Packs"), heading("Pack")],
-    ...order(`=SILL.ROLLS(${WALL},5,100,${OPENINGS},,,,,,B8)`),
-    ...order(`=SILL.TAPE(${OPENINGS},75,,,B8)`),
-    ...order(`=SILL.BOARDS(${WALL},"4x8",{3,3},${OPENINGS},,B8)`),
-    ...order(`=SILL.FURRING(${WALL},24,10,${OPENINGS},,,,B8)`),
-    ...order(`=SILL.SCREEN('Long wall'!B4,10,${OPENINGS},,B8)`),
-    [label("Sealant cartridges under the sill"), result("='Long wall'!B18", "0")],
+    ...order(`=SILL.ROLLS(${WALL},60,100,${OPENINGS},B8)`),
+    ...order(`=SILL.TAPE(${OPENINGS},75,,B8)`),
+    ...order(`=SILL.BOARDS(${WALL},"4x8",{3,3},${OPENINGS},B8)`),
+    ...order(`=SILL.FURRING(${WALL},10,${OPENINGS},24,B8)`),
+    ...order(`=SILL.SCREEN(${WALL},10,${OPENINGS},B8)`),
+    [label("Sealant cartridges under the sill"), result("='Long wall'!B20", "0")],
   ],
 };
 

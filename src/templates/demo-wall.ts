@@ -1,4 +1,4 @@
-import { heading, input, label, note, result, type SheetTemplate, spilled, title } from "./template.ts";
+import { heading, input, label, note, result, type SheetTemplate, spillBlock, title } from "./template.ts";
 
 const opening = (name: string, width: string, height: string, sill: string, left: string) => [
   input(name),
@@ -17,9 +17,9 @@ export const demoWall: SheetTemplate = {
   rows: [
     [title("Long wall, one elevation")],
     [],
-    [heading("Wall"), heading("Value"), heading("Unit")],
-    [label("Length"), input("40'-0\""), label("ft")],
-    [label("Height"), input("9'-6\""), label("ft")],
+    [heading("Wall"), heading("Length"), heading("Height")],
+    [input("long wall"), input("40'-0\""), input("9'-6\"")],
+    [],
     [],
     [heading("Opening"), heading("Width"), heading("Height"), heading("Count"), heading("Sill"), heading("Left edge")],
     opening("window 1", "3'-0\"", "4'-0\"", "2'-8\"", "4'-0\""),
@@ -29,18 +29,12 @@ export const demoWall: SheetTemplate = {
     opening("window 4", "3'-0\"", "4'-0\"", "2'-8\"", "34'-0\""),
     [],
     [heading("Takeoff"), heading("Value"), heading("Unit")],
-    [
-      label("Gross area, net area, openings"),
-      result("=SILL.WALL_AREA(B4,B5,,A7:F12)", "0.0"),
-      spilled("0.0"),
-      spilled("0.0"),
-      label("ft2"),
-    ],
+    ...spillBlock("=SILL.WALL_AREA(A3:C4,A7:F12)", ["", "0.0", "0.0", "0.0"], 3),
     [label("Waste on sheets"), input(0.08, "0%")],
-    [label("Lining sheets 4 ft x 8 ft"), result('=SILL.SHEETS_COUNT(C15,"4x8",B16)', "0"), label("sheets")],
+    [label("Lining sheets 4 ft x 8 ft"), result('=SILL.SHEETS_COUNT(D17,"4x8",B18)', "0"), label("sheets")],
     [
       label("Sealant under the sill plate"),
-      result("=SILL.BEAD(2*SILL.LENGTH(B4),3/8,,,10%)", "0"),
+      result("=SILL.BEAD(2*SILL.LENGTH(B4),3/8,,10%)", "0"),
       label("cartridges"),
       undefined,
       note("two beads, 3/8 in"),

@@ -2,10 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/core/kit/refusal.ts";
 import type { Table } from "../../src/core/kit/tape.ts";
-import type { WallElevationPicture } from "../../src/core/takeoff/pictures.ts";
 import type { RawArgument } from "../../src/functions/declare/param.ts";
 import { functionNamed } from "../../src/functions/registry.ts";
-import { explain, invoke, type Outcome } from "../../src/functions/run/invoke.ts";
+import { invoke, type Outcome } from "../../src/functions/run/invoke.ts";
 import { expectSound } from "./sound.ts";
 
 function call(name: string, ...args: RawArgument[]): Outcome {
@@ -128,7 +127,7 @@ describe("sheets", () => {
 describe("lengths", () => {
   test("bucks feed the stock nest", () => {
     const bucks = tableOfCell("BUCKS", [["W1", 3, 4, 2, 3]]) as (string | number)[][];
-    expect(bucks).toHaveLength(2);
+    expect(bucks).toHaveLength(3);
     // Four of 36 and four of 45 in: two pairs of each, or 36 + 45, in a 96 in length.
     expect(valueOfCell("STOCK_NEST", bucks, [["8 ft", 96]])).toBe(4);
     const rows = tableOfCell("STOCK_LAYOUT", bucks, [["8 ft", 96]]);
@@ -149,88 +148,6 @@ describe("lengths", () => {
     const stock = [["32 ft", 384]];
     expect(valueOfCell("STOCK_NEST", [["a", 192, 2]], stock, 0.125)).toBe(2);
     expect(valueOfCell("STOCK_NEST", [["a", 191.875, 2]], stock, 0.125)).toBe(1);
-  });
-});
-
-describe("from columns to courses to what is left over", () => {
-  const openings = [
-    ["name", "width", "height", "count", "sill height", "left edge"],
-    ["W1", 5, 4, 1, 3, 9],
-    ["W2", 5, 4, 1, 3, 25],
-    ["D1", "38 in", "82 in", 1, 0, 35],
-  ];
-
-  test("the rows of WALL_COLUMNS, with or without their header, are the columns of WALL_COURSES", () => {
-    const plain = tableOfCell("WALL_COLUMNS", 48, "8 ft", openings) as (string | number)[][];
-    const headed = tableOfCell("WALL_COLUMNS", 48, 96, openings, "", "", "", true) as (string | number)[][];
-    expect(headed).toHaveLength(plain.length + 1);
-    const courses = tableOfCell("WALL_COURSES", 48, 12, plain, "4x32", openings);
-    expect(tableOfCell("WALL_COURSES", 48, 12, headed, "4x32", openings)).toEqual(courses);
-    const line = [plain.map((r) => r[0] as number)];
-    expect(tableOfCell("WALL_COURSES", 48, 12, line, "4x32", openings)).toEqual(courses);
-    expect(Math.max(...courses.map((r) => Number(r[5])))).toBe(5);
-  });
-
-  test("what a wall leaves over is stock for smaller parts and for the next wall", () => {
-    const columns = [[0, 8, 16, 24, 32, 40, 48]];
-    const left = tableOfCell("WALL_OFFCUTS", 48, 12, columns, "4x32", openings) as (string | number)[][];
-    expect(left.some((r) => String(r[0]).startsWith("W1 cut-out"))).toBe(true);
-    const parts = [["lintel", 36, 11, 2, "along"]];
-    expect(valueOfCell("SHEETS_NEST", parts, [...left, ["panel", 384, 48, 960]])).toBe(0);
-    const next = tableOfCell("WALL_COURSES", 16, 4, [[0, 16]], "4x32", "", "", left);
-    expect(next[0]?.[5]).toBe(0);
-  });
-
-  test("a spacing in feet without its unit is refused with both ways to write it", () => {
-    expect(says("WALL_COLUMNS", 48, 8)).toMatch(/"8 ft" or 96/);
-    expect(tableOfCell("WALL_COLUMNS", 48, "8 ft")).toEqual(tableOfCell("WALL_COLUMNS", 48, 96));
-  });
-
-  test("a wall that is not in the list, or twice, is named", () => {
-    const walls = [["a", 16, 4]];
-    expect(
-      says(
-        "HOUSE_COURSES",
-        walls,
-        [
-          ["b", 0],
-          ["b", 16],
-        ],
-        "4x32",
-      ),
-    ).toMatch(/wall b in row 1 of columns/);
-    expect(
-      says(
-        "HOUSE_COURSES",
-        [...walls, ["A", 8, 4]],
-        [
-          ["a", 0],
-          ["a", 16],
-        ],
-        "4x32",
-      ),
-    ).toMatch(/twice/);
-    expect(
-      says(
-        "HOUSE_COURSES",
-        walls,
-        [
-          ["a", 0],
-          ["a", 12],
-        ],
-        "4x32",
-      ),
-    ).toMatch(/from 0 to 12 ft/);
-  });
-
-  test("the picture of a wall has its columns, openings, joints and every piece", () => {
-    const fn = functionNamed("WALL_COURSES");
-    if (fn === undefined) throw new Error("WALL_COURSES");
-    const working = explain(fn, [48, 12, [[0, 8, 16, 24, 32, 40, 48]], "4x32", openings]);
-    const picture = working.pictures[0] as WallElevationPicture;
-    expect(picture.kind).toBe("wall-elevation");
-    expect(picture.pieces).toHaveLength((working.outcome.ok ? (working.outcome.value as Table) : []).length);
-    expect([picture.openings.length, picture.columnsFt.length]).toEqual([3, 7]);
   });
 });
 

@@ -15,6 +15,9 @@ export interface Pour {
   readonly count: number;
 }
 
+/** Wider than this a round pier is likely a slab whose width was forgotten. */
+const WIDE_PIER_FT = 5;
+
 /**
  * Concrete to order, in cubic yards: volume with waste, rounded up to what the plant sells.
  * @param incrementYd3 smallest step of an order, above 0
@@ -24,6 +27,11 @@ export function concreteYd3(pours: readonly Pour[], waste: number, incrementYd3:
   for (const p of pours) {
     const areaFt2 = p.widthFt === undefined ? (Math.PI * p.lengthFt ** 2) / 4 : p.lengthFt * p.widthFt;
     const all = areaFt2 * p.depthFt * p.count;
+    if (p.widthFt === undefined && p.lengthFt > WIDE_PIER_FT) {
+      tape?.caution(
+        `${p.name} has no width and counts as a round pier of ${plain(p.lengthFt)} ft in diameter: is its width missing?`,
+      );
+    }
     volumeFt3 += all;
     const base =
       p.widthFt === undefined ? `pi x ${plain(p.lengthFt)}^2 / 4` : `${plain(p.lengthFt)} x ${plain(p.widthFt)}`;

@@ -79,7 +79,14 @@ const SHEET_STOCK = {
   onHand,
   trim: stockTrim,
 };
-const LENGTH_PARTS = { part, length: { ...partLength, says: "length of the part" }, count, mark };
+const LENGTH_PARTS = {
+  part,
+  length: { ...partLength, says: "length of the part" },
+  count,
+  mark,
+  // Known by its heading alone: parts that other functions give have it, and lengths have none.
+  width: optional(text({ says: "not looked at: lengths have no width" }), "", ""),
+};
 const LENGTH_STOCK = {
   stock: stockName,
   length: { ...stockLength, says: "length of the stock" },

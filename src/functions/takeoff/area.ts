@@ -1,61 +1,74 @@
 import { type BeadSection, beadContainers } from "../../core/takeoff/bead.ts";
 import { sheetsCount } from "../../core/takeoff/sheets-count.ts";
-import { wallArea, wallAreaRow } from "../../core/takeoff/wall-area.ts";
-import { cellFunction, quantityOf, tableOf } from "../declare/cell-function.ts";
+import { type WallArea, wallAreas } from "../../core/takeoff/wall-area.ts";
+import { narrow, orElse } from "../basis/term.ts";
+import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity } from "../declare/scalar.ts";
 import { list } from "../declare/table.ts";
-import { gableRise, noOpenings, sheetArea, wallHeight, wallLength, wallOf, waste } from "./params.ts";
+import { asTable, FAMILY, PLANE, sheetArea } from "./params.ts";
+import { openedWalls, someOpenings, walls } from "./walls.ts";
+
+const AREAS = columnsOf<WallArea>(
+  ["wall", "", (r) => r.wall],
+  ["gross", "ft2", (r) => r.grossFt2],
+  ["openings", "ft2", (r) => r.openingsFt2],
+  ["net", "ft2", (r) => r.netFt2],
+);
 
 const wallAreaFunction = cellFunction({
   name: "WALL_AREA",
-  family: "Takeoff and cutting",
-  summary: "Gross and net area of one face of a wall, with a gable on top where there is one.",
-  params: {
-    length: wallLength,
-    height: wallHeight,
-    gableRise,
-    openings: noOpenings(),
-  },
-  returns: tableOf("one row: gross area, net area, area of the openings", [
-    ["gross", "ft2"],
-    ["net", "ft2"],
-    ["openings", "ft2"],
-  ]),
-  sources: ["Plane geometry"],
+  family: FAMILY,
+  summary: "Gross and net area of one face of walls, with gables and sheds, wall by wall and together.",
+  params: { walls, openings: someOpenings },
+  placed: {},
+  returns: AREAS.table("a row for each wall: gross area, openings, net area; the last row is the total"),
+  sources: [PLANE],
   example: {
-    args: { length: 32, height: "9'-0\"", gableRise: 8, openings: [["window", 3, 4, 2]] },
-    gives: [[416, 392, 24]],
+    args: {
+      walls: [
+        ["west", 32, "9'-0\"", 8],
+        ["north", 40, 9],
+      ],
+      openings: [["window", 3, 4, 2, 3, null, "west"]],
+    },
+    gives: [
+      ["west", 416, 24, 392],
+      ["north", 360, 0, 360],
+      ["total", 776, 24, 752],
+    ],
     within: 0,
-    source: "exact arithmetic: 32 x 9 + 32 x 8 / 2 = 416; less 2 x 3 x 4",
+    source: "exact arithmetic: 32 x 9 + 32 x 8 / 2 = 416, less 2 x 3 x 4; 40 x 9 = 360",
   },
-  run: (a, tape) => wallAreaRow(wallArea(wallOf(a), a.openings, tape)),
+  run: (a, tape) =>
+    asTable(AREAS, wallAreas(openedWalls(a.walls, a.openings), tape), "wall, gross, openings, net", tape),
 });
 
 const sheetsCountFunction = cellFunction({
   name: "SHEETS_COUNT",
-  family: "Takeoff and cutting",
+  family: FAMILY,
   summary: "Sheets to cover an area, by area alone, rounded up.",
   params: {
     area: quantity("ft2", { says: "area to cover", min: 0, max: 1e7 }),
     sheet: sheetArea,
-    waste,
   },
+  placed: { sheetWaste: narrow("sheet waste", "waste") },
   returns: quantityOf("sheets", "whole sheets"),
-  sources: ["Plane geometry; waste is a share of the area (common practice)"],
-  cautions: ["By area alone: what sizes and joints allow is not looked at. SHEETS_NEST and WALL_COURSES do that."],
+  sources: [`${PLANE}; waste is a share of the area (common practice, no source)`],
+  cautions: ["By area alone: what sizes and joints allow is not looked at. LINING with a cutting layout does that."],
   example: {
-    args: { area: 1000, sheet: "4x8", waste: 0.1 },
+    args: { area: 1000, sheet: "4x8", sheetWaste: 0.1 },
     gives: 35,
     within: 0,
     source: "exact arithmetic: 1000 x 1.1 / 32 = 34.4, rounded up",
   },
-  run: (a, tape) => sheetsCount(a.area, a.sheet, a.waste, tape),
+  run: (a, tape) => sheetsCount(a.area, a.sheet, a.sheetWaste, tape),
 });
 
 const bead = cellFunction({
   name: "BEAD",
-  family: "Takeoff and cutting",
+  family: FAMILY,
   summary: "Cartridges or sausages of sealant for a run of bead, by the volume of the bead.",
   params: {
     run: list(length("ft", { says: "length of bead", min: 0, max: 1e6 }), {
@@ -72,17 +85,8 @@ const bead = cellFunction({
       undefined,
       "a round bead of that diameter",
     ),
-    container: optional(
-      quantity("fl oz", {
-        says: "fill of one cartridge or sausage in US fl oz, or text such as 600 ml",
-        min: 0.1,
-        max: 7000,
-      }),
-      10.1,
-      "a cartridge of 10.1 fl oz",
-    ),
-    waste,
   },
+  placed: { sealantWaste: narrow("sealant waste", "waste"), cartridgeFill: orElse("cartridge fill") },
   returns: quantityOf("containers", "whole cartridges or sausages"),
   sources: [
     "Volume of the bead; NIST Handbook 44, Appendix C: 1 US gallon = 231 in3 = 128 fl oz",
@@ -101,7 +105,7 @@ const bead = cellFunction({
       a.depth === undefined
         ? { kind: "round", diameterIn: a.width }
         : { kind: "joint", widthIn: a.width, depthIn: a.depth };
-    return beadContainers(runFt, section, a.container, a.waste, tape);
+    return beadContainers(runFt, section, a.cartridgeFill, a.sealantWaste, tape);
   },
 });
 

@@ -1,88 +1,189 @@
+import { BadInput } from "../../core/kit/refusal.ts";
+import type { Tape } from "../../core/kit/tape.ts";
 import { planCourses } from "../../core/takeoff/courses/courses.ts";
-import type { CoursedWall } from "../../core/takeoff/courses/types.ts";
-import { type Opening, placedOpenings } from "../../core/takeoff/opening.ts";
-import { cellFunction } from "../declare/cell-function.ts";
-import {
-  COURSE_ASSUMPTIONS,
-  COURSE_CAUTIONS,
-  COURSE_SOURCES,
-  columnLines,
-  courseRules,
-  jointGap,
-  kerf,
-  offcuts,
-  offcutsReturns,
-  offcutsTable,
-  panel,
-  piecesReturns,
-  piecesTable,
-} from "./course-params.ts";
-import { gableRise, noOpenings, wallHeight, wallLength, wallOf } from "./params.ts";
+import type { CoursePiece, CoursePlan, Offcut } from "../../core/takeoff/courses/types.ts";
+import { placedOpenings } from "../../core/takeoff/opening.ts";
+import { needed, orElse } from "../basis/term.ts";
+import { NONE, offcutStock, type SheetStockRow } from "../cutting/tables.ts";
+import { type ArgumentsOf, cellFunction } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { optional } from "../declare/param.ts";
+import { capital, mapped } from "../declare/scalar.ts";
+import type { ExampleRows } from "../declare/table.ts";
+import { asTable, FAMILY } from "./params.ts";
+import { columnLines, columns, openedWalls, someOpenings, walls } from "./walls.ts";
 
-/** Courses of long panels on the columns of one wall. */
+/** Courses of long panels on the columns of walls, and what they leave over. */
 
-const params = {
-  length: wallLength,
-  height: wallHeight,
-  columns: columnLines,
-  panel,
-  openings: noOpenings(),
-  gableRise,
+/** Most offcuts on hand, each counted. */
+const MOST_OFFCUTS = 500;
+
+const offcuts = optional<readonly Offcut[], ExampleRows>(
+  mapped(offcutStock, (rows, at) => {
+    const all = rows.flatMap(offcutsOf);
+    if (all.length <= MOST_OFFCUTS) return all;
+    throw new BadInput(
+      `${capital(at)} counts ${all.length} offcuts`,
+      `at most ${MOST_OFFCUTS} are worked with`,
+      "Give the larger ones",
+    );
+  }),
+  [],
+  "no offcuts on hand",
+);
+
+/** A row of stock as the pieces that are there; one where it does not say how many. */
+function offcutsOf(row: SheetStockRow): readonly Offcut[] {
+  const count = row.onHand ?? 1;
+  const off = 2 * (row.trim ?? 0);
+  return Array.from({ length: Math.min(count, MOST_OFFCUTS + 1) }, (_, i) => ({
+    name: count === 1 ? row.stock : `${row.stock} #${i + 1}`,
+    lengthIn: row.length - off,
+    widthIn: row.width - off,
+  })).filter((o) => o.lengthIn > 0 && o.widthIn > 0);
+}
+
+const params = { walls, columns, openings: someOpenings };
+const placed = {
+  panelSize: needed("panel size"),
+  kerf: orElse("kerf"),
+  jointGap: orElse("joint gap"),
+  leastLeg: orElse("least leg"),
   offcuts,
-  jointGap,
-  kerf,
 };
 
-function oneWall(a: {
-  readonly length: number;
-  readonly height: number;
-  readonly gableRise: number;
-  readonly columns: readonly number[];
-  readonly openings: readonly Opening[];
-}): readonly CoursedWall[] {
-  return [{ name: "the wall", wall: wallOf(a), columnsFt: a.columns, openings: placedOpenings(a.openings) }];
+function plan(a: ArgumentsOf<typeof params & typeof placed>, tape: Tape | undefined): CoursePlan {
+  const lines = columnLines(a.walls, a.columns);
+  const coursed = openedWalls(a.walls, a.openings).map(({ wall, openings }, i) => ({
+    wall,
+    openings: placedOpenings(openings, tape),
+    columnsFt: lines[i] ?? [],
+  }));
+  const rules = {
+    panelLengthFt: a.panelSize.lengthFt,
+    panelWidthFt: a.panelSize.widthFt,
+    jointGapIn: a.jointGap,
+    kerfIn: a.kerf,
+    leastLegIn: a.leastLeg,
+  };
+  return planCourses(coursed, a.offcuts, rules, tape);
 }
+
+const PIECES = columnsOf<CoursePiece>(
+  ["wall", "", (p) => p.wall],
+  ["piece", "", (p) => p.name],
+  ["course", "", (p) => p.course],
+  ["left", "ft", (p) => p.leftFt],
+  ["length", "in", (p) => p.lengthIn],
+  ["height", "in", (p) => p.heightIn],
+  ["panel", "", (p) => (p.panel === 0 ? "offcut" : p.panel)],
+  ["from left", "in", (p) => p.alongIn],
+  ["from bottom", "in", (p) => p.upIn],
+  ["from", "", (p) => p.from],
+  ["cuts", "", (p) => p.cuts],
+  ["mark", "", (p) => p.mark],
+);
+
+/** Leftovers in the layout of the stock table. */
+interface StockRow {
+  readonly stock: string;
+  readonly lengthIn: number;
+  readonly widthIn: number;
+  readonly price: number;
+  readonly onHand: number;
+}
+
+const STOCK = columnsOf<StockRow>(
+  ["stock", "", (r) => r.stock],
+  ["length", "in", (r) => r.lengthIn],
+  ["width", "in", (r) => r.widthIn],
+  ["price", "", (r) => r.price],
+  ["number on hand", "", (r) => r.onHand],
+);
+
+/** The leftovers; where there are none, the row that the stock table reads as empty. */
+function stockRows({ offcuts: left }: CoursePlan): readonly StockRow[] {
+  if (left.length === 0) return [{ stock: NONE, lengthIn: 0, widthIn: 0, price: 0, onHand: 0 }];
+  return left.map((o) => ({ stock: o.name, lengthIn: o.lengthIn, widthIn: o.widthIn, price: 0, onHand: 1 }));
+}
+
+const SOURCES: readonly [string, ...string[]] = [
+  "Joint rules of panel courses: joints on columns, staggered by a bay between courses that touch, no narrow leg beside an opening (common practice, no source)",
+  "Search over the joints with a fixed effort, the same on every machine; no plan takes fewer panels than run and area ask for",
+];
+
+const ASSUMPTIONS = [
+  "Panels lie with their length along the wall and are not turned over or end for end; a raked piece takes the rectangle that holds it.",
+  "An opening that takes the whole height of a course leaves that part of the course out; other openings are cut from the panels that cross them.",
+  "Cut-outs of openings and offcuts on hand are used first, for pieces that are less than a full course high.",
+];
+
+const CAUTIONS = ["Preliminary layout: the strength of panels, lintels and joints is for a licensed professional."];
 
 const courses = cellFunction({
   name: "WALL_COURSES",
-  family: "Takeoff and cutting",
+  family: FAMILY,
   summary:
-    "Courses of long panels on a wall: each piece with its panel; joints on columns and staggered, openings cut out, gables raked, fewest panels.",
+    "Courses of long panels on one wall or all walls of a house: each piece with its panel; joints on columns and staggered, fewest panels.",
   params,
-  returns: piecesReturns,
-  sources: COURSE_SOURCES,
-  assumptions: COURSE_ASSUMPTIONS,
-  cautions: COURSE_CAUTIONS,
+  placed,
+  returns: PIECES.table(
+    "a row for each piece: wall, name, course, left end on the wall, size to cut, panel and place on it, what it is cut from, further cuts, mark",
+  ),
+  sources: SOURCES,
+  assumptions: ASSUMPTIONS,
+  cautions: CAUTIONS,
   heavy: true,
   example: {
-    args: { length: 48, height: 4, columns: [[0, 32, 48]], panel: "4x32" },
+    args: {
+      walls: [
+        ["north", 16, 4],
+        ["south", 16, 4],
+      ],
+      columns: [
+        ["north", 0],
+        ["north", 16],
+        ["south", 0],
+        ["south", 16],
+      ],
+      panelSize: "4x32",
+    },
     gives: [
-      ["1-1", 1, 0.0625 / 12, 383.875, 48, 1, 0, 0, "panel 1", ""],
-      ["1-2", 1, 32 + 0.0625 / 12, 191.875, 48, 2, 0, 0, "panel 2", ""],
+      ["north", "1-1", 1, 0.0625 / 12, 191.875, 48, 1, 0, 0, "panel 1", "", "N 1-1"],
+      ["south", "1-1", 1, 0.0625 / 12, 191.875, 48, 1, 192, 0, "panel 1", "", "S 1-1"],
     ],
     within: 1e-9,
-    source: "exact arithmetic: the one joint at 32 ft; 384 - 1/8 and 192 - 1/8 in",
+    source: "exact arithmetic: two pieces of 192 - 1/8 in and a saw cut of 1/8 in out of 384 in",
   },
-  run: (a, tape) => piecesTable(planCourses(oneWall(a), a.offcuts, courseRules(a), tape), tape),
+  run: (a, tape) => asTable(PIECES, plan(a, tape).pieces, "each piece of each course", tape),
 });
 
 const leftovers = cellFunction({
   name: "WALL_OFFCUTS",
-  family: "Takeoff and cutting",
-  summary: "What the plan of WALL_COURSES leaves over, window cut-outs and panel ends, as stock rows for SHEETS_NEST.",
+  family: FAMILY,
+  summary: "What the plan of WALL_COURSES leaves over, cut-outs of openings and ends of panels, as rows of stock.",
   params,
-  returns: offcutsReturns,
-  sources: COURSE_SOURCES,
-  assumptions: COURSE_ASSUMPTIONS,
-  cautions: COURSE_CAUTIONS,
+  placed,
+  returns: STOCK.table("a row for each leftover of 6 in and more both ways, as stock to cut from"),
+  sources: SOURCES,
+  assumptions: ASSUMPTIONS,
+  cautions: CAUTIONS,
   heavy: true,
   example: {
-    args: { length: 48, height: 4, columns: [[0, 32, 48]], panel: "4x32" },
+    args: {
+      walls: [["north", 48, 4]],
+      columns: [
+        ["north", 0],
+        ["north", 32],
+        ["north", 48],
+      ],
+      panelSize: "4x32",
+    },
     gives: [["rest of panel 2", 192, 48, 0, 1]],
     within: 1e-9,
     source: "exact arithmetic: 384 - 191.875 - 1/8 saw cut = 192 in",
   },
-  run: (a, tape) => offcutsTable(planCourses(oneWall(a), a.offcuts, courseRules(a), tape), tape),
+  run: (a, tape) => asTable(STOCK, stockRows(plan(a, tape)), "6 in and more both ways, largest first", tape),
 });
 
 export const courseFunctions = [courses, leftovers] as const;

@@ -2,7 +2,6 @@ import type { CellFunction } from "../declare/cell-function.ts";
 import { areaFunctions } from "./area.ts";
 import { columnFunctions } from "./columns.ts";
 import { courseFunctions } from "./courses.ts";
-import { houseFunctions } from "./house.ts";
 import { layerFunctions } from "./layers.ts";
 import { supplyFunctions } from "./supplies.ts";
 
@@ -11,7 +10,6 @@ export const takeoffFunctions: readonly CellFunction[] = [
   ...areaFunctions,
   ...columnFunctions,
   ...courseFunctions,
-  ...houseFunctions,
   ...layerFunctions,
   ...supplyFunctions,
 ];

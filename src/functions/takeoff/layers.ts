@@ -1,188 +1,198 @@
 import { boards } from "../../core/takeoff/boards.ts";
 import { furring } from "../../core/takeoff/furring.ts";
-import { orderTable } from "../../core/takeoff/order.ts";
+import { type LiningPart, lining } from "../../core/takeoff/lining.ts";
 import { LAPS, rolls } from "../../core/takeoff/rolls.ts";
 import { ventScreen } from "../../core/takeoff/vent-screen.ts";
+import { narrow, needed, orElse } from "../basis/term.ts";
 import { cellFunction } from "../declare/cell-function.ts";
-import { optional } from "../declare/param.ts";
-import { choice, length, whole } from "../declare/scalar.ts";
+import { columnsOf } from "../declare/columns.ts";
+import { length } from "../declare/scalar.ts";
 import { list } from "../declare/table.ts";
-import { gableRise, noOpenings, orderReturns, sheetSides, wallHeight, wallLength, wallOf, waste } from "./params.ts";
+import { asTable, boardSides, FAMILY, ORDER, orderOf, PLANE } from "./params.ts";
+import { openedWalls, someOpenings, walls } from "./walls.ts";
 
-/** What goes on a wall layer by layer: membrane, insulation boards, furring, vent screen. */
-
-const FAMILY = "Takeoff and cutting";
-const PLANE = "Plane geometry";
+/** What goes on walls layer by layer: membrane, insulation boards, furring, vent screen, lining. */
 
 const rollsFunction = cellFunction({
   name: "ROLLS",
   family: FAMILY,
   summary:
-    "Rolls of membrane for a wall: courses with side laps, end laps at each change of roll, returns and openings.",
+    "Rolls of membrane for walls: courses with side laps, end laps at each change of roll, returns and openings.",
   params: {
-    length: { ...wallLength, says: "length of the wall, or of all walls round the building" },
-    height: wallHeight,
-    rollWidth: length("ft", { says: "width of the roll", min: 0.5, max: 40 }),
+    walls,
+    rollWidth: length("in", {
+      says: "width of the roll",
+      min: 6,
+      max: 480,
+      usual: { min: 18, max: 168, ask: "is it in inches?" },
+    }),
     rollLength: length("ft", { says: "length of the roll", min: 5, max: 2000 }),
-    openings: noOpenings(),
-    gableRise,
-    sideLap: optional(
-      length("in", { says: "overlap of a course on the one below", min: 0, max: 48 }),
-      2,
-      "courses overlap 2 in (IRC R703.2)",
-    ),
-    endLap: optional(
-      length("in", { says: "overlap where one roll ends and the next begins", min: 0, max: 48 }),
-      6,
-      "roll ends overlap 6 in (IRC R703.2)",
-    ),
-    cornerReturn: optional(
-      length("in", { says: "membrane carried round each end of the wall", min: 0, max: 120 }),
-      0,
-      "no membrane is carried round the ends of the wall",
-    ),
-    openingReturn: optional(
-      length("in", { says: "membrane folded into an opening at each jamb", min: 0, max: 48 }),
-      0,
-      "none is kept to fold into openings that take a whole course",
-    ),
-    waste,
+    openings: someOpenings,
   },
-  returns: orderReturns("one order row: run of membrane with waste and laps, and rolls"),
+  placed: {
+    membraneWaste: narrow("membrane waste", "waste"),
+    sideLap: orElse("side lap", 2, "courses overlap {} in (IRC R703.2)"),
+    endLap: orElse("end lap", 6, "roll ends overlap {} in (IRC R703.2)"),
+    cornerReturn: orElse("corner return", 0, "no membrane is carried round the ends of the walls"),
+    openingReturn: orElse("opening return", 0, "none is kept to fold into openings that take a whole course"),
+  },
+  returns: ORDER.table("one order row: run of membrane with waste and laps, and rolls"),
   sources: [LAPS, PLANE],
   assumptions: [
     "Courses run level from the foot up, each as long as the wall at its lower edge; openings are rolled over and cut out, and only one that takes the whole height of a course shortens it.",
   ],
   example: {
-    args: { length: 160, height: 9, rollWidth: 5, rollLength: 100, waste: 0.1 },
-    gives: [["membrane", 353.5, "ft", 4, "roll 5 x 100 ft"]],
+    args: { walls: [["all round", 160, 9]], rollWidth: 60, rollLength: 100, membraneWaste: 0.1 },
+    gives: [["membrane", 353.5, "ft", 4, "roll 60 in x 100 ft"]],
     within: 1e-9,
     source:
       "exact arithmetic: 2 courses x 160 ft x 1.1 = 352; (352 - 0.5) / 99.5 = 3.53, 4 rolls with 3 laps of 0.5 ft",
   },
   run(a, tape) {
     const rules = {
-      rollWidthFt: a.rollWidth,
+      rollWidthFt: a.rollWidth / 12,
       rollLengthFt: a.rollLength,
       sideLapFt: a.sideLap / 12,
       endLapFt: a.endLap / 12,
       cornerReturnFt: a.cornerReturn / 12,
       openingReturnFt: a.openingReturn / 12,
     };
-    return orderTable([rolls(wallOf(a), a.openings, rules, a.waste, tape)], tape);
+    return orderOf([rolls(openedWalls(a.walls, a.openings), rules, a.membraneWaste, tape)], tape);
   },
 });
 
 const boardsFunction = cellFunction({
   name: "BOARDS",
   family: FAMILY,
-  summary: "Insulation boards for a wall, layer by layer with staggered joints, offcuts used again.",
+  summary: "Insulation boards for walls, layer by layer with staggered joints, offcuts used again.",
   params: {
-    length: wallLength,
-    height: wallHeight,
-    board: sheetSides,
-    layers: list(length("in", { says: "thickness of a layer", min: 0.125, max: 24 }), {
+    walls,
+    board: boardSides,
+    thicknesses: list(length("in", { says: "thickness of a layer", min: 0.125, max: 24 }), {
       says: "thickness of each layer from the wall out, one value a layer: 2, or a range of two 2s",
       max: 8,
     }),
-    openings: noOpenings(),
-    gableRise,
-    waste,
-    bundle: optional(whole({ says: "boards in one bundle", min: 1, max: 1000 }), 1, "boards are sold singly"),
+    openings: someOpenings,
   },
-  returns: orderReturns("an order row for each thickness: boards with waste, and bundles"),
+  placed: {
+    boardWaste: narrow("board waste", "waste"),
+    boardBundle: orElse("board bundle", 1, "boards are sold singly"),
+  },
+  returns: ORDER.table("an order row for each thickness: boards with waste, and bundles"),
   sources: [PLANE],
   assumptions: [
     "Rows run along the wall with end joints staggered by half a board; every other layer is shifted by a quarter of a board and half a row.",
     "A board with a notch for an opening is a whole piece; pieces that an opening cuts off or cuts through are cut shorter. Offcuts are used again within their layer.",
   ],
   example: {
-    args: { length: 16, height: 8, board: "4x8", layers: [[2, 2]] },
+    args: { walls: [["north", 16, 8]], board: "4x8", thicknesses: [[2, 2]] },
     gives: [["board 4 x 8 ft x 2 in", 8, "boards", 8, "board"]],
     within: 0,
     source: "exact arithmetic: 2 layers x 16 x 8 / 32 = 8 boards, reached with every offcut used",
   },
-  run: (a, tape) => orderTable(boards(wallOf(a), a.openings, a.board, a.layers, a.bundle, a.waste, tape), tape),
+  run(a, tape) {
+    const rules = { ...a.board, thicknessesIn: a.thicknesses, perBundle: a.boardBundle };
+    return orderOf(boards(openedWalls(a.walls, a.openings), rules, a.boardWaste, tape), tape);
+  },
 });
 
 const furringFunction = cellFunction({
   name: "FURRING",
   family: FAMILY,
-  summary: "Furring strips for a wall: upright at a spacing, added at ends and beside openings, cut from stock strips.",
+  summary: "Furring strips for walls: upright at a spacing, added at ends and beside openings, cut from stock strips.",
   params: {
-    length: wallLength,
-    height: wallHeight,
-    spacing: length("in", {
-      says: "spacing of the strips on centre",
-      min: 3,
-      max: 120,
-      usual: { min: 12, max: 48, ask: "is it in inches?" },
-    }),
+    walls,
     strip: length("ft", { says: "length of a stock strip", min: 1, max: 60 }),
-    openings: noOpenings(),
-    gableRise,
-    endExtra: optional(
-      whole({ says: "strips added at each end of the wall", min: 0, max: 4 }),
-      0,
-      "no strips are added at the ends of the wall",
-    ),
-    jambExtra: optional(
-      whole({ says: "strips added along each side of an opening", min: 0, max: 4 }),
-      1,
-      "one strip is added along each side of an opening",
-    ),
-    waste,
+    openings: someOpenings,
   },
-  returns: orderReturns("one order row: feet of strip with waste, and stock strips"),
+  placed: {
+    furringSpacing: needed("furring spacing"),
+    stripWaste: narrow("strip waste", "waste"),
+    endStrips: orElse("end strips", 0, "no strips are added at the ends of the walls"),
+    jambStrips: orElse("jamb strips", 1, "one strip is added along each side of an opening"),
+  },
+  returns: ORDER.table("one order row: feet of strip with waste, and stock strips"),
   sources: [PLANE],
   assumptions: [
     "A piece longer than a stock strip is made of whole strips butted end to end. Saw cuts are part of the waste.",
   ],
   cautions: ["Spacing and screws of furring over foam come from the adopted code and the cladding's own instructions."],
   example: {
-    args: { length: 32, height: 9, spacing: 16, strip: 10 },
+    args: { walls: [["south", 32, 9]], strip: 10, furringSpacing: 16 },
     gives: [["furring", 225, "ft", 25, "strip 10 ft"]],
     within: 1e-9,
     source: "exact arithmetic: 32 ft / 16 in = 24 bays, 25 strips of 9 ft",
   },
   run(a, tape) {
     const rules = {
-      spacingFt: a.spacing / 12,
+      spacingFt: a.furringSpacing / 12,
       stripFt: a.strip,
-      extraPerEnd: a.endExtra,
-      extraPerJamb: a.jambExtra,
+      extraPerEnd: a.endStrips,
+      extraPerJamb: a.jambStrips,
     };
-    return orderTable([furring(wallOf(a), a.openings, rules, a.waste, tape)], tape);
+    return orderOf([furring(openedWalls(a.walls, a.openings), rules, a.stripWaste, tape)], tape);
   },
 });
 
 const screen = cellFunction({
   name: "SCREEN",
   family: FAMILY,
-  summary: "Vent screen for the cavity behind cladding: foot and top of the wall, over heads and under sills.",
+  summary:
+    "Vent screen for the cavity behind cladding: foot of the walls, top along the rakes, over heads, under sills.",
   params: {
-    length: { ...wallLength, says: "length of the wall, or of all walls round the building" },
+    walls,
     piece: length("ft", { says: "length of one piece or roll", min: 1, max: 2000 }),
-    openings: noOpenings(),
-    edges: optional(
-      choice(["both", "bottom", "top"], {
-        says: "ends of the cavity that get a screen",
-        means: { both: "where it opens down and up", bottom: "where it opens down", top: "where it opens up" },
-      }),
-      "both",
-      "the cavity is screened below and above",
-    ),
-    waste,
+    openings: someOpenings,
   },
-  returns: orderReturns("one order row: feet of screen with waste, and pieces"),
+  placed: { screenWaste: narrow("screen waste", "waste"), screenedEdges: orElse("screened edges") },
+  returns: ORDER.table("one order row: feet of screen with waste, and pieces"),
   sources: [`${PLANE}; where a vented cavity is screened is common practice, no source`],
+  assumptions: [
+    "The cavity ends at openings: it is screened over their heads where it opens down, under sills where it opens up.",
+  ],
   example: {
-    args: { length: 32, piece: 10, openings: [["window", 3, 4, 2, 3]] },
+    args: { walls: [["south", 32, 9]], piece: 10, openings: [["window", 3, 4, 2, 3]] },
     gives: [["vent screen", 76, "ft", 8, "piece 10 ft"]],
     within: 1e-9,
     source: "exact arithmetic: foot 32 + top 32 + two heads and two sills of 3 ft = 76; 7.6 pieces",
   },
-  run: (a, tape) => orderTable([ventScreen(a.length, a.openings, a.edges, a.piece, a.waste, tape)], tape),
+  run: (a, tape) =>
+    orderOf([ventScreen(openedWalls(a.walls, a.openings), a.screenedEdges, a.piece, a.screenWaste, tape)], tape),
 });
 
-export const layerFunctions = [rollsFunction, boardsFunction, furringFunction, screen] as const;
+const PARTS = columnsOf<LiningPart>(
+  ["part", "", (p) => p.name],
+  ["length", "in", (p) => p.lengthIn],
+  ["width", "in", (p) => p.widthIn],
+  ["count", "", (p) => p.count],
+  ["grain", "", () => "along"],
+  ["mark", "", (p) => p.mark],
+);
+
+const liningFunction = cellFunction({
+  name: "LINING",
+  family: FAMILY,
+  summary: "Parts of sheet lining for walls, cut round their openings and under rakes, to be cut from sheets.",
+  params: { walls, sheet: boardSides, openings: someOpenings },
+  placed: {},
+  returns: PARTS.table("a row for each size of part on each wall: part, length upright, width, count, grain, mark"),
+  sources: [`${PLANE}; sheets upright from the left end and the foot of the wall (common practice, no source)`],
+  assumptions: [
+    "A part with a notch for an opening, and one under a rake, count as the rectangle that they are cut from. Sizes are rounded down to 1/16 in.",
+  ],
+  example: {
+    args: { walls: [["north", 8, 9]], sheet: "4x8", openings: [["window", 4, 4, 1, 3, 4]] },
+    gives: [
+      ["north lining 1", 96, 48, 1, "along", "N 1"],
+      ["north lining 2", 36, 48, 1, "along", "N 2"],
+      ["north lining 3", 12, 48, 3, "along", "N 3"],
+    ],
+    within: 0,
+    source:
+      "exact arithmetic: one whole sheet; 3 ft under the window and 8 - 7 = 1 ft over it; two strips of 1 ft above 8 ft",
+  },
+  run: (a, tape) =>
+    asTable(PARTS, lining(openedWalls(a.walls, a.openings), a.sheet, tape), "part, length, width, count", tape),
+});
+
+export const layerFunctions = [rollsFunction, boardsFunction, furringFunction, screen, liningFunction] as const;

@@ -1,18 +1,17 @@
-import { bucks } from "../../core/takeoff/bucks.ts";
+import { type BuckPart, bucks } from "../../core/takeoff/bucks.ts";
 import { concreteYd3 } from "../../core/takeoff/concrete.ts";
 import { flashingTape } from "../../core/takeoff/flashing-tape.ts";
-import { orderTable } from "../../core/takeoff/order.ts";
 import { screws } from "../../core/takeoff/screws.ts";
-import { cellFunction, quantityOf, tableOf } from "../declare/cell-function.ts";
+import { narrow, orElse } from "../basis/term.ts";
+import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, number, quantity, text, whole } from "../declare/scalar.ts";
+import { choice, length, number, text, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
-import { openings, orderReturns, waste } from "./params.ts";
+import { asTable, FAMILY, ORDER, orderOf, PLANE } from "./params.ts";
+import { openingOf, openings } from "./walls.ts";
 
 /** What is counted by openings, rows and pours: flashing tape, window bucks, screws, concrete. */
-
-const FAMILY = "Takeoff and cutting";
-const PLANE = "Plane geometry";
 
 const tapeFunction = cellFunction({
   name: "TAPE",
@@ -28,64 +27,69 @@ const tapeFunction = cellFunction({
         also: { jambs: "jambs and head", "jambs + head": "jambs and head" },
       }),
       "all",
-      "the same tape goes on all four sides",
+      "the same tape goes on all sides",
     ),
-    pastCorner: optional(
-      length("in", { says: "how far each piece runs past both corners, or up the jamb at a sill", min: 0, max: 48 }),
-      6,
-      "each piece runs 6 in past both corners (common practice, no source)",
-    ),
-    waste,
   },
-  returns: orderReturns("one order row: feet of tape with waste, and rolls"),
+  placed: {
+    tapeWaste: narrow("tape waste", "waste"),
+    pastCorner: orElse("past corner", 6, "each piece runs {} in past both corners (common practice, no source)"),
+  },
+  returns: ORDER.table("one order row: feet of tape with waste, and rolls"),
   sources: [`${PLANE}; how far tape runs past a corner is the maker's instruction`],
+  assumptions: ["An opening on the foot of the wall has no sill tape, and its jambs end at the foot."],
   cautions: ["Order and laps of flashing follow the window's and the tape's own instructions."],
   example: {
-    args: { openings: [["window", 3, 4, 2]], rollLength: 75 },
+    args: { openings: [["window", 3, 4, 2, 3]], rollLength: 75 },
     gives: [["flashing tape", 36, "ft", 1, "roll 75 ft"]],
     within: 1e-9,
     source: "exact arithmetic: 2 x (sill 4 + head 4 + two jambs of 5 ft) = 36 ft",
   },
   run: (a, tape) =>
-    orderTable([flashingTape(a.openings, a.sides, a.rollLength, a.pastCorner / 12, a.waste, tape)], tape),
+    orderOf(
+      [flashingTape(a.openings.map(openingOf), a.sides, a.rollLength, a.pastCorner / 12, a.tapeWaste, tape)],
+      tape,
+    ),
 });
+
+const PARTS = columnsOf<BuckPart>(
+  ["part", "", (p) => p.name],
+  ["length", "in", (p) => p.lengthIn],
+  ["width", "in", () => ""],
+  ["count", "", (p) => p.count],
+);
 
 const bucksFunction = cellFunction({
   name: "BUCKS",
   family: FAMILY,
-  summary: "Cutting list of the window and door bucks that line openings; feed it to STOCK_NEST.",
-  params: {
-    openings,
-    thickness: optional(
-      length("in", { says: "thickness of the buck members", min: 0.25, max: 6 }),
-      1.5,
-      "members are 1-1/2 in thick",
-    ),
-  },
-  returns: tableOf("parts: name, length, quantity", [
-    ["name", ""],
-    ["length", "in"],
-    ["quantity", ""],
-  ]),
+  summary: "Parts of the window and door bucks that line openings, to be cut from lengths.",
+  params: { openings },
+  placed: { buckThickness: orElse("buck thickness", 1.5, "members are {} in thick") },
+  returns: PARTS.table("a row for each kind of part: part, length, width (blank), count"),
   sources: [`${PLANE}; head and sill run through, jambs stand between them (common practice, no source)`],
   assumptions: ["Sizes are of the hole that the buck lines; an opening on the foot of the wall has no sill member."],
   example: {
     args: { openings: [["W1", 3, 4, 2, 3]] },
     gives: [
-      ["W1 head and sill", 36, 4],
-      ["W1 jamb", 45, 4],
+      ["W1 head and sill", 36, "", 4],
+      ["W1 jamb", 45, "", 4],
     ],
     within: 1e-9,
     source: "exact arithmetic: 3 ft = 36 in; 48 - 2 x 1.5 = 45 in",
   },
-  run: (a, tape) => bucks(a.openings, a.thickness, tape),
+  run: (a, tape) =>
+    asTable(PARTS, bucks(a.openings.map(openingOf), a.buckThickness, tape), "part, length, count", tape),
 });
 
 const screwRows = table(
   {
-    name: text({ says: "what the row is: edge, field, strip", heads: ["row", "where"] }),
+    row: text({ says: "what the row is: edge, field, strip", heads: ["name", "where"] }),
     length: length("ft", { says: "length of the row", min: 0.05, max: 1000, heads: ["run"] }),
-    spacing: length("in", { says: "spacing of the screws", min: 0.5, max: 120 }),
+    spacing: length("in", {
+      says: "spacing of the screws",
+      min: 0.5,
+      max: 120,
+      usual: { min: 2, max: 48, ask: "is it in inches?" },
+    }),
     rows: optional(whole({ says: "rows alike on each piece", min: 1, max: 1000 }), 1, "one row"),
     count: optional(
       whole({ says: "pieces alike", min: 1, max: 10_000, heads: ["quantity", "qty", "pieces"] }),
@@ -93,99 +97,104 @@ const screwRows = table(
       "one piece",
     ),
   },
-  { says: "rows of screws: name | length | spacing | rows | count; length in ft, spacing in in", maxRows: 500 },
+  { says: "rows of screws: row | length | spacing | rows | count; length in ft, spacing in in", maxRows: 500 },
+);
+
+const boxes = table(
+  {
+    pack: text({ says: "name of the box, such as box of 250", heads: ["box", "name"] }),
+    holds: whole({ says: "screws in one box", min: 1, max: 100_000, heads: ["size", "count"] }),
+    price: optional(number({ says: "price of one box", min: 0, max: 1e6, heads: ["cost"] }), undefined, ""),
+  },
+  { says: "boxes: pack | holds | price; with a price in every row the cheapest boxes are taken", maxRows: 20 },
 );
 
 const screwsFunction = cellFunction({
   name: "SCREWS",
   family: FAMILY,
   summary: "Screws by rows and spacing, with waste, in boxes that leave the fewest over or cost the least.",
-  params: {
-    rows: screwRows,
-    boxes: table(
-      {
-        size: whole({ says: "screws in one box", min: 1, max: 100_000, heads: ["box", "count", "quantity"] }),
-        price: optional(number({ says: "price of one box", min: 0, max: 1e6, heads: ["cost"] }), undefined, ""),
-      },
-      { says: "sizes of box: size | price; with a price in every row the cheapest boxes are taken", maxRows: 20 },
-    ),
-    endDistance: optional(
-      length("in", { says: "distance of the first and last screw from the ends of a row", min: 0, max: 24 }),
-      0,
-      "the first and last screw of a row are at its ends",
-    ),
-    waste,
+  params: { rows: screwRows, boxes },
+  placed: {
+    screwWaste: narrow("screw waste", "waste"),
+    screwEndDistance: orElse("screw end distance", 0, "the first and last screw of a row are at its ends"),
   },
-  returns: orderReturns("an order row for each size of box that is taken"),
+  returns: ORDER.table("an order row for each size of box that is taken; the quantities add up to what is needed"),
   sources: ["Count of equal spaces: spacing is never exceeded, so a part space counts as one"],
   cautions: ["Spacing comes from the adopted code or a licensed professional, not from here."],
   example: {
     args: {
       rows: [["panel edge", 8, 6, 2, 10]],
-      boxes: [[100], [250]],
+      boxes: [
+        ["box of 100", 100],
+        ["box of 250", 250],
+      ],
     },
     gives: [
-      ["screws", 100, "screws", 1, "box of 100"],
       ["screws", 250, "screws", 1, "box of 250"],
+      ["screws", 90, "screws", 1, "box of 100"],
     ],
     within: 0,
     source: "exact arithmetic: (96 / 6 + 1) x 2 x 10 = 340; 100 + 250 leaves the fewest over",
   },
   run: (a, tape) =>
-    orderTable(
+    orderOf(
       screws(
         a.rows.map((r) => ({
-          name: r.name,
+          name: r.row,
           lengthFt: r.length,
           spacingIn: r.spacing,
           rows: r.rows,
           count: r.count,
         })),
-        a.endDistance,
-        a.boxes,
-        a.waste,
+        a.screwEndDistance,
+        a.boxes.map((b) => ({ name: b.pack, size: b.holds, price: b.price })),
+        a.screwWaste,
         tape,
       ),
       tape,
     ),
 });
 
+const pours = table(
+  {
+    pour: text({ says: "what is poured", heads: ["name", "part"] }),
+    length: length("ft", {
+      says: "length, or the diameter of a round pier",
+      min: 0.05,
+      max: 5000,
+      heads: ["diameter"],
+    }),
+    width: optional(
+      length("ft", { says: "width; blank for a round pier", min: 0.05, max: 5000 }),
+      undefined,
+      "a round pier",
+    ),
+    depth: length("in", {
+      says: "thickness or depth",
+      min: 0.5,
+      max: 1200,
+      usual: { min: 2, max: 240, ask: "is it in inches?" },
+      heads: ["thickness", "height"],
+    }),
+    count: optional(whole({ says: "how many alike", min: 1, max: 10_000, heads: ["quantity", "qty"] }), 1, "one"),
+  },
+  { says: "pours: pour | length | width | depth | count; depth in in; no width for a round pier", maxRows: 500 },
+);
+
 const concrete = cellFunction({
   name: "CONCRETE",
   family: FAMILY,
   summary: "Concrete to order in cubic yards: slabs, footings, walls and round piers, with waste, rounded up.",
-  params: {
-    pours: table(
-      {
-        name: text({ says: "what is poured", heads: ["pour", "part"] }),
-        length: length("ft", {
-          says: "length, or the diameter of a round pier",
-          min: 0.05,
-          max: 5000,
-          heads: ["diameter"],
-        }),
-        width: optional(
-          length("ft", { says: "width; blank for a round pier", min: 0.05, max: 5000 }),
-          undefined,
-          "round",
-        ),
-        depth: length("in", { says: "thickness or depth", min: 0.5, max: 1200, heads: ["thickness", "height"] }),
-        count: optional(whole({ says: "how many alike", min: 1, max: 10_000, heads: ["quantity", "qty"] }), 1, "one"),
-      },
-      { says: "pours: name | length | width | depth | count; depth in in; no width for a round pier", maxRows: 500 },
-    ),
-    waste,
-    increment: optional(
-      quantity("yd3", { says: "smallest step of an order", min: 0.01, max: 20 }),
-      0.25,
-      "orders step by 1/4 cubic yard (common practice, no source)",
-    ),
+  params: { pours },
+  placed: {
+    concreteWaste: narrow("concrete waste", "waste"),
+    concreteStep: orElse("concrete step", 0.25, "orders step by {} cubic yard (common practice, no source)"),
   },
   returns: quantityOf("yd3", "cubic yards to order"),
   sources: [`${PLANE}; 1 yd3 = 27 ft3`],
   cautions: ["Allow for uneven ground and spill in the waste: 5 to 10 % is common practice."],
   example: {
-    args: { pours: [["slab", 48, 32, 4]], waste: 0.05 },
+    args: { pours: [["slab", 48, 32, 4]], concreteWaste: 0.05 },
     gives: 20,
     within: 0,
     source: "exact arithmetic: 48 x 32 x 4 / 12 / 27 x 1.05 = 19.91, up to 20.00",
@@ -193,14 +202,14 @@ const concrete = cellFunction({
   run: (a, tape) =>
     concreteYd3(
       a.pours.map((p) => ({
-        name: p.name,
+        name: p.pour,
         lengthFt: p.length,
         widthFt: p.width,
         depthFt: p.depth / 12,
         count: p.count,
       })),
-      a.waste,
-      a.increment,
+      a.concreteWaste,
+      a.concreteStep,
       tape,
     ),
 });

@@ -23,7 +23,12 @@ const openings = [
   ["window 1", 3, 4, 1, 2.67, 4],
   ["door", "3'-4\"", "6'-10\"", 1, 0, 18.5],
 ];
-const columns = [[0, 4, 8, 12, 16, 18, 22, 24, 28, 32, 36, 40]];
+const long = [["long wall", 40, 9]];
+const columns = [0, 4, 8, 12, 16, 18, 22, 24, 28, 32, 36, 40].map((x) => ["long wall", x]);
+const gables = [
+  ["east", 32, "9'-10 1/2\"", 8],
+  ["shed", 20, 8, 4, "shed"],
+];
 
 const JOBS: readonly (readonly [string, readonly PictureBase[]])[] = [
   ["a wall that wets", shown("DEW_PROFILE", [wall, 70, 40, "0 F"])],
@@ -31,7 +36,13 @@ const JOBS: readonly (readonly [string, readonly PictureBase[]])[] = [
     "zones of a flat roof",
     shown("WIND_CLADDING_SCHEDULE", [40, "gable", "3 deg", [[20]], 40, 80, 15, null, null, null, "7-16"]),
   ],
-  ["a wall of 40 ft", shown("WALL_COURSES", [40, 9, columns, "4x16", openings])],
+  ["a wall of 40 ft", shown("WALL_COURSES", [long, columns, openings, "4x16"])],
+  ["columns", shown("WALL_COLUMNS", [long, openings, 48])],
+  ["columns of gables", shown("WALL_COLUMNS", [gables, null, 48])],
+  ["membrane", shown("ROLLS", [gables, 36, 75])],
+  ["boards", shown("BOARDS", [gables, "4x8", [[3, 3]]])],
+  ["furring", shown("FURRING", [long, 10, openings, 16])],
+  ["lining", shown("LINING", [long, "4x8", openings])],
   [
     "sheets",
     shown("SHEETS_LAYOUT", [

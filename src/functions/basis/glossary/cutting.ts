@@ -1,9 +1,10 @@
-import { choice, length, text } from "../../declare/scalar.ts";
+import { choice, length } from "../../declare/scalar.ts";
 import { defaulted, entry } from "./entry.ts";
+import { sheetSides } from "./readers.ts";
 
 /** Cutting. */
 export const CUTTING_TERMS = {
-  "panel size": entry(text({ says: "size of a panel, such as 4x32: its width is the height of a course" }), [
+  "panel size": entry({ ...sheetSides, says: "size of a panel, such as 4x32: its width is the height of a course" }, [
     "size of a panel",
   ]),
   kerf: defaulted(

@@ -1,4 +1,4 @@
-import { choice, length, measure, share, whole } from "../../declare/scalar.ts";
+import { choice, length, quantity, share, whole } from "../../declare/scalar.ts";
 import { defaulted, entry } from "./entry.ts";
 
 const wasteOf = (what: string) =>
@@ -80,13 +80,13 @@ export const PACK_TERMS = {
     "screws up to the ends: end distance {}",
   ),
   "cartridge fill": defaulted(
-    measure("fl oz", { says: "sealant in a cartridge", above: 0, max: 100 }),
+    quantity("fl oz", { says: "sealant in a cartridge or sausage, or text such as 600 ml", min: 0.1, max: 700 }),
     ["sealant fill"],
     10.1,
     "cartridges of {} fl oz",
   ),
   "concrete step": defaulted(
-    measure("yd3", { says: "step in which concrete is ordered", above: 0, max: 10 }),
+    quantity("yd3", { says: "step in which concrete is ordered", min: 0.01, max: 20 }),
     ["smallest concrete order"],
     0.25,
     "ordered in steps of {} yd3",

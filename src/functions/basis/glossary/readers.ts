@@ -1,8 +1,10 @@
 import { type Duration, LOAD_DURATIONS } from "../../../core/kit/load-duration.ts";
 import { BadInput, OutOfRange, plain } from "../../../core/kit/refusal.ts";
+import { parseSheetSize } from "../../../core/takeoff/sheet-size.ts";
 import { parseQuantity } from "../../../core/units/quantity.ts";
+import { clipped } from "../../../core/units/text.ts";
 import type { Param } from "../../declare/param.ts";
-import { capital, choice, oneCell } from "../../declare/scalar.ts";
+import { capital, choice, oneCell, text } from "../../declare/scalar.ts";
 
 const durationWord = choice(LOAD_DURATIONS, {
   says: "duration of the shortest load of the combination",
@@ -69,5 +71,18 @@ export const deflectionLimit: Param<number, string | number> = {
       );
     }
     return { value: over, shown: `L/${plain(over)}` };
+  },
+};
+
+/** Two sides of a sheet or panel such as 4x32, in either order: the short one is its width. */
+export const sheetSides: Param<{ readonly widthFt: number; readonly lengthFt: number }, string> = {
+  kind: "text",
+  unit: "",
+  says: "size of a sheet, such as 4x8 or 48 x 96 in",
+  read(raw, at, notes) {
+    const { value } = text({ says: "a size such as 4x8" }).read(raw, at, notes);
+    const sides = parseSheetSize(value);
+    const size = { widthFt: Math.min(...sides), lengthFt: Math.max(...sides) };
+    return { value: size, shown: `${clipped(value)} = ${plain(size.widthFt)} x ${plain(size.lengthFt)} ft` };
   },
 };
