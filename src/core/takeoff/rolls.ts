@@ -1,5 +1,6 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
+import { formatLength, INCHES_IN } from "../units/length.ts";
 import { cornersOnWall, elevation } from "./elevation.ts";
 import { type SilledOpening, silledOpenings, withPlace } from "./opening.ts";
 import type { OrderLine } from "./order.ts";
@@ -100,7 +101,7 @@ export function rolls(walls: readonly OpenedWall[], rules: RollRules, waste: num
   const quantity = wantedFt + Math.max(0, packs - 1) * rules.endLapFt;
   tape?.step("Q", "L with an end lap between two rolls", quantity, "ft", LAPS);
   tape?.step("N", "(L - end lap) / (roll length - end lap), rounded up", packs, "rolls", LAPS);
-  const size = `${plain(rules.rollWidthFt * 12)} in x ${plain(rules.rollLengthFt)} ft`;
+  const size = `${plain(rules.rollWidthFt * INCHES_IN.ft)} in x ${plain(rules.rollLengthFt)} ft`;
   return { item: "membrane", quantity, unit: "ft", packs, pack: `roll ${size}` };
 }
 
@@ -108,7 +109,7 @@ function showCourses({ wall, openings }: OpenedWall<SilledOpening>, courses: rea
   return elevation("membrane", wall, withPlace(openings), {
     pieces: courses.map(({ span, bottomFt, topFt, runFt }, i) => ({
       name: `${i + 1}`,
-      from: `${plain(Math.round(runFt * 10) / 10)} ft`,
+      from: formatLength(runFt * INCHES_IN.ft, 1),
       leftover: false,
       corners: cornersOnWall(wall, { x0: span[0], y0: bottomFt, x1: span[1], y1: topFt }),
     })),

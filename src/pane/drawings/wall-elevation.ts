@@ -12,7 +12,7 @@ import { textWidth } from "./text.ts";
 type Opening = WallElevationPicture["openings"][number];
 
 /** Fewest pixels to a foot: names of pieces and figures of columns keep their room; a longer wall is drawn in stretches below one another. */
-const LEAST_SCALE = 11;
+const LEAST_SCALE = 10;
 /** A column's line reaches so far below the foot. */
 const BELOW = 8;
 

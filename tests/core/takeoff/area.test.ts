@@ -198,6 +198,14 @@ test.each(["48x96", "4", "x8", "4x", "4x8x2", "0 x 8", "-4 x 8", "four x eight"]
 });
 
 describe("bead", () => {
+  test("a joint and a round bead by hand", () => {
+    const volumeIn3 = (10.1 * 231) / 128;
+    expect(beadCoverageFt(10.1, { kind: "joint", widthIn: 0.375, depthIn: 0.25 })).toBeCloseTo(volumeIn3 / 1.125, 9);
+    expect(beadCoverageFt(10.1, { kind: "round", diameterIn: 0.5 })).toBeCloseTo(volumeIn3 / (0.75 * Math.PI), 9);
+    // 100 ft at 16.2 ft a cartridge, with a tenth on top.
+    expect(beadContainers(100, { kind: "joint", widthIn: 0.375, depthIn: 0.25 }, 10.1, 0.1)).toBe(7);
+  });
+
   test("coverage falls as the section grows and rises with the container", () => {
     fc.assert(
       fc.property(positive(2), positive(2), positive(40), (widthIn, depthIn, flOz) => {
