@@ -1,13 +1,16 @@
 import { describe, expect, test } from "vitest";
 import { temperaturesC } from "../../src/core/enclosure/dew-profile.ts";
+import { exteriorShareOf } from "../../src/core/enclosure/exterior-share.ts";
 import { dewPointF, relativeHumidityPct, vaporPressurePa } from "../../src/core/enclosure/humid-air.ts";
+import { sdAtM } from "../../src/core/enclosure/layer-vapor.ts";
 import { type AirBothSides, type Profile, steadyProfile } from "../../src/core/enclosure/profile.ts";
 import { stackR } from "../../src/core/enclosure/r-value.ts";
 import { saturationPressurePa } from "../../src/core/enclosure/saturation.ts";
 import { DELTA_0, fToC, KG_SM2PA_IN_PERM } from "../../src/core/enclosure/si.ts";
+import { leastFactor } from "../../src/core/enclosure/surface-factor.ts";
 import { tautString } from "../../src/core/enclosure/taut-string.ts";
 import { assemble, type LayerRow } from "../core/enclosure/from-text.ts";
-import { halfLastDigit, rows } from "./rows.ts";
+import { halfLastDigit, offAsKnown, rows } from "./rows.ts";
 
 const wall = (layers: readonly (readonly [rsi: number, vapor: string])[]): LayerRow[] =>
   layers.map(([rsi, vapor], i) => ({
@@ -31,6 +34,14 @@ const DIN_A = assemble(
 );
 const DIN_AIR: AirBothSides = { insideC: 20, insideRh: 0.5, outsideC: -5, outsideRh: 0.8, curve: "ISO 13788" };
 const dinA = () => steadyProfile(DIN_A, DIN_AIR);
+const DIN_MONTH = {
+  name: "winter",
+  seconds: 1,
+  insideC: 20,
+  insidePa: vaporPressurePa(20, 0.5, "ISO 13788"),
+  outsideC: -5,
+  outsidePa: 321,
+};
 const NINETY_DAYS_S = 90 * 86400;
 
 /** ASHRAE Fundamentals 2021 (SI) ch. 27 Example 8: permeances in ng/(s m2 Pa), the inside film among the layers. */
@@ -39,11 +50,18 @@ const EX8_R = [0.12, 0.08, 1.9, 0.11, 0.18, 0.03];
 const EX8 = assemble(wall(EX8_R.map((r, i) => [r, `sd ${200 / (EX8_NG[i] ?? 1)}`])), "none", "none");
 const EX8_AIR: AirBothSides = { insideC: 21, insideRh: 0.4, outsideC: -6.6, outsideRh: 0.5, curve: "ASHRAE" };
 const ex8 = () => steadyProfile(EX8, EX8_AIR);
-const ex8Z = EX8_NG.map((ng) => 1 / ng);
+/** Resistance to vapor of each layer, m2 s Pa/ng. */
+const ex8Z = EX8.layers.map((l) => (l.sd === undefined ? 0 : sdAtM(l.sd, 0.5) / DELTA_0 / 1e12));
 const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 const EX7_R = [0.12, 0.08, 3.34, 0.88, 0.12, 0.107, 0.03];
 const EX7 = assemble(
-  EX7_R.map((r, i) => ({ row: i + 1, material: `layer ${i + 1}`, thicknessIn: undefined, resistance: `RSI ${r}` })),
+  EX7_R.map((r, i) => ({
+    row: i + 1,
+    material: `layer ${i + 1}`,
+    thicknessIn: undefined,
+    resistance: `RSI ${r}`,
+    role: i === 3 ? "air barrier" : undefined,
+  })),
   "none",
   "none",
 );
@@ -70,7 +88,7 @@ function behind(outboard: number, total: number): number {
 }
 
 const ANSWERS: Readonly<Record<string, () => number>> = {
-  "DIN-a sd total": () => 0.95 + 2 + 0.16 + 1.9,
+  "DIN-a sd total": () => sum(dinA().wall.layers.map((l) => sdAtM(l.sd, 0.5))),
   "DIN-a g_c": () =>
     // With the printed 437 Pa at the plane, as the example computes it.
     tautString({ x: [0, 3.11, 5.01], saturationPa: [2142, 437, 408] }, 1168, 321, new Set()).planes[0]?.kgM2s ?? 0,
@@ -81,12 +99,12 @@ const ANSWERS: Readonly<Record<string, () => number>> = {
   "DIN-a du chipboard mass fraction": () => (faceOf(dinA(), 3).wettingKgM2s * NINETY_DAYS_S) / (0.019 * 700),
   "DIN-clim p_i 20 C 50 %": () => vaporPressurePa(20, 0.5, "ISO 13788"),
   "DIN-clim p_e -5 C 80 %": () => vaporPressurePa(-5, 0.8, "ISO 13788"),
-  "DIN-clim fRsi 12.6 C": () => (12.6 + 5) / 25,
+  "DIN-clim fRsi 12.6 C": () => leastFactor(DIN_MONTH, 0.8)?.factor ?? 0,
   "DIN-clim theta_si for 80 % surface RH": () => fToC(dewPointF(20, 0.5 / 0.8, "ISO 13788")),
-  "ASHRAE-7 R inward": () => sum(EX7_R.slice(0, 3)),
-  "ASHRAE-7 R outward": () => sum(EX7_R.slice(3)),
+  "ASHRAE-7 R inward": () => ((1 - exteriorShareOf(EX7)) * stackR(EX7)) / RSI,
+  "ASHRAE-7 R outward": () => (exteriorShareOf(EX7) * stackR(EX7)) / RSI,
   "ASHRAE-7 R total": () => stackR(EX7) / RSI,
-  "ASHRAE-7 ratio": () => sum(EX7_R.slice(3)) / sum(EX7_R),
+  "ASHRAE-7 ratio": () => exteriorShareOf(EX7),
   "ASHRAE-7 theta interface": () => temperaturesC(EX7, { insideC: 21, outsideC: -1 })[3] ?? 0,
   "ASHRAE-7 psat(4.3)": () => saturationPressurePa(4.3, "ASHRAE"),
   "ASHRAE-7 max indoor RH": () =>
@@ -121,13 +139,16 @@ function numbered(example: string, quantity: string): number | undefined {
     return (faceOf(ex8(), n - 1).tempC - faceOf(ex8(), n).tempC) / (21 + 6.6);
   }
   if (/^Z \d/.test(quantity)) return ex8Z[n - 1];
-  if (/^vapour drop fraction/.test(quantity)) return (ex8Z[n - 1] ?? 0) / sum(ex8Z);
+  if (/^vapour drop fraction/.test(quantity)) {
+    const p = ex8();
+    return (faceOf(p, n - 1).initialPa - faceOf(p, n).initialPa) / (faceOf(p, 0).initialPa - faceOf(p, 6).initialPa);
+  }
   if (/^theta after layer/.test(quantity)) return faceOf(ex8(), n).tempC;
   return undefined;
 }
 
-/** Intermediate figures made from rounded ones in the source, a column that does not follow from its own inputs, and another function's row. */
-const OTHER = /^(psat (node|there)|initial vapour|corrected vapour|flow |max Rs)/;
+/** Pressures that the next two tests run, each at the temperature that its row names. */
+const OTHER = /^(psat (node|there)|initial vapour)/;
 
 describe("worked examples of condensation profiles", () => {
   const all = rows("enclosure-condensation.csv").filter((r) => !OTHER.test(r.quantity ?? ""));
@@ -138,7 +159,7 @@ describe("worked examples of condensation profiles", () => {
     // 116 000 ng is printed to three figures.
     const within = r.quantity === "m_c" ? 500 : halfLastDigit(r.printed ?? "") * (1 + 1e-9);
     if (r.reproduces === "yes") expect(off).toBeLessThanOrEqual(within);
-    else expect(off).toBeGreaterThan(within);
+    else expect(offAsKnown(got, r, within)).toBe(true);
   });
 
   // The source gives saturation pressures at its rounded or unrounded temperatures, as each row says.
@@ -162,7 +183,7 @@ describe("worked examples of condensation profiles", () => {
       : faceOf(ex8(), layer).initialPa;
     const off = Math.abs(got - Number(r.printed));
     if (r.reproduces === "yes") expect(off).toBeLessThanOrEqual(halfLastDigit(r.printed ?? ""));
-    else expect(off).toBeGreaterThan(halfLastDigit(r.printed ?? ""));
+    else expect(offAsKnown(got, r, halfLastDigit(r.printed ?? ""))).toBe(true);
   });
 
   test("one perm is 57.2 ng/(s m2 Pa) and an sd of 3.496 m", () => {

@@ -37,6 +37,17 @@ function records(text: string): string[][] {
   return out;
 }
 
+/**
+ * A printed value that is known to be off: the answer is the one that was worked out beside the print, and it differs from the print.
+ * Both sides are held, so that neither a wrong answer nor a mended row passes.
+ */
+export function offAsKnown(got: number, row: Row, within: number): boolean {
+  const recomputed = Number(row.recomputed);
+  if (row.recomputed === undefined || row.recomputed === "" || !Number.isFinite(recomputed)) return false;
+  const near = Math.abs(got - recomputed) <= halfLastDigit(row.recomputed) * (1 + 1e-9) + 1e-9;
+  return near && Math.abs(got - Number(row.printed)) > within;
+}
+
 /** Half of the last printed digit: 0.05 for "12.3", 0.5 for "12", 0.5e-13 for "5.72e-11"'s last place. */
 export function halfLastDigit(printed: string): number {
   const match = /^-?\d*\.?(\d*)(?:e([-+]?\d+))?$/i.exec(printed.trim());

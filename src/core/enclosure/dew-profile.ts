@@ -124,7 +124,7 @@ export function temperaturesC(assembly: Assembly, air: { insideC: number; outsid
     row: l.row,
     name: l.name,
     rM2KW: l.rIp / R_IP_IN_RSI,
-    sd: { kind: "points", points: [] } as const,
+    sd: [],
   }));
   const rsiM2KW = assembly.inside.rIp / R_IP_IN_RSI;
   const rseM2KW = assembly.outside.rIp / R_IP_IN_RSI;

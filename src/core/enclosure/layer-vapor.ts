@@ -2,16 +2,8 @@ import { BadInput, plain } from "../kit/refusal.ts";
 import { M_IN_INCH, sdFromPerm } from "./si.ts";
 import type { VaporData } from "./tables/materials.ts";
 
-/** Equivalent air layer of a whole layer, as a function of the relative humidity in it: pairs of humidity (share) and m. */
-export type SdCurve =
-  | { readonly kind: "points"; readonly points: readonly (readonly [number, number])[] }
-  | {
-      readonly kind: "power";
-      readonly sdAt100M: number;
-      readonly exponent: number;
-      readonly from: number;
-      readonly to: number;
-    };
+/** Equivalent air layer of a whole layer by the relative humidity in it: pairs of humidity (share) and m. */
+export type SdCurve = readonly (readonly [number, number])[];
 
 /** Mean humidity in the two cup tests of ASTM E96: dry cup 0 to 50 %, wet cup 50 to 100 %. */
 const DRY_CUP_RH = 0.25;
@@ -19,20 +11,16 @@ const WET_CUP_RH = 0.75;
 
 /** True where the layer's resistance to vapor depends on the humidity in it. */
 export function varies(curve: SdCurve): boolean {
-  return curve.kind === "power" || curve.points.length > 1;
+  return curve.length > 1;
 }
 
 /** Equivalent air layer in m at a relative humidity (share). Between points ln sd is straight; beyond them the end value holds. */
 export function sdAtM(curve: SdCurve, rhShare: number): number {
-  if (curve.kind === "power") {
-    return curve.sdAt100M * Math.min(Math.max(rhShare, curve.from), curve.to) ** -curve.exponent;
-  }
-  const { points } = curve;
-  const next = points.findIndex(([rh]) => rh >= rhShare);
-  if (next < 0) return points[points.length - 1]?.[1] ?? 0;
-  const [rhHigh, sdHigh] = points[next] as readonly [number, number];
+  const next = curve.findIndex(([rh]) => rh >= rhShare);
+  if (next < 0) return curve[curve.length - 1]?.[1] ?? 0;
+  const [rhHigh, sdHigh] = curve[next] as readonly [number, number];
   if (next === 0) return sdHigh;
-  const [rhLow, sdLow] = points[next - 1] as readonly [number, number];
+  const [rhLow, sdLow] = curve[next - 1] as readonly [number, number];
   const t = (rhShare - rhLow) / (rhHigh - rhLow);
   return sdLow ** (1 - t) * sdHigh ** t;
 }
@@ -40,13 +28,8 @@ export function sdAtM(curve: SdCurve, rhShare: number): number {
 /** The curve of a built-in material at a thickness. */
 export function materialSd(data: VaporData | undefined, thicknessIn: number): SdCurve | undefined {
   if (data === undefined) return undefined;
-  const thicknessM = thicknessIn * M_IN_INCH;
-  if (data.kind === "mu power") {
-    const { muAt100, exponent, from, to } = data;
-    return { kind: "power", sdAt100M: muAt100 * thicknessM, exponent, from, to };
-  }
-  const times = data.kind === "mu" ? thicknessM : 1;
-  return { kind: "points", points: data.points.map(([rh, value]) => [rh, value * times]) };
+  const times = data.kind === "mu" ? thicknessIn * M_IN_INCH : 1;
+  return data.points.map(([rh, value]) => [rh, value * times]);
 }
 
 /** A resistance to vapor of a layer's own: of the whole layer (perm, sd in m) or of its material (perm-in, mu). */
@@ -69,14 +52,11 @@ export interface OwnVapor {
  */
 export function ownSd(own: OwnVapor, thicknessIn: number, where: string): SdCurve {
   const dryM = sdOfFigure(own.dry, thicknessIn, where);
-  if (own.wet === undefined) return { kind: "points", points: [[DRY_CUP_RH, dryM]] };
-  return {
-    kind: "points",
-    points: [
-      [DRY_CUP_RH, dryM],
-      [WET_CUP_RH, sdOfFigure(own.wet, thicknessIn, where)],
-    ],
-  };
+  if (own.wet === undefined) return [[DRY_CUP_RH, dryM]];
+  return [
+    [DRY_CUP_RH, dryM],
+    [WET_CUP_RH, sdOfFigure(own.wet, thicknessIn, where)],
+  ];
 }
 
 function sdOfFigure({ kind, value }: VaporFigure, thicknessIn: number, where: string): number {

@@ -47,9 +47,7 @@ export function subdivide(layers: readonly MoistLayer[], pieceR: number): readon
 }
 
 function part(curve: SdCurve, pieces: number): SdCurve {
-  return curve.kind === "power"
-    ? { ...curve, sdAt100M: curve.sdAt100M / pieces }
-    : { kind: "points", points: curve.points.map(([rh, sd]) => [rh, sd / pieces]) };
+  return curve.map(([rh, sd]) => [rh, sd / pieces]);
 }
 
 /**

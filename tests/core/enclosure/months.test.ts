@@ -19,7 +19,7 @@ const moist = (w: TestWall): MoistWall => ({
     row: i + 1,
     name: `layer ${i + 1}`,
     rM2KW,
-    sd: { kind: "points", points: [[0.5, w.sd[i] ?? 0]] },
+    sd: [[0.5, w.sd[i] ?? 0]],
   })),
   rsiM2KW: w.rsi,
   rseM2KW: w.rse,

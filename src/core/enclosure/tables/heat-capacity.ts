@@ -1,8 +1,9 @@
 import type { Material } from "./materials.ts";
 
-/** Specific heat, Btu/(lb F). ASHRAE Handbook Fundamentals ch. 26, from memory. */
+/** Specific heat, Btu/(lb F). California joint appendix JA4 Table 4.5.2 (public law): softwood, plywood, gypsum board, concrete and stucco; the others from memory. */
 export const SPECIFIC_HEAT = {
-  wood: 0.39,
+  lumber: 0.33,
+  panel: 0.29,
   gypsum: 0.26,
   masonry: 0.2,
   insulation: 0.2,
@@ -20,8 +21,10 @@ const BY_NAME: Readonly<Record<string, keyof typeof SPECIFIC_HEAT>> = {
   "steel sheet": "steel",
 };
 
+const WOOD = { solid: "lumber", panel: "panel", none: "insulation" } as const;
+
 export function specificHeat(material: Pick<Material, "name" | "wood">): number {
-  return SPECIFIC_HEAT[BY_NAME[material.name] ?? (material.wood === undefined ? "insulation" : "wood")];
+  return SPECIFIC_HEAT[BY_NAME[material.name] ?? WOOD[material.wood ?? "none"]];
 }
 
 /** Above-grade walls that R402.2.5 calls mass walls by what they are made of, whatever their heat capacity; brick veneer is none. From memory. */

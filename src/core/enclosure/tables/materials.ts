@@ -4,17 +4,11 @@
  */
 
 /** How strongly a material resists vapor. `mu` compares with still air of the same thickness, `sd` is the equivalent air layer in m. */
-export type VaporData =
+export interface VaporData {
+  readonly kind: "mu" | "sd";
   /** pairs of relative humidity (share) and value; between points the logarithm is interpolated, beyond them the end value holds */
-  | { readonly kind: "mu" | "sd"; readonly points: readonly (readonly [number, number])[] }
-  /** mu = muAt100 x RH^-exponent, held constant outside `from` to `to` */
-  | {
-      readonly kind: "mu power";
-      readonly muAt100: number;
-      readonly exponent: number;
-      readonly from: number;
-      readonly to: number;
-    };
+  readonly points: readonly (readonly [number, number])[];
+}
 
 export type HeatData =
   | { readonly kind: "k"; readonly kWmK: number }
@@ -483,9 +477,14 @@ export const MATERIALS: readonly Material[] = [
     also: ["oriented strand board", "osb sheathing", "osb board", "strand board"],
     heat: k(0.0127 / 0.12),
     heatSource: `${F2021}: R 0.12 m2 K/W at 12.7 mm`,
-    // A power law fits the five points of one 12.3 mm board within 2 %; the spread between boards is far wider.
-    vapor: { kind: "mu power", muAt100: 60.6, exponent: 1.87, from: 0.1, to: 0.9 },
-    vaporSource: `power law fitted to the humidity series of one board in ${TABLE6}`,
+    vapor: series(12.3, [
+      [10, 3.6],
+      [30, 28],
+      [50, 73],
+      [70, 140],
+      [90, 220],
+    ]),
+    vaporSource: `${TABLE6} (650 kg/m3, 12.3 mm)`,
     vaporCaution: `OSB: ${ONE_BOARD}`,
     densityKgM3: 650,
     wood: "panel",
