@@ -122,8 +122,8 @@ describe("U-factors that the code equates with its R-values", () => {
         resistance: String(r),
       }));
     const parts = framedWall(
-      layers(cavity).map(readLayer),
-      layers(depthIn * 1.25).map(readLayer),
+      layers(cavity).map((row) => readLayer(row)),
+      layers(depthIn * 1.25).map((row) => readLayer(row)),
       0.25,
       film,
       outsideFilm("winter", film),

@@ -22,8 +22,13 @@ const NONE = insideFilm("none");
 /** Two parts side by side, U in W/(m2 K). */
 const framedSi = (clear: readonly number[], framing: readonly number[], share: number, method: UMethod) =>
   uFactor(
-    framedWall(siRows(clear).map(readLayer), siRows(framing).map(readLayer), share, NONE, outsideFilm("none", NONE))
-      .paths,
+    framedWall(
+      siRows(clear).map((row) => readLayer(row)),
+      siRows(framing).map((row) => readLayer(row)),
+      share,
+      NONE,
+      outsideFilm("none", NONE),
+    ).paths,
     method,
     () => 0,
   ) * W_M2K_IN_BTU;
@@ -46,8 +51,8 @@ const wall900 = [BESTEST_FILMS.inside, 0.1 / 0.51, 0.0615 / 0.04, 0.009 / 0.14, 
 const wood90 = (cavity: number, ci: number) =>
   uFactor(
     framedWall(
-      ipRows([0.08, 0.56, cavity, ci, 0.56]).map(readLayer),
-      ipRows([0.08, 0.56, 4.38, ci, 0.56]).map(readLayer),
+      ipRows([0.08, 0.56, cavity, ci, 0.56]).map((row) => readLayer(row)),
+      ipRows([0.08, 0.56, 4.38, ci, 0.56]).map((row) => readLayer(row)),
       0.25,
       insideFilm("wall"),
       outsideFilm("winter", insideFilm("wall")),

@@ -29,7 +29,7 @@ const materialColumns = columnsOf<MaterialFacts>(
 function foundMaterials(words: string | undefined) {
   if (words === undefined) return MATERIALS;
   const exact = findMaterial(words);
-  if (exact !== undefined) return [exact];
+  if (exact?.name === words.trim().toLowerCase()) return [exact];
   const wanted = words.toLowerCase().split(/\s+/);
   const fits = MATERIALS.filter((m) =>
     wanted.every((w) => [m.name, ...m.also].some((n) => n.toLowerCase().includes(w))),

@@ -41,7 +41,7 @@ const rLayer = cellFunction({
       "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 1: 0.150 m of k 0.035 has R 4.29 m2 K/W, here in h ft2 F/Btu (x 5.678263)",
   },
   run: ({ material, thickness: thicknessIn, R }, tape) =>
-    layerR(readLayer({ row: 1, material, thicknessIn, resistance: R }), tape),
+    layerR(readLayer({ row: 1, material, thicknessIn, resistance: R }, tape), tape),
 });
 
 const permLayer = cellFunction({
@@ -68,7 +68,7 @@ const permLayer = cellFunction({
       "a US national laboratory's open data set, plywood, mu 200 at 50 % RH: 0.6881 perm-inch by the perm of 57.2135 ng/(s m2 Pa)",
   },
   run: ({ material, thickness: thicknessIn, humidity: percent }, tape) =>
-    layerPerm(readLayer({ row: 1, material, thicknessIn }), percent / 100, tape),
+    layerPerm(readLayer({ row: 1, material, thicknessIn }, tape), percent / 100, tape),
 });
 
 export const enclosureMaterialFunctions = [rLayer, permLayer] as const;

@@ -116,7 +116,7 @@ const uFactorFunction = cellFunction({
       );
     }
     const inside = readInsideFilm(a.insideFilm);
-    const rows = layerRows(a.layers).map(readLayer);
+    const rows = layerRows(a.layers).map((row) => readLayer(row, tape));
     const wall = framedWall(rows, framing, share, inside, readOutsideFilm(a.outsideFilm, inside), tape);
     const fixings = a.fixings.map(fixingOf);
     return uFactor(wall.paths, a.framingMethod, (rIp) => fixingsU(wall.clear, fixings, rIp, tape), tape);

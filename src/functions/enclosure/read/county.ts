@@ -1,5 +1,6 @@
 import { type County, counties } from "../../../core/enclosure/county.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
+import { editDistance } from "./near.ts";
 import { stateCode } from "./state.ts";
 
 /** Counties of another name since the list of 2010, by state. */
@@ -32,12 +33,17 @@ export function readCounty(county: string, state: string): County {
   const fits = own.filter((c) => keyOf(c.name) === wanted);
   const found = fits.find((c) => whole(c.name) === whole(county)) ?? fits[0];
   if (found !== undefined) return found;
-  const near = own.filter((c) => wanted !== "" && keyOf(c.name).startsWith(wanted.slice(0, 4))).map((c) => c.name);
+  const near = own.filter((c) => isNear(wanted, keyOf(c.name))).map((c) => c.name);
   throw new BadInput(
     `"${county}" is not a county of ${code} in the list`,
     `${own.length} counties are listed there`,
     near.length > 0 ? `Near names: ${near.slice(0, 5).join(", ")}` : "Check the spelling",
   );
+}
+
+function isNear(wanted: string, known: string): boolean {
+  if (wanted === "") return false;
+  return known.startsWith(wanted.slice(0, 5)) || editDistance(wanted, known) <= (wanted.length < 6 ? 1 : 2);
 }
 
 function whole(name: string): string {

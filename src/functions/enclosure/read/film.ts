@@ -26,10 +26,11 @@ const tidied = (text: string) => text.trim().toLowerCase().replace(/\s+/g, " ");
 /** `0.68`, `R-0.68`, `RSI 0.12`, `0.12 m2K/W`; `none` is 0. */
 function readR(tidy: string): number | undefined {
   if (tidy === "none") return 0;
-  const bare = /^r?-?(\d+\.?\d*|\.\d+)$/.exec(tidy);
+  const bare = /^(?:r-?)?(\d+\.?\d*|\.\d+)$/.exec(tidy);
   if (bare !== null) return Number(bare[1]);
   const rsi = /^rsi\s*-?\s*(\d+\.?\d*|\.\d+)$/.exec(tidy);
-  return quantityIn(rsi === null ? tidy : `${rsi[1]} RSI`, "R");
+  // A bare negative number would pass the reader of quantities.
+  return tidy.startsWith("-") ? undefined : quantityIn(rsi === null ? tidy : `${rsi[1]} RSI`, "R");
 }
 
 /**

@@ -3,7 +3,7 @@ import type { LayerInput } from "../../../core/enclosure/layer.ts";
 import { NO_ROLE } from "../../../core/enclosure/layer-role.ts";
 import type { Tape } from "../../../core/kit/tape.ts";
 import { readInsideFilm, readOutsideFilm } from "./film.ts";
-import { findMaterial, unknownMaterial } from "./material.ts";
+import { type NamedMaterial, namedMaterial, unknownMaterial } from "./material.ts";
 import { readResistance } from "./resistance.ts";
 import { readRole } from "./role.ts";
 import { readVapor } from "./vapor.ts";
@@ -25,23 +25,48 @@ export interface LayerRow {
 }
 
 /**
- * Understands the texts of a row.
+ * Understands the texts of a row. A thickness or an R in the name ("5/8 drywall", "R-13 batt") counts where its column is blank.
  * @throws BadInput naming the row: unknown material without figures of its own, unreadable figure
  */
-export function readLayer(row: LayerRow): LayerInput {
+export function readLayer(row: LayerRow, tape?: Tape): LayerInput {
   const where = `row ${row.row}`;
-  const material = findMaterial(row.material);
+  const named = namedMaterial(row.material);
   const resistance = row.resistance === undefined ? undefined : readResistance(row.resistance, where);
   const vapor = row.vapor === undefined ? undefined : readVapor(row.vapor, row.vaporWet, where);
   // A sheet of the office's own, with a permeance and no thickness, is a membrane: it needs no R.
   const sheet = vapor !== undefined && (row.thicknessIn ?? 0) === 0;
-  if (material === undefined && resistance === undefined && !sheet) throw unknownMaterial(row.material, where);
-  const role = row.role === undefined ? NO_ROLE : readRole(row.role, where);
-  return { row: row.row, name: row.material, thicknessIn: row.thicknessIn, material, resistance, vapor, role };
+  if (named === undefined && resistance === undefined && !sheet) throw unknownMaterial(row.material, where);
+  const input: LayerInput = {
+    row: row.row,
+    name: row.material,
+    thicknessIn: row.thicknessIn,
+    material: named?.material,
+    resistance,
+    vapor,
+    role: row.role === undefined ? NO_ROLE : readRole(row.role, where),
+  };
+  return named === undefined ? input : withName(input, named, tape);
+}
+
+function withName(input: LayerInput, { thicknessIn, rIp }: NamedMaterial, tape: Tape | undefined): LayerInput {
+  if (rIp !== undefined && input.resistance === undefined) {
+    tape?.assume(`${input.name} in row ${input.row}: R ${rIp}, as its name says`);
+    return { ...input, resistance: { kind: "R", rIp } };
+  }
+  if (thicknessIn !== undefined && (input.thicknessIn ?? 0) === 0) {
+    tape?.assume(`${input.name} in row ${input.row}: ${thicknessIn} in, as its name says`);
+    return { ...input, thicknessIn };
+  }
+  return input;
 }
 
 /** A stack between its films, from cell texts. */
 export function readAssembly(rows: readonly LayerRow[], inside: string, outside: string, tape?: Tape): Assembly {
   const film = readInsideFilm(inside);
-  return assemble(rows.map(readLayer), film, readOutsideFilm(outside, film), tape);
+  return assemble(
+    rows.map((row) => readLayer(row, tape)),
+    film,
+    readOutsideFilm(outside, film),
+    tape,
+  );
 }

@@ -1,5 +1,6 @@
 import { MATERIALS, type Material } from "../../../core/enclosure/tables/materials.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
+import { editDistance } from "./near.ts";
 
 function key(name: string): string {
   return name
@@ -15,9 +16,43 @@ const BY_NAME: ReadonlyMap<string, Material> = new Map(
   MATERIALS.flatMap((m) => [m.name, ...m.also].map((name) => [key(name), m] as const)),
 );
 
-/** The built-in material of a name or one of its other names, in any case. */
+/** What builders write before a material: `5/8 drywall`, `1/2 in. plywood`, `R-13 batt`, `2x4 studs`. */
+const SIZE = /^(?:(\d+)[ -])?(\d+(?:\.\d+)?|\d+\/\d+)(?: ?(?:in(?:ch)?\.?|"|''))? (.+)$/i;
+const NOMINAL = /^[1-8]x\d{1,2} (.+)$/i;
+const R_LABEL = /^r-? ?(\d+(?:\.\d+)?) (.+)$/i;
+
+/** A material and what its name says of it beside. */
+export interface NamedMaterial {
+  readonly material: Material;
+  /** "5/8 drywall" is 0.625 */
+  readonly thicknessIn: number | undefined;
+  /** "R-13 batt" is 13 */
+  readonly rIp: number | undefined;
+}
+
+/** The built-in material of a name or one of its other names, in any case, with the size or R that stands before it. */
+export function namedMaterial(name: string): NamedMaterial | undefined {
+  const tidy = name.trim().replace(/\s+/g, " ");
+  const whole = BY_NAME.get(key(tidy));
+  if (whole !== undefined) return { material: whole, thicknessIn: undefined, rIp: undefined };
+  const label = R_LABEL.exec(tidy);
+  const labeled = BY_NAME.get(key(label?.[2] ?? ""));
+  if (labeled !== undefined) return { material: labeled, thicknessIn: undefined, rIp: Number(label?.[1]) };
+  const nominal = BY_NAME.get(key(NOMINAL.exec(tidy)?.[1] ?? ""));
+  if (nominal !== undefined) return { material: nominal, thicknessIn: undefined, rIp: undefined };
+  const size = SIZE.exec(tidy);
+  const sized = BY_NAME.get(key(size?.[3] ?? ""));
+  if (sized === undefined) return undefined;
+  return { material: sized, thicknessIn: inchesOf(size?.[1], size?.[2] ?? ""), rIp: undefined };
+}
+
+function inchesOf(wholes: string | undefined, part: string): number {
+  const [above = "0", below = "1"] = part.split("/");
+  return Number(wholes ?? 0) + Number(above) / Number(below);
+}
+
 export function findMaterial(name: string): Material | undefined {
-  return BY_NAME.get(key(name));
+  return namedMaterial(name)?.material;
 }
 
 /** Built-in names that a mistyped one may have meant: nearest spelling or a shared word, nearest first, three at most. */
@@ -49,20 +84,4 @@ export function unknownMaterial(name: string, where: string): BadInput {
 
 function shorten(text: string): string {
   return text.length > 40 ? `${text.slice(0, 39)}…` : text;
-}
-
-/** Levenshtein distance, with long names cut: no material's name is longer. */
-function editDistance(a: string, b: string): number {
-  const left = a.slice(0, 40);
-  const right = b.slice(0, 40);
-  let row = Array.from({ length: right.length + 1 }, (_, i) => i);
-  for (let i = 1; i <= left.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= right.length; j++) {
-      const cost = left[i - 1] === right[j - 1] ? 0 : 1;
-      next.push(Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + cost));
-    }
-    row = next;
-  }
-  return row[right.length] ?? 0;
 }
