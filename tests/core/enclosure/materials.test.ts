@@ -132,7 +132,9 @@ describe("R_LAYER, PERM_LAYER and R_SCHEDULE", () => {
           rs.reduce((a, b) => a + b, 0),
           8,
         );
-        own.slice(1).forEach((r, i) => expect(r.totalIp - (own[i]?.totalIp ?? 0)).toBeCloseTo(r.rIp, 9));
+        own.slice(1).forEach((r, i) => {
+          expect(r.totalIp - (own[i]?.totalIp ?? 0)).toBeCloseTo(r.rIp, 9);
+        });
       }),
     );
     expect(value("R_SCHEDULE", [["panel", 1.5]])).toHaveLength(3);
