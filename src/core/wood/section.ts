@@ -116,4 +116,9 @@ export function showSection(section: Section, tape?: Tape): void {
     "in",
     section.nominal === undefined ? "as given" : DRESSED_SOURCE,
   );
+  if (isFlat(section)) {
+    tape?.caution(
+      `${section.name} is loaded on its wide face, since the depth stands last: turn the two sizes where it stands on edge.`,
+    );
+  }
 }

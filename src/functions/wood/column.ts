@@ -1,4 +1,5 @@
 import type { LoadLevel } from "../../core/kit/load-level.ts";
+import { plain } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { beamColumnChecks } from "../../core/wood/beam-column.ts";
 import type { Bracing, Fastening } from "../../core/wood/column.ts";
@@ -37,7 +38,10 @@ const plyFastening = orElse("ply fastening", "none", "plies not joined: each buc
 const COLUMN_SOURCES = "Built-up columns: NDS 15.3, from memory";
 const EULER = "Stability by Emin (NDS since 2005), not the older KcE with E.";
 
-function bracingOf(lengthFt: number, weakFt: number | undefined, fastening: Fastening): Bracing {
+function bracingOf(lengthFt: number, weakFt: number | undefined, fastening: Fastening, tape?: Tape): Bracing {
+  if (weakFt !== undefined && weakFt > lengthFt) {
+    tape?.caution(`The weak direction is unbraced over ${plain(weakFt)} ft, longer than the column: is it in feet?`);
+  }
   return { strongIn: lengthFt * 12, weakIn: (weakFt ?? lengthFt) * 12, fastening };
 }
 
@@ -85,7 +89,7 @@ export const woodColumn = cellFunction({
     const wood = woodFor(a.material, a.values, a.section, tape);
     sayLevel("The capacity", use.method, a.loadLevel, tape);
     const member = { section: a.section, wood, use, repetitive: false };
-    return columnAnswer(member, bracingOf(a.length, a.weak, a.plyFastening), tape).capacityLb;
+    return columnAnswer(member, bracingOf(a.length, a.weak, a.plyFastening, tape), tape).capacityLb;
   },
 });
 
@@ -98,7 +102,12 @@ export const woodBeamColumn = cellFunction({
     section,
     material,
     length: height,
-    axial: quantity("lb", { says: "axial load at the level of the design method, lb", min: 0, max: 500_000 }),
+    axial: quantity("lb", {
+      says: "axial load at the level of the design method, lb",
+      min: 0,
+      max: 500_000,
+      usual: { min: 50, max: 100_000, ask: "is it the axial load in lb?" },
+    }),
     lateral: quantity("plf", { says: "load along the depth of the section, plf, either way", min: -5000, max: 5000 }),
     weak,
   },
@@ -149,7 +158,7 @@ export const woodBeamColumn = cellFunction({
       { section: a.section, wood, use, repetitive: false },
       {
         lengthIn: a.length * 12,
-        bracing: bracingOf(a.length, a.weak, a.plyFastening),
+        bracing: bracingOf(a.length, a.weak, a.plyFastening, tape),
         axialLb: a.axial,
         lateralLbPerIn: lateral.design / 12,
         serviceLbPerIn: lateral.service / 12,

@@ -151,6 +151,13 @@ function gradeNamed(name: string, own: readonly ValuesRow[]): { species: Species
   }
   const found = parseGrade(name);
   if (found !== undefined) return found;
+  if (/\b(lvl|psl|lsl|clt|glulam|glu-lam|veneer|\d\.\de)\b/.test(key(name))) {
+    throw new BadInput(
+      `The material "${name.slice(0, 60)}" has no generic values`,
+      "structural composite and glued laminated lumber are designed by the evaluation report of the product",
+      "Point at one row of values (material, kind, Fb ...), or add the name to your values",
+    );
+  }
   const mine = own.length === 0 ? "" : `, or a name of your values such as ${own[0]?.material}`;
   throw new BadInput(
     `The material "${name.slice(0, 60)}" is not known`,
@@ -163,6 +170,8 @@ const SPECIES_WORDS: Readonly<Record<string, Species>> = {
   "douglas fir-larch": "Douglas fir-larch",
   "douglas fir larch": "Douglas fir-larch",
   "douglas fir": "Douglas fir-larch",
+  "doug fir-larch": "Douglas fir-larch",
+  "doug fir": "Douglas fir-larch",
   "df-l": "Douglas fir-larch",
   dfl: "Douglas fir-larch",
   df: "Douglas fir-larch",

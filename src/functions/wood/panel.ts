@@ -1,6 +1,6 @@
 import type { LoadDuration } from "../../core/kit/load-duration.ts";
 import type { LoadLevel } from "../../core/kit/load-level.ts";
-import { BadInput } from "../../core/kit/refusal.ts";
+import { BadInput, plain } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import type { Check } from "../../core/wood/check.ts";
 import type { AllowedSpan } from "../../core/wood/joist-span.ts";
@@ -9,8 +9,8 @@ import { levels } from "../../core/wood/use.ts";
 import { ifGiven } from "../basis/term.ts";
 import { cellFunction, preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
-import { optional } from "../declare/param.ts";
-import { choice, length, quantity } from "../declare/scalar.ts";
+import { optional, type Param } from "../declare/param.ts";
+import { choice, length, oneCell, quantity } from "../declare/scalar.ts";
 import { panel, panelValues } from "./panel-param.ts";
 import { deflectionLimit, designMethod, loadDuration, spans, useOf, woodService, woodStandard } from "./params.ts";
 
@@ -20,6 +20,41 @@ const pressure = quantity("psf", {
   max: 10_000,
   usual: { min: -300, max: 300, ask: "is it psf?" },
 });
+const spanInches = length("in", {
+  says: "span, center to center of the supports, in",
+  min: 2,
+  max: 240,
+  usual: { min: 12, max: 144, ask: "is it the span in inches, not feet?" },
+});
+
+/** A span, and whether a unit was written behind it. */
+interface PanelSpan {
+  readonly inches: number;
+  readonly bare: boolean;
+}
+
+const panelSpanIn: Param<PanelSpan, number | string> = {
+  ...spanInches,
+  read(raw, at, notes) {
+    const { value, shown } = spanInches.read(raw, at, notes);
+    const cell = oneCell(raw, at, "the span in inches");
+    return { value: { inches: value, bare: typeof cell === "number" || /^[\d.\s]+$/.test(String(cell)) }, shown };
+  },
+};
+
+/** Spans under a foot carry hundreds of psf in print; under an everyday pressure they are feet. */
+const FEET = { underIn: 12, underPsf: 100 } as const;
+
+/** Inches of a span. @throws BadInput for a bare number that must be feet */
+function inchesOf({ inches, bare }: PanelSpan, psf: number): number {
+  if (!bare || inches >= FEET.underIn || Math.abs(psf) >= FEET.underPsf) return inches;
+  throw new BadInput(
+    `Span is ${plain(inches)} in under ${plain(Math.abs(psf))} psf`,
+    "a panel's span is in inches, and this looks like feet",
+    `Give ${plain(inches * 12)} for ${plain(inches)} ft, or text such as ${plain(inches)} in`,
+  );
+}
+
 const grain = optional(
   choice(["along", "across"], {
     says: "direction of the span: along the face grain, or across it",
@@ -76,8 +111,8 @@ function caseOf(a: PanelArguments, spanIn: number, tape?: Tape): PanelCase {
 
 const checkColumns = columnsOf<Check>(
   ["check", "", (c) => c.check],
-  ["demand", "as unit", (c) => c.demand],
-  ["capacity", "as unit", (c) => c.capacity],
+  ["demand", "", (c) => c.demand],
+  ["capacity", "", (c) => c.capacity],
   ["unit", "", (c) => c.unit],
   ["ratio", "", (c) => c.ratio],
 );
@@ -102,12 +137,7 @@ export const panelCheck = cellFunction({
   summary: "A panel over one, two or three bays under wind or live load: bending, rolling shear, deflection.",
   params: {
     panel,
-    span: length("in", {
-      says: "span, center to center of the supports, in",
-      min: 2,
-      max: 240,
-      usual: { min: 12, max: 144, ask: "is it the span in inches, not feet?" },
-    }),
+    span: panelSpanIn,
     pressure,
     spans,
     grain,
@@ -137,7 +167,7 @@ export const panelCheck = cellFunction({
       "Formwork textbook (4th ed. 2010), Ex. 5-14: bending allows 183 psf, 1.05 times 175 psf; the rest exact arithmetic",
   },
   run(a, tape) {
-    const rows = checkColumns.rows(panelChecks(caseOf(a, a.span, tape), tape));
+    const rows = checkColumns.rows(panelChecks(caseOf(a, inchesOf(a.span, a.pressure), tape), tape));
     tape?.step("checks", "check, demand, capacity, unit, ratio", rows, "", "");
     return rows;
   },

@@ -39,8 +39,8 @@ export function useOf(a: UseArguments, tape?: Tape): Use {
 
 export const checkColumns = columnsOf<Check>(
   ["check", "", (c) => c.check],
-  ["demand", "as unit", (c) => c.demand],
-  ["capacity", "as unit", (c) => c.capacity],
+  ["demand", "", (c) => c.demand],
+  ["capacity", "", (c) => c.capacity],
   ["unit", "", (c) => c.unit],
   ["ratio", "", (c) => c.ratio],
   ["clause", "", (c) => c.clause],

@@ -62,8 +62,8 @@ function made(name: string, plies: number, first: string, second: string, metric
   }
   const whole = /^\d+$/.test(first) && /^\d+$/.test(second);
   if (whole && !metric) return nominalSection(name, plies, Number(first), Number(second));
-  const by = metric ? 1 / MM_IN_INCH : 1;
-  const [plyIn, depthIn] = [sizeOf(first) * by, sizeOf(second) * by];
+  const unit = metric ? MM_IN_INCH : 1;
+  const [plyIn, depthIn] = [sizeOf(first) / unit, sizeOf(second) / unit];
   if (!(plyIn >= LEAST_IN && plyIn <= MOST_IN && depthIn >= LEAST_IN && depthIn <= MOST_IN)) {
     throw new BadInput(
       `${name} is read as ${plyIn} x ${depthIn} in`,

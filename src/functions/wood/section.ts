@@ -19,7 +19,7 @@ interface Property {
 
 const columns = columnsOf<Property>(
   ["property", "", (p) => p.property],
-  ["value", "as unit", (p) => p.value],
+  ["value", "", (p) => p.value],
   ["unit", "", (p) => p.unit],
 );
 const returns: Returns<Table | number> = columns.table(
