@@ -6,6 +6,7 @@ import { cuttingLayout } from "./cutting-layout.ts";
 import { cuttingLengths } from "./cutting-lengths.ts";
 import { loadCombinations } from "./load-combinations.ts";
 import { loadPlan } from "./load-plan.ts";
+import { overturningWall } from "./overturning.ts";
 import { panelBays } from "./panel-bays.ts";
 import { sling } from "./sling.ts";
 import { wallElevation } from "./wall-elevation.ts";
@@ -13,6 +14,7 @@ import { wallSection } from "./wall-section.ts";
 import { wettingYear } from "./wetting-year.ts";
 import { windZones } from "./wind-zones.ts";
 import { woodMember } from "./wood-member.ts";
+import { yieldMode } from "./yield-mode.ts";
 
 /**
  * Draws one kind of picture: SVG with presentation attributes and classes, since the page allows no style attributes.
@@ -35,6 +37,8 @@ const DRAWINGS: Readonly<Record<string, Draw>> = {
   bid,
   "wood-member": woodMember,
   "panel-bays": panelBays,
+  "yield-mode": yieldMode,
+  overturning: overturningWall,
 };
 
 /** Narrowest place that drawings are laid out for; in a narrower one they shrink. */
