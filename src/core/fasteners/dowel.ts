@@ -21,24 +21,33 @@ export interface Dowel {
 /** Sizes are given to three places or as a fraction: so much may a diameter be off its size. */
 const SAME_SIZE_IN = 0.0011;
 
-function rootOf(sizes: readonly (readonly [nominalIn: number, rootIn: number])[], type: string, diameterIn: number) {
-  const found = sizes.find(([nominalIn]) => Math.abs(nominalIn - diameterIn) < SAME_SIZE_IN);
-  if (found !== undefined) return found[1];
+interface Size {
+  readonly nominalIn: number;
+  readonly rootIn: number;
+  /** as lists call it */
+  readonly says: string;
+}
+
+const LAGS: readonly Size[] = LAG_ROOTS.map(([nominalIn, rootIn]) => ({ nominalIn, rootIn, says: plain(nominalIn) }));
+const SCREWS: readonly Size[] = WOOD_SCREW_ROOTS.map(([number, nominalIn, rootIn]) => ({
+  nominalIn,
+  rootIn,
+  says: `${plain(nominalIn)} (No. ${number})`,
+}));
+
+function rootOf(sizes: readonly Size[], type: string, diameterIn: number): number {
+  const found = sizes.find(({ nominalIn }) => Math.abs(nominalIn - diameterIn) < SAME_SIZE_IN);
+  if (found !== undefined) return found.rootIn;
   throw new OutOfRange(
     `A ${type} of ${plain(diameterIn)} in is no size of the table`,
-    `the root diameter is known for ${sizes.map(([nominalIn]) => plain(nominalIn)).join(", ")} in (NDS Appendix L)`,
+    `the root diameter is known for ${sizes.map(({ says }) => says).join(", ")} in (NDS Appendix L)`,
     "Give the nominal diameter of one of these",
   );
 }
 
 function yieldDiameterIn(type: FastenerType, diameterIn: number): number {
-  if (type === "lag screw") return rootOf(LAG_ROOTS, type, diameterIn);
-  if (type === "wood screw")
-    return rootOf(
-      WOOD_SCREW_ROOTS.map(([, nominalIn, rootIn]) => [nominalIn, rootIn]),
-      type,
-      diameterIn,
-    );
+  if (type === "lag screw") return rootOf(LAGS, type, diameterIn);
+  if (type === "wood screw") return rootOf(SCREWS, type, diameterIn);
   if (type === "nail") within("The diameter of the nail", diameterIn, 0.099, 0.273, "in", "NDS Appendix I");
   else within("The diameter of the bolt", diameterIn, 0.25, 1, "in", "NDS 12.3.1");
   return diameterIn;

@@ -33,6 +33,7 @@ export interface FurringAnswer {
 }
 
 const HELD = ["2018", "2021"];
+const [NARROW_IN, WIDE_IN] = FURRING_SPACINGS_IN;
 
 function checkEdition(c: FurringCase): void {
   if (!HELD.includes(c.edition)) {
@@ -57,7 +58,7 @@ function claddingColumn(psf: number, edition: string): number {
 }
 
 function furringColumn(furringIn: number): "at16" | "at24" {
-  return furringIn <= FURRING_SPACINGS_IN[0] ? "at16" : "at24";
+  return furringIn <= NARROW_IN ? "at16" : "at24";
 }
 
 function rowsOf(c: FurringCase): readonly FurringRow[] {
@@ -83,11 +84,11 @@ export function furringFasteners(c: FurringCase, tape?: Tape): FurringAnswer {
   const clause = `residential code ${c.edition} ${number}`;
   within("The insulation", c.insulationIn, 0.1, 4, "in", clause);
   within("The weight of the cladding", c.claddingPsf, 0.1, 25, "psf", clause);
-  within("The furring spacing", c.furringIn, 1, 24, "in", clause);
+  within("The furring spacing", c.furringIn, 1, WIDE_IN, "in", clause);
   const column = claddingColumn(c.claddingPsf, c.edition);
   const furring = furringColumn(c.furringIn);
   const psf = CLADDING_PSF[column] ?? 0;
-  const at = furring === "at16" ? 16 : 24;
+  const at = furring === "at16" ? NARROW_IN : WIDE_IN;
   tape?.step("cladding", `next column from ${plain(c.claddingPsf)} psf`, psf, "psf", clause);
   tape?.step("furring", `next column from ${plain(c.furringIn)} in`, at, "in", clause);
   let held: { spacingIn: number; foamIn: number } | undefined;
