@@ -47,13 +47,8 @@ export function yieldMode(picture: YieldModePicture, width: number): SVGTemplate
     y = row.foot + LINE;
   });
   const gap = picture.gapIn > 0 ? `, gap ${inches(picture.gapIn)} in` : "";
-  const each = paragraph(
-    `${rough(picture.loadLb)} lb for each fastener${gap}; bends where a dot stands`,
-    0,
-    y,
-    width,
-    "dw-soft",
-  );
+  const dots = bent.bends.length > 0 ? "; it bends where a dot stands" : "";
+  const each = paragraph(`${rough(picture.loadLb)} lb for each fastener${gap}${dots}`, 0, y, width, "dw-soft");
   return frame(picture, "Yield mode", width, each.foot + SMALL / 2, [...parts, ...each.parts]);
 }
 
