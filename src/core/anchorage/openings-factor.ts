@@ -11,6 +11,10 @@ export interface WallOpening {
   readonly leftFt: number | undefined;
 }
 
+interface PlacedOpening extends WallOpening {
+  readonly leftFt: number;
+}
+
 export interface PerforatedWall {
   readonly lengthFt: number;
   readonly heightFt: number;
@@ -23,13 +27,18 @@ const FULL_ASPECT = 2;
 const HIGHEST_FT = 20;
 const CLOSE_FT = 1e-6;
 
+/** The openings from left to right, or undefined where the place of one is not known. */
+function inOrder(openings: readonly WallOpening[]): readonly PlacedOpening[] | undefined {
+  const placed = openings.filter((o): o is PlacedOpening => o.leftFt !== undefined);
+  return placed.length < openings.length ? undefined : placed.sort((a, b) => a.leftFt - b.leftFt);
+}
+
 /** Pieces of full height between placed openings, from left to right, ft. */
-function piecesFt(wall: PerforatedWall): readonly number[] {
-  const placed = [...wall.openings].sort((a, b) => (a.leftFt ?? 0) - (b.leftFt ?? 0));
+function piecesFt(wall: PerforatedWall, placed: readonly PlacedOpening[]): readonly number[] {
   const pieces: number[] = [];
   let from = 0;
   for (const o of placed) {
-    const left = o.leftFt ?? 0;
+    const left = o.leftFt;
     if (left < from - CLOSE_FT) {
       throw new BadInput(
         `Opening ${o.name} begins ${plain(left)} ft from the left`,
@@ -59,20 +68,19 @@ function countedFt(pieceFt: number, heightFt: number): number {
 
 /** Sum of the lengths that count, ft: by place where the openings have one, else all that the openings leave. */
 function fullHeightFt(wall: PerforatedWall, tape?: Tape): number {
-  if (wall.openings.some((o) => o.leftFt === undefined)) {
+  const placed = inOrder(wall.openings);
+  if (placed === undefined) {
     tape?.caution(
       "Openings without a left edge: the shape of the pieces between them is not checked, and narrow ones count in full.",
     );
     return wall.lengthFt - wall.openings.reduce((sum, o) => sum + o.widthFt * o.count, 0);
   }
-  const pieces = piecesFt(wall);
-  if (
-    wall.openings.length > 0 &&
-    Math.min(pieces[0] ?? 0, pieces.at(-1) ?? 0) < wall.heightFt / GREATEST_ASPECT - CLOSE_FT
-  ) {
+  const pieces = piecesFt(wall, placed);
+  const leastFt = wall.heightFt / GREATEST_ASPECT;
+  if ([pieces[0], pieces.at(-1)].some((ft = 0) => ft < leastFt - CLOSE_FT)) {
     throw new OutOfRange(
       "An end of the wall has no piece of full height that counts",
-      `the method wants one at each end, at least ${plain(wall.heightFt / GREATEST_ASPECT)} ft wide here (SDPWS 4.3.5.3)`,
+      `the method wants one at each end, at least ${plain(leastFt)} ft wide here (SDPWS 4.3.5.3)`,
       "End the perforated wall at the last piece that is wide enough",
     );
   }

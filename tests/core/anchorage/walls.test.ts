@@ -131,6 +131,9 @@ describe("wall with openings", () => {
     for (const h of [4, 20]) expect(co(wall([], 12, h))).toBe(1);
     expect(() => co(wall([opening(4, 8.1)]))).toThrow(/8.1 ft high: the wall is 8 ft high/);
     expect(co(wall([opening(4, 8, 4)]))).toBeGreaterThan(0);
+    // The dust of unit conversion is no difference.
+    expect(co(wall([opening(4, 8 + 5e-7, 4)]))).toBeGreaterThan(0);
+    expect(() => co(wall([], 2))).toThrow(/no piece of full height/);
     expect(() => co(wall([opening(2, 4, 4, 2)]))).toThrow(/left edge of its own|own left edge/);
     expect(() => co(wall([opening(4, 4, 4), opening(2, 4, 6)]))).toThrow(/lies over the opening before it/);
     expect(() => co(wall([opening(4, 4, 9)]))).toThrow(/openings end 13 ft/);
@@ -273,6 +276,9 @@ describe("schedule of hold-downs", () => {
       ratio: 0,
     });
     expect(holdDownSchedule([line()], [], asd, undefined)[0]).toMatchObject({ size: "", ratio: 0 });
+    // A pull of half a pound is a pull.
+    const little = line({ shearLb: (0.5 * 7.5 + 0.6 * 6400) / 9 });
+    expect(holdDownSchedule([little], range, asd, undefined)[0]).toMatchObject({ size: "small" });
   });
 
   test("floors stack from the top, whatever their order, and dead load above helps below", () => {
