@@ -14,6 +14,8 @@ export interface Way {
   readonly crewSize: number;
   /** crane, lift or scaffold while the crew works, $/h */
   readonly machinePerHour: number;
+  /** hours lost to weather, breakage and things done twice, as a share of the hours */
+  readonly riskShare: number;
 }
 
 export interface WayRow {
@@ -59,7 +61,7 @@ export function compareWays(count: number, ways: readonly Way[], terms: CompareT
   }
   const rows = ways.map((way) => {
     const row = wayRow(count, way, terms);
-    const set = `${plain(way.setUpHours)} h set-up + ${count} at ${plain(way.hoursEach)} h, pace ${plain(terms.pace)}`;
+    const set = `${plain(way.setUpHours)} h set-up + ${count} at ${plain(way.hoursEach)} h, risk ${plain(way.riskShare)}, pace ${plain(terms.pace)}`;
     tape?.step(
       "t",
       `${way.way}: ${set}`,
@@ -103,7 +105,7 @@ function hoursOf(count: number, way: Way, terms: CompareTerms): number {
   const { learningRate, curveKind, pace } = terms;
   const each =
     learningRate === undefined ? way.hoursEach * count : learningHours(way.hoursEach, count, learningRate, curveKind);
-  return (way.setUpHours + each) / pace;
+  return ((way.setUpHours + each) * (1 + way.riskShare)) / pace;
 }
 
 /** Wages with burden, and the machine for as long as the crew is at it. */
@@ -128,7 +130,8 @@ function sayRatio(ways: readonly Way[], tape: Tape | undefined): void {
  * on and stays so.
  */
 function breakEvenCount(a: Way, b: Way, terms: CompareTerms): number | undefined {
-  const [hourA, hourB] = [costOf(1, a, terms), costOf(1, b, terms)];
+  const hourA = costOf(1 + a.riskShare, a, terms);
+  const hourB = costOf(1 + b.riskShare, b, terms);
   const ahead = hourA * a.setUpHours - hourB * b.setUpHours;
   const gained = hourB * b.hoursEach - hourA * a.hoursEach;
   // Both ways are learned alike, so pieces count as so many times the first one.

@@ -5,7 +5,7 @@ type Load = readonly LoadedPiece[];
 
 /** Tries for a short list; longer ones get fewer, so that the effort stays the same. */
 const TRIES = 200;
-const EFFORT = 8000;
+const EFFORT = 2500;
 
 /** Loads that the weight alone asks for. */
 export function leastLoads(pieces: readonly HauledPiece[], deck: Deck): number {

@@ -31,6 +31,9 @@ export interface HauledRow {
   readonly turn: number | undefined;
 }
 
+/** More are not laid out in the time that a cell has. */
+const MOST_PIECES = 500;
+
 /** One piece for each that a row counts; those without a turn come last. */
 function piecesOf(rows: readonly HauledRow[]): readonly HauledPiece[] {
   return rows.flatMap(({ count, thicknessIn, turn = Number.MAX_SAFE_INTEGER, ...rest }, row) => {
@@ -47,6 +50,13 @@ function piecesOf(rows: readonly HauledRow[]): readonly HauledPiece[] {
  */
 export function truckLoads(rows: readonly HauledRow[], deck: Deck, tape?: Tape): readonly LoadRow[] {
   const pieces = piecesOf(rows);
+  if (pieces.length > MOST_PIECES) {
+    throw new OutOfRange(
+      `The pieces are ${pieces.length}`,
+      `at most ${MOST_PIECES} are laid out at once`,
+      "Take packs and pallets as one piece each, or split the list by turns of erection",
+    );
+  }
   for (const piece of pieces) refuseTooLarge(piece, deck);
   const totalLb = pieces.reduce((sum, p) => sum + p.weightLb, 0);
   tape?.step("W", `${pieces.length} pieces`, totalLb, "lb", "sum");

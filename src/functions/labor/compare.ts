@@ -3,7 +3,7 @@ import { ifGiven, needed, orElse } from "../basis/term.ts";
 import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { measure, text, whole } from "../declare/scalar.ts";
+import { measure, share, text, whole } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
 import { crewOf, rowCrew } from "./crew.ts";
@@ -38,8 +38,17 @@ const ways = table(
       0,
       "no machine",
     ),
+    risk: optional(
+      share({
+        says: "hours lost to weather, breakage and things done twice, as a share",
+        max: 1,
+        heads: ["risk share", "allowance"],
+      }),
+      0,
+      "no allowance for risk",
+    ),
   },
-  { says: "two ways or more: way, hours each, set-up h, crew size, machine $/h", minRows: 2, maxRows: 20 },
+  { says: "two ways or more: way, hours each, set-up h, crew size, machine $/h, risk", minRows: 2, maxRows: 20 },
 );
 
 interface Row {
@@ -82,7 +91,9 @@ export const compare = cellFunction({
     "The machine is paid for as long as the crew works, set-up too.",
     "The trade sets about four windows flat on the deck in the time of one in a standing wall (common practice, no source); the crew's own hours count.",
   ],
-  cautions: ["Falls, weather and damage are not priced: put the crew's own experience into the hours."],
+  cautions: [
+    "Falls, weather and damage cost more on one way than on another: what the column risk leaves out is not priced.",
+  ],
   example: {
     args: {
       count: 10,
@@ -109,6 +120,7 @@ export const compare = cellFunction({
         setUpHours: w.setUp,
         crewSize: crewOf(w.crewSize, a.crewSize, w.way),
         machinePerHour: w.machine,
+        riskShare: w.risk,
       }),
     );
     const terms = {

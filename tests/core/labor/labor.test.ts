@@ -138,12 +138,20 @@ describe("ways compared", () => {
     wage: 33,
     burden: 0.34,
   };
-  const way = (name: string, hoursEach: number, setUpHours: number, machinePerHour = 0, crewSize = 2) => ({
+  const way = (
+    name: string,
+    hoursEach: number,
+    setUpHours: number,
+    machinePerHour = 0,
+    crewSize = 2,
+    riskShare = 0,
+  ) => ({
     way: name,
     hoursEach,
     setUpHours,
     crewSize,
     machinePerHour,
+    riskShare,
   });
   const flat = way("flat", 1.6, 9);
   const standing = way("standing", 2.7, 2, 48);
@@ -189,6 +197,16 @@ describe("ways compared", () => {
     expect(
       compareWays(4, [way("a", 1, 20), way("b", 2, 17)], { ...learned, curveKind: "average" }).breakEven[0]?.count,
     ).toBe(6);
+  });
+
+  test("risk stretches the hours of a way, and with them its cost and the break-even", () => {
+    const risky = way("standing", 2, 10, 0, 2, 0.25);
+    expect(compareWays(4, [way("flat", 1, 20), risky], terms).ways[1]).toMatchObject({
+      hours: 22.5,
+      cost: 22.5 * 44.22,
+    });
+    // 20 + n = 1.25 (10 + 2 n) at n = 5.
+    expect(compareWays(1, [way("flat", 1, 20), risky], terms).breakEven[0]?.count).toBe(5);
   });
 
   test("a slower pace stretches all hours and moves no break-even", () => {

@@ -270,6 +270,11 @@ describe("loads", () => {
     expect(truckLoads([row("a", 46_000, 48, 8.5, 102)], deck)).toHaveLength(1);
   });
 
+  test("at most 500 pieces at once", () => {
+    expect(truckLoads([row("a", 1, 1, 1, 12, 500)], deck)).toHaveLength(500);
+    expect(() => truckLoads([row("a", 1, 1, 1, 12, 500), row("b", 1, 1, 1, 12)], deck)).toThrow("The pieces are 501");
+  });
+
   test("a search that does better than the first order finds fewer loads", () => {
     // By weight for its size the short heavy block goes on first, and the long piece finds no room behind it.
     const rows = [row("block", 9000, 6, 4, 102), row("long", 1000, 45, 4, 102)];
