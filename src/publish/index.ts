@@ -5,3 +5,4 @@ export { find } from "../functions/find/find.ts";
 export { registry } from "../functions/registry.ts";
 export { buildAssets } from "./assets.ts";
 export { withFunctionTable } from "./readme.ts";
+export { countRows, withRowCounts } from "./rows.ts";

@@ -1,9 +1,12 @@
-// `npm run readme`: writes the table of functions into the README.
-import { readFileSync, writeFileSync } from "node:fs";
+// `npm run readme`: writes the table of functions and the figures of the published rows into the README.
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { installDependencies, top } from "../../.ci/prepare.mjs";
 import { loadDocs } from "./load.mjs";
 
 installDependencies();
-const { registry, withFunctionTable } = await loadDocs();
+const { countRows, registry, withFunctionTable, withRowCounts } = await loadDocs();
 const file = `${top}README.md`;
-writeFileSync(file, withFunctionTable(readFileSync(file, "utf8"), registry));
+const rows = readdirSync(`${top}tests/published`)
+  .filter((name) => name.endsWith(".csv"))
+  .map((name) => readFileSync(`${top}tests/published/${name}`, "utf8"));
+writeFileSync(file, withRowCounts(withFunctionTable(readFileSync(file, "utf8"), registry), countRows(rows)));

@@ -1,8 +1,9 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { registry } from "../../src/functions/registry.ts";
 import { withFunctionTable } from "../../src/publish/readme.ts";
+import { countRows, withRowCounts } from "../../src/publish/rows.ts";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
 const readme = readFileSync(`${top}README.md`, "utf8");
@@ -14,4 +15,19 @@ test("the README's table of functions is what `npm run readme` writes", () => {
 test("every file that the README shows or links is there", () => {
   for (const [, target] of readme.matchAll(/\]\(([^)#:]+)\)/g))
     expect(existsSync(`${top}${target}`), target).toBe(true);
+});
+
+const published = `${top}tests/published/`;
+const CSVS = readdirSync(published).filter((name) => name.endsWith(".csv"));
+
+test("the README's figures are those of the rows, which `npm run readme` writes", () => {
+  expect(withRowCounts(readme, countRows(CSVS.map((name) => readFileSync(published + name, "utf8"))))).toBe(readme);
+});
+
+test("every file of published rows is run by a test", () => {
+  const texts = readdirSync(published)
+    .filter((name) => name.endsWith(".test.ts"))
+    .map((name) => readFileSync(published + name, "utf8"))
+    .join("\n");
+  expect(CSVS.filter((name) => !texts.includes(name))).toEqual([]);
 });
