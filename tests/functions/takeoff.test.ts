@@ -533,6 +533,9 @@ describe("what an estimator mistypes", () => {
     expect(cellOf("LENGTH", "46024 ft")).toBe(46024);
     expect(cellOf("LENGTH", 460240)).toBe(460240);
     expect(cellOf("LENGTH", 36525)).toBe(36525);
+    expect(says("FTIN", 46024)).toMatch(/Length is 46024.*date/);
+    expect(cellOf("FTIN", "46024 ft")).toBe(`46024'-0"`);
+    expect(says("BEAD", 46024, 0.375)).toMatch(/takes for a date/);
     expect(says("LENGTH", 1e308)).toMatch(/not a length|1e\+308|from -1000000/);
   });
 });

@@ -1,33 +1,40 @@
 import { BadInput } from "../kit/refusal.ts";
 
-/** Longer than anything that somebody writes into a cell as one value. */
-const LONGEST = 200;
-/** As much of a text as a sentence quotes. */
+/** Longest text that is read as one value; a cell holds up to 32,767 characters. */
+export const LONGEST_TEXT = 200;
+/** Characters of a text that a sentence quotes. */
 const QUOTED = 60;
+/** Full-width forms (U+FF01 to U+FF5E) stand this far above the plain ones. */
+const FULL_WIDTH = 0xfee0;
 
-/** A text as a sentence quotes it, cut off where it is long. */
+/** A text as a sentence or the pane quotes it, cut off where it is long. */
 export function clipped(text: string): string {
-  const letters = Array.from(text.slice(0, 2 * QUOTED));
-  return letters.length <= QUOTED ? letters.join("") : `${letters.slice(0, QUOTED - 1).join("")}…`;
+  return text.length > QUOTED ? `${text.slice(0, QUOTED)}...` : text;
+}
+
+/** A text as typed on any keyboard: full-width forms become plain ones, characters without width go. */
+export function plainForms(text: string): string {
+  return text
+    .replace(/[\u00ad\u200b-\u200f\u2060\ufeff]/g, "")
+    .replace(/[\uff01-\uff5e]/g, (c) => String.fromCharCode(c.charCodeAt(0) - FULL_WIDTH))
+    .replaceAll("\u3000", " ");
 }
 
 /**
- * A text with its ways of writing made one: full-width letters and digits as on the keyboard, marks without width gone, all spaces alike,
- * one minus, one prime. Every reader of texts starts with it, so that none works on more than a value can be long.
+ * The text of a measure with its ways of writing made one: plain forms, all spaces alike, one minus, one prime. Every reader of measures starts
+ * with it, so that none works on more than a value can be long.
  * @throws BadInput for a text of more than 200 characters
  */
 export function folded(text: string): string {
-  if (text.length > LONGEST) {
+  if (text.length > LONGEST_TEXT) {
     throw new BadInput(
       `"${clipped(text)}" has ${text.length} characters`,
-      `a value has at most ${LONGEST}`,
+      `a value has at most ${LONGEST_TEXT}`,
       "Point at the cell that holds the value alone",
     );
   }
-  return text
-    .replace(/[\uff01-\uff5e]/g, (c) => String.fromCharCode(c.charCodeAt(0) - 0xfee0))
-    .replace(/[\u00ad\u200b-\u200f\u2060\ufeff]/g, "")
-    .replace(/[\s\u00a0\u202f\u3000]+/g, " ")
+  return plainForms(text)
+    .replace(/[\s\u00a0\u202f]+/g, " ")
     .replace(/[−–—‐‑]/g, "-")
     .replace(/[′’‘]/g, "'")
     .replace(/[″”“]/g, '"')

@@ -1,10 +1,10 @@
-import { folded } from "../declare/raw.ts";
+import { plainForms } from "../../core/units/text.ts";
 import type { Entry } from "./glossary/entry.ts";
 import { GLOSSARY, type TermName } from "./glossary/index.ts";
 
 /** A name as it is compared: without case, spaces at the ends, underscores and a final colon. */
 export function plainName(name: string): string {
-  return folded(name)
+  return plainForms(name)
     .replaceAll("_", " ")
     .replaceAll("\u2019", "'")
     .trim()

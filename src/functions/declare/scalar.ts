@@ -2,18 +2,10 @@ import { BadInput, OutOfRange, plain } from "../../core/kit/refusal.ts";
 import { type LengthUnit, parseLength } from "../../core/units/length.ts";
 import { fromInches, parseQuantity } from "../../core/units/quantity.ts";
 import { parseSlope } from "../../core/units/slope.ts";
+import { clipped, LONGEST_TEXT, plainForms } from "../../core/units/text.ts";
+import { dateForLength, isDate } from "./dates.ts";
 import type { Limits, Notes, Param, ParamKind, Reading, Usual } from "./param.ts";
-import {
-  clipped,
-  folded,
-  isBlank,
-  isCellError,
-  isRange,
-  LONGEST_TEXT,
-  quote,
-  type Raw,
-  type RawArgument,
-} from "./raw.ts";
+import { isBlank, isCellError, isRange, quote, type Raw, type RawArgument } from "./raw.ts";
 
 export interface NumberOptions extends Limits {
   readonly says: string;
@@ -44,7 +36,7 @@ export function oneCell(raw: RawArgument, at: string, wants: string): Exclude<Ra
 
 /** A text of a length that can be an argument, as a plain keyboard types it. */
 function ordinary(text: string, at: string, wants: string): string {
-  if (text.length <= LONGEST_TEXT) return folded(text);
+  if (text.length <= LONGEST_TEXT) return plainForms(text);
   throw new BadInput(
     `${capital(at)} is a text of ${text.length} characters`,
     `at most ${LONGEST_TEXT} are read here`,
@@ -70,8 +62,7 @@ function check(value: number, at: string, unit: string, options: NumberOptions, 
   const o = narrowed(options);
   if (!inside(o, value)) {
     const Kind = o.source === undefined ? BadInput : OutOfRange;
-    const date =
-      value >= 36526 && value <= 73050 && Number.isInteger(value) ? " (a date arrives as such a number)" : "";
+    const date = isDate(value) ? " (a date arrives as such a number)" : "";
     throw new Kind(
       `${capital(at)} is ${withUnit(value, unit)}${date}`,
       `it must be ${limitText(o, unit)}${o.source === undefined ? "" : ` (${o.source})`}`,
@@ -196,9 +187,13 @@ export function whole(o: NumberOptions): Param<number, number | string> {
   };
 }
 
-/** A length: a number in `unit`, or feet-and-inches or metric text. */
+/** A length: a number in `unit`, or feet-and-inches or metric text. Where it has a usual range, a number that is likely a date is refused. */
 export function length(unit: LengthUnit, o: NumberOptions): Param<number, number | string> {
-  return numeric("length", unit, o, (text) => fromInches(parseLength(text, unit), unit));
+  const fromText = (text: string) => fromInches(parseLength(text, unit), unit);
+  return numeric("length", unit, o, fromText, (value, at) => {
+    if (o.usual !== undefined && value > o.usual.max && isDate(value)) throw dateForLength(capital(at), value, unit);
+    return { value, shown: withUnit(value, unit) };
+  });
 }
 
 /** Any other quantity: a number in `unit`, or text with a unit. */
@@ -323,7 +318,7 @@ export function choice<const C extends string>(choices: readonly C[], o: ChoiceO
       const cell = oneCell(raw, at, wants);
       const found = find(String(cell));
       if (found !== undefined) return { value: found, shown: found };
-      const date = typeof cell === "number" && cell >= 36526 && cell <= 73050;
+      const date = typeof cell === "number" && isDate(cell);
       throw new BadInput(
         `${capital(at)} is ${quote(cell)}`,
         date ? "the spreadsheet seems to have turned the text into a date" : `it must be ${wants}`,

@@ -71,9 +71,12 @@ const bead = cellFunction({
   family: FAMILY,
   summary: "Cartridges or sausages of sealant for a run of bead, by the volume of the bead.",
   params: {
-    run: list(length("ft", { says: "length of bead", min: 0, max: 1e6 }), {
-      says: "length of bead: one length, or a range of lengths that are added up",
-    }),
+    run: list(
+      length("ft", { says: "length of bead", min: 0, max: 1e6, usual: { min: 0, max: 20_000, ask: "is it in feet?" } }),
+      {
+        says: "length of bead: one length, or a range of lengths that are added up",
+      },
+    ),
     width: length("in", {
       says: "width of the joint, or diameter of a round bead where no depth is given",
       min: 0.03125,

@@ -1,8 +1,9 @@
-import { BadInput, OutOfRange, within } from "../../core/kit/refusal.ts";
+import { OutOfRange, within } from "../../core/kit/refusal.ts";
 import { formatLength, INCHES_IN, parseLength } from "../../core/units/length.ts";
 import { convert, fromInches } from "../../core/units/quantity.ts";
 import { slopeAs } from "../../core/units/slope.ts";
 import { cellFunction, quantityOf, textOf } from "../declare/cell-function.ts";
+import { dateForLength, isDate } from "../declare/dates.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, number, slope, text, whole } from "../declare/scalar.ts";
 
@@ -11,18 +12,10 @@ const FOOT = "NIST SP 811 (2008) Appendix B.8: 1 ft = 0.3048 m exactly, 1 in = 2
 /** As long as any length that is written here. */
 const LONGEST_FT = 1e6;
 
-/** Days since 1900 from the year 2000 to 2100: what a spreadsheet makes of `1/2` and of `12-6`. */
-const DATES = { from: 36526, to: 73050 } as const;
-
 /** Refuses a bare whole number that is a date's: a length that somebody typed as a fraction. */
-function refuseDate(text: string): void {
-  const bare = /^\d{5}$/.test(text.trim()) ? Number(text) : 0;
-  if (bare < DATES.from || bare > DATES.to) return;
-  throw new BadInput(
-    `The text is ${text.trim()}`,
-    "the spreadsheet makes such a number of what it takes for a date, 1/2 among them",
-    `Type the length as text, with ' in front: '1/2" or '12-6; or give its unit: ${text.trim()} ft`,
-  );
+function refuseDate(text: string, unit: string): void {
+  const bare = /^\d+$/.test(text) ? Number(text) : 0;
+  if (isDate(bare)) throw dateForLength("The text", bare, unit);
 }
 
 const lengthFunction = cellFunction({
@@ -47,7 +40,7 @@ const lengthFunction = cellFunction({
   },
   run({ text, unit }, tape) {
     const inches = parseLength(text, unit);
-    refuseDate(text);
+    refuseDate(text, unit);
     within("The length", fromInches(inches, "ft"), -LONGEST_FT, LONGEST_FT, "ft", "longer is no building");
     tape?.step("inches", text, inches, "in", FOOT);
     const value = fromInches(inches, unit);
@@ -61,7 +54,12 @@ const ftin = cellFunction({
   family: "Lengths and units",
   summary: "A length as feet, inches and a fraction of an inch.",
   params: {
-    length: length("ft", { says: "the length", min: -1e6, max: 1e6 }),
+    length: length("ft", {
+      says: "the length",
+      min: -1e6,
+      max: 1e6,
+      usual: { min: -5000, max: 5000, ask: "is it in feet?" },
+    }),
     denominator: optional(
       whole({ says: "finest fraction of an inch, as its denominator", min: 1, max: 128 }),
       16,

@@ -58,6 +58,7 @@ describe("wall area", () => {
     expect(areas({ wall: wall(10, 8), openings: [opening(11, 3)] })).toThrow(BadInput);
     expect(areas({ wall: wall(10, 8), openings: [opening(3, 9)] })).toThrow(/window .*does not fit in w/);
     expect(areas({ wall: wall(10, 8), openings: [opening(9, 7, 2)] })).toThrow(/126 ft2/);
+    expect(areas({ wall: wall(10, 8), openings: [{ ...opening(10, 8), sillFt: undefined }] })).not.toThrow();
     const placed = (leftFt: number) => [{ ...opening(3, 7), leftFt, sillFt: 1 }];
     expect(areas({ wall: wall(10, 8), openings: placed(7) })).not.toThrow();
     expect(areas({ wall: wall(10, 8), openings: placed(7.01) })).toThrow(/left edge at 7.01 ft/);

@@ -90,6 +90,40 @@ describe("columns", () => {
   });
 });
 
+describe("at the limits", () => {
+  test("a column that only touches an opening stays, one that reaches into it goes", () => {
+    // Half a column is 2-1/4 in: at 8 ft it reaches to 8.1875 ft.
+    expect(positions(24, [opening("W1", 8.1875, 4)])).toContain(8);
+    expect(positions(24, [opening("W1", 8.18, 4)])).not.toContain(8);
+    expect(positions(24, [opening("W1", 4, 3.8125)])).toContain(8);
+    expect(positions(24, [opening("W1", 4, 3.82)])).not.toContain(8);
+  });
+
+  test("a column nearer than its own width to an edge is the one beside it", () => {
+    expect(positions(24, [opening("W1", 8.25, 4)])).toEqual([0, 8, 12.25 + 0.1875, 16, 24]);
+  });
+
+  test("the last of the module stays where the end column leaves it room, else it moves to the middle", () => {
+    expect(positions(16.375, [])).toEqual([0, 8, 16, 16.375]);
+    expect(positions(16.25, [])).toEqual([0, 8, (8 + 16.25) / 2, 16.25]);
+  });
+
+  test("even bays: one where the spacing allows it, no more than needed elsewhere", () => {
+    const even = { layout: "even" as const };
+    expect(positions(8, [], even)).toEqual([0, 8]);
+    expect(positions(8.1, [], even)).toEqual([0, 4.05, 8.1]);
+    expect(positions(24, [], even)).toEqual([0, 8, 16, 24]);
+  });
+
+  test("openings in any order", () => {
+    const openings = [opening("A", 3, 3), opening("B", 12, 3), opening("C", 20, 2)];
+    expect(positions(30, [...openings].reverse())).toEqual(positions(30, openings));
+    expect(() => positions(24, [opening("B", 7.2, 3), opening("A", 4, 3)])).toThrow(/A and B of w leave 0.2 ft/);
+    expect(() => positions(24, [opening("A", 4, 3), opening("B", 7.375, 3)])).not.toThrow();
+    expect(() => positions(24, [opening("A", 4, 3), { ...opening("A2", 4, 3), sillFt: 7.5 }])).not.toThrow();
+  });
+});
+
 describe("the jamb distance is from the edge to the center line", () => {
   const door = opening("D", 18 + 4 / 12, 40 / 12, 0);
   test("28 in is held by 28 in, and by no less", () => {

@@ -229,6 +229,21 @@ describe("furring", () => {
     });
   });
 
+  test("openings over one another cut a strip in three, in any order", () => {
+    const low = window3x4({ leftFt: 3, sillFt: 1, heightFt: 2 });
+    const high = window3x4({ leftFt: 3, sillFt: 5, heightFt: 2 });
+    const at4 = (os: readonly SilledOpening[]) =>
+      furringPieces(opened(plainWall(8, 9), os), { ...rules, spacingFt: 4, extraPerJamb: 0 }).filter(
+        (p) => p.xFt === 4,
+      );
+    expect(at4([high, low])).toEqual([
+      { xFt: 4, bottomFt: 0, topFt: 1 },
+      { xFt: 4, bottomFt: 3, topFt: 5 },
+      { xFt: 4, bottomFt: 7, topFt: 9 },
+    ]);
+    expect(at4([low, high])).toEqual(at4([high, low]));
+  });
+
   test("the furring of the shed's north wall by hand", () => {
     // 24 lines at 24 in and one at the right end; N1 and N2 each cross the lines at 12 and 36 ft; a strip at each of their sides.
     const shed = { spacingFt: 2, stripFt: 10, extraPerEnd: 0, extraPerJamb: 1 };
@@ -384,6 +399,13 @@ describe("screws", () => {
       [90, 1, "box of 100"],
     ]);
     expect(screws(rows, 0, boxes, 0.08).reduce((sum, l) => sum + l.quantity, 0)).toBe(Math.ceil(340 * 1.08));
+  });
+
+  test("waste that comes out whole adds no screw", () => {
+    const box = [{ name: "box", size: 1, price: undefined }];
+    const row = { name: "edge", lengthFt: 99, spacingIn: 12, rows: 1, count: 1 };
+    expect(screws([row], 0, box, 0.1)[0]?.quantity).toBe(110);
+    expect(screws([row], 0, box, 0.101)[0]?.quantity).toBe(111);
   });
 
   test("enough, never a whole smallest box too many, monotone in waste", () => {

@@ -245,7 +245,7 @@ describe("long and odd texts", () => {
       expect(run).toThrow(/has \d+ characters: a value has at most 200/);
       expect(performance.now() - from).toBeLessThan(100);
     }
-    expect(() => parseLength("x".repeat(200), "ft")).toThrow(/^"x{59}…" is not a length/);
+    expect(() => parseLength("x".repeat(200), "ft")).toThrow(/^"x{60}\.\.\." is not a length/);
   });
 });
 
