@@ -9,7 +9,7 @@ const PSF: Readonly<Record<string, number>> = { psf: 1, pcf: 1 / 12, "kg/m2": 2.
 test.each(rows("loads-dead-shell.csv").map((r) => [r.name ?? "", r] as const))("weight of %s", (name, row) => {
   const tape = new Tape();
   const thicknessIn = row.unit === "pcf" ? 1 : undefined;
-  const psf = deadLoad([{ material: name, thicknessIn, psf: undefined, row: 1 }], [], 0, tape);
+  const psf = deadLoad([{ material: name, thicknessIn, weight: undefined, row: 1 }], [], 0, tape);
   const unit = PSF[row.unit ?? ""] ?? Number.NaN;
   // Held to two figures of a density, to the hundredth of a psf of a weight.
   expect(Math.abs(psf - Number(row.high) * unit)).toBeLessThanOrEqual(row.unit === "pcf" ? 0.02 : 0.005);

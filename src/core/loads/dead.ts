@@ -1,13 +1,14 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
+import { partWeight } from "./part-weight.ts";
 import { WEIGHTS, type Weight } from "./tables/dead.ts";
 
 /** A part of the building that has weight. */
 export interface DeadRow {
   readonly material: string;
   readonly thicknessIn: number | undefined;
-  /** weight of this part, wins over any table */
-  readonly psf: number | undefined;
+  /** weight of this part as its row gives it, psf or a density such as "35 pcf"; wins over any table */
+  readonly weight: string | undefined;
   /** row of the range, for sentences */
   readonly row: number;
 }
@@ -51,7 +52,9 @@ export function deadLoad(rows: readonly DeadRow[], own: readonly OwnWeight[], sl
 }
 
 function weightOf(row: DeadRow, own: readonly OwnWeight[]): { psf: number; source: string; says: string } {
-  if (row.psf !== undefined) return { psf: row.psf, source: "given in the row", says: "own figure" };
+  if (row.weight !== undefined) {
+    return { ...partWeight(row.weight, row.thicknessIn, row.material), source: "given in the row" };
+  }
   const name = key(row.material);
   const mine = own.find((w) => key(w.material) === name);
   const found: Weight | undefined =

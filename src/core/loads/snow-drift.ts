@@ -48,7 +48,7 @@ export function driftHeight(site: DriftSite, fetchFt: number, tape?: Tape): numb
     throw new OutOfRange(
       "The winter wind parameter is missing",
       "the drift height of ASCE/SEI 7-22 Eq. 7.6-1 goes by W2 of its map",
-      "Give winterWind, about 0.25 to 0.65, or work with edition 7-16",
+      "Read W2 in the map, about 0.25 to 0.65, and give it as the row winter wind, or work with edition 7-16",
     );
   }
   within("The winter wind parameter", winterWind, 0.05, 1, "", "ASCE/SEI 7-22 Fig. 7.6-1");
@@ -84,8 +84,15 @@ const WINDWARD_SHARE = 0.75;
 /** Clear height over balanced depth under which no drift counts. */
 const LEAST_CLEAR = 0.2;
 
+/** From 7-16 on a leeward drift need not be higher than this share of the lower roof's length. Section 7.7.1, from memory. */
+const LEEWARD_MOST = 0.6;
+
+function leewardMost({ lowerFt, edition }: StepSite): number {
+  return edition === "7-10" ? Number.POSITIVE_INFINITY : LEEWARD_MOST * lowerFt;
+}
+
 /**
- * Drift on a lower roof beside a step: the higher of the leeward drift (fetch: upper roof) and 0.75 of the windward one (fetch: lower roof), not above
+ * Drift on a lower roof beside a step: the higher of the leeward drift (fetch: upper roof; from 7-16 on at most 0.6 of the lower roof's length) and 0.75 of the windward one (fetch: lower roof), not above
  * the clear height; 4 hd wide, or 4 hd^2/hc where the step cuts it off, at most 8 hc.
  * Source: ASCE/SEI 7-10, 7-16, 7-22 section 7.7.1.
  */
@@ -101,9 +108,11 @@ export function stepDrift(site: StepSite, tape?: Tape): Drift {
     tape?.step("drift", `hc/hb below ${LEAST_CLEAR}: none`, 0, "psf", clause);
     return { peakPsf: 0, totalPsf: balancedPsf, widthFt: 0, heightFt: 0, from: "none" };
   }
-  const leeward = driftHeight(site, upperFt, tape);
+  const most = leewardMost(site);
+  const leeward = Math.min(driftHeight(site, upperFt, tape), most);
   const windward = WINDWARD_SHARE * driftHeight(site, lowerFt, tape);
-  tape?.step("hd leeward", "fetch: upper roof", leeward, "ft", clause);
+  const cap = most === Number.POSITIVE_INFINITY ? "" : `, at most ${LEEWARD_MOST} of the lower roof's length`;
+  tape?.step("hd leeward", `fetch: upper roof${cap}`, leeward, "ft", clause);
   tape?.step("hd windward", `${WINDWARD_SHARE} hd, fetch: lower roof`, windward, "ft", clause);
   const hd = Math.max(leeward, windward);
   const heightFt = Math.min(hd, hc);

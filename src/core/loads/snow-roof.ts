@@ -1,5 +1,5 @@
 import { asce, type Edition, renumbered } from "../kit/edition.ts";
-import { within } from "../kit/refusal.ts";
+import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import {
   CS_BREAK_DEGREES,
@@ -18,14 +18,34 @@ export interface SnowSite {
   readonly groundPsf: number;
   /** exposure factor Ce */
   readonly ce: number;
-  /** thermal factor Ct */
-  readonly ct: number;
+  /** thermal factor Ct; 7-22 asks for it */
+  readonly ct: number | undefined;
   readonly category: RiskCategory;
   readonly edition: Edition;
 }
 
 /** Flat-roof factor between ground and roof. */
 const FLAT_SHARE = 0.7;
+
+/** Ct of a heated roof to 7-16. */
+const CT_HEATED = 1;
+
+/**
+ * Thermal factor: as given, else 1 to 7-16.
+ * @throws BadInput in 7-22 where it is missing: its table goes by the roof's R and the ground snow and was not found in print
+ */
+export function thermalFactor({ ct, edition }: SnowSite, tape?: Tape): number {
+  if (ct !== undefined) return ct;
+  if (edition === "7-22") {
+    throw new BadInput(
+      "The thermal factor Ct is missing",
+      "ASCE/SEI 7-22 Table 7.3-3 goes by the roof's R and the ground snow; printed examples are 1.2 for a ventilated roof and 1.17 for an unventilated one of R 30 under 30 psf",
+      "Read Ct in the table and give it, in the call or as the row thermal factor",
+    );
+  }
+  tape?.assume(`Thermal factor Ct ${CT_HEATED}: a heated roof, neither cold ventilated (1.1) nor unheated (1.2).`);
+  return CT_HEATED;
+}
 
 /** Importance factor of the snow: 1 in 7-22, whose map holds the risk category. */
 export function snowImportance(category: RiskCategory, edition: Edition): number {
@@ -36,7 +56,9 @@ export function snowImportance(category: RiskCategory, edition: Edition): number
  * Snow load of a flat roof.
  * Source: ASCE/SEI 7-10 and 7-16 Eq. 7.3-1, pf = 0.7 Ce Ct Is pg; 7-22 the same without Is.
  */
-export function flatRoofSnow({ groundPsf, ce, ct, category, edition }: SnowSite, tape?: Tape): number {
+export function flatRoofSnow(site: SnowSite, tape?: Tape): number {
+  const { groundPsf, ce, category, edition } = site;
+  const ct = thermalFactor(site, tape);
   const is = snowImportance(category, edition);
   if (edition === "7-22")
     tape?.step("pg", "ground snow, strength level of the risk category", groundPsf, "psf", "ASCE/SEI 7-22 7.2");
@@ -93,7 +115,7 @@ export interface BalancedSnow {
 
 /**
  * Balanced snow load of a roof: sloped, with rain on snow, or the minimum, whichever is most.
- * @param slopeDeg 0 to 70
+ * @param slopeDeg from 70 degrees up no snow stays
  * @param eaveToRidgeFt level, for rain on snow; undefined leaves it out with a caution where it could count
  * Source: ASCE/SEI 7-10, 7-16, 7-22 sections 7.3, 7.4, 7.10.
  */
@@ -104,8 +126,9 @@ export function balancedSnow(
   eaveToRidgeFt: number | undefined,
   tape?: Tape,
 ): BalancedSnow {
-  const { groundPsf, ct, edition } = site;
-  within("The slope", slopeDeg, 0, NO_SNOW_DEGREES, "degrees", asce(edition, "7.4: steeper roofs hold no snow"));
+  const { groundPsf, edition } = site;
+  if (slopeDeg >= NO_SNOW_DEGREES) return noSnow(slopeDeg, edition, tape);
+  const ct = thermalFactor(site, tape);
   const flatPsf = flatRoofSnow(site, tape);
   const cs = slopeFactor(slopeDeg, surface, ct);
   tape?.step("Cs", `${surface} surface, Ct ${ct}`, cs, "", asce(edition, renumbered("Fig. 7-2", "Fig. 7.4-1")));
@@ -116,6 +139,12 @@ export function balancedSnow(
   const designPsf = Math.max(slopedPsf + rainPsf, leastPsf);
   tape?.step("balanced", "larger of ps with rain on snow and pm", designPsf, "psf", asce(edition, "7.3, 7.4, 7.10"));
   return { flatPsf, slopedPsf, leastPsf, rainPsf, designPsf };
+}
+
+function noSnow(slopeDeg: number, edition: Edition, tape: Tape | undefined): BalancedSnow {
+  const why = `${plain(slopeDeg)} degrees: no snow stays from ${NO_SNOW_DEGREES} degrees`;
+  tape?.step("balanced", why, 0, "psf", asce(edition, "7.4"));
+  return { flatPsf: 0, slopedPsf: 0, leastPsf: 0, rainPsf: 0, designPsf: 0 };
 }
 
 function rainOnSnow(

@@ -15,7 +15,7 @@ export interface UnbalancedPart {
 
 /**
  * Unbalanced snow on a gable or hip roof; empty outside 1/2 on 12 to 7 on 12.
- * Up to 20 ft from eave to ridge with simple rafters: Is pg on the leeward side (7-22: pg). Else 0.3 ps windward; leeward ps and a surcharge
+ * Up to 20 ft from eave to ridge with simply supported prismatic members from eave to ridge (no trusses): Is pg on the leeward side (7-22: pg). Else 0.3 ps windward; leeward ps and a surcharge
  * gamma hd / sqrt(S) over 8 hd sqrt(S) / 3 from the ridge, S the run for a rise of one. From memory.
  * @param slopedPsf balanced load ps, psf
  * @param eaveToRidgeFt level, ft
@@ -42,7 +42,7 @@ export function unbalancedSnow(
     const psf = snowImportance(category, edition) * groundPsf;
     tape?.step(
       "unbalanced",
-      `W up to ${SIMPLE_RAFTER_FT} ft, simple rafters: ${edition === "7-22" ? "" : "Is "}pg leeward, none windward`,
+      `W up to ${SIMPLE_RAFTER_FT} ft, simply supported prismatic members from eave to ridge: ${edition === "7-22" ? "" : "Is "}pg leeward, none windward`,
       psf,
       "psf",
       clause,

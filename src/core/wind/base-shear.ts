@@ -1,7 +1,7 @@
 import { asce, type Edition } from "../kit/edition.ts";
-import { windLevelFactor, windLevelText } from "../kit/load-level.ts";
+import { type LoadLevel, windLevelFactor, windLevelText } from "../kit/load-level.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
-import type { Tape } from "../kit/tape.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import { checkBuilding, isSloped, meanRoofHeightFt, riseFt } from "./building.ts";
 import { directedPressure } from "./directionality.ts";
 import type { FrameInput } from "./frame.ts";
@@ -21,6 +21,7 @@ export interface BaseShear {
   readonly designLb: number;
   /** the larger over the length of the face, plf */
   readonly designPlf: number;
+  readonly level: LoadLevel;
 }
 
 /** The face that one wind meets: areas projected on a plane across the wind, ft2. */
@@ -113,7 +114,7 @@ export function baseShear(input: FrameInput, tape?: Tape): readonly BaseShear[] 
   );
   tape?.step(
     "F",
-    `larger of pressure and least load${windLevelText(level)}: wind, pressure lb, least lb, design lb, design plf`,
+    `larger of pressure and least load${windLevelText(level)}: wind, pressure lb, least lb, design lb, design plf, level`,
     shearTable(rows),
     "lb",
     leastClause(edition),
@@ -155,7 +156,7 @@ function shear(input: FrameInput, face: Face, tape: Tape | undefined): BaseShear
     leastClause(edition),
   );
   const designLb = Math.max(pressureLb, leastLb);
-  return { wind: face.name, pressureLb, leastLb, designLb, designPlf: designLb / face.lengthFt };
+  return { wind: face.name, pressureLb, leastLb, designLb, designPlf: designLb / face.lengthFt, level };
 }
 
 /**
@@ -193,8 +194,8 @@ function stripForce(input: FrameInput, face: Face, hOverL: number): number {
   }, 0);
 }
 
-export function shearTable(rows: readonly BaseShear[]): readonly (readonly [string, number, number, number, number])[] {
-  return rows.map((r) => [r.wind, r.pressureLb, r.leastLb, r.designLb, r.designPlf]);
+function shearTable(rows: readonly BaseShear[]): Table {
+  return rows.map((r) => [r.wind, r.pressureLb, r.leastLb, r.designLb, r.designPlf, r.level]);
 }
 
 /** A line of walls that takes part of the sideways force. */
@@ -233,6 +234,7 @@ export function wallLineShear(
       leastLb: share * governing.leastLb,
       designLb: share * governing.designLb,
       designPlf: governing.designPlf,
+      level: governing.level,
     };
   });
   if (shares.length > 0) {

@@ -25,14 +25,22 @@ export function isSloped({ roof, slopeDeg }: Building): boolean {
 const RADIANS = Math.PI / 180;
 
 /** Rise from eave to ridge, ft. */
-export function riseFt({ widthFt, slopeDeg, roof }: Building): number {
+export function riseFt({ widthFt, slopeDeg, roof }: Pick<Building, "widthFt" | "slopeDeg" | "roof">): number {
   if (roof === "flat") return 0;
   return (roof === "monoslope" ? widthFt : widthFt / 2) * Math.tan(slopeDeg * RADIANS);
 }
 
+/** Level width from eave to ridge, ft: half the building, all of a flat or monoslope roof; undefined without a width. */
+export function eaveToRidgeFt(widthFt: number | undefined, roof: RoofShape): number | undefined {
+  if (widthFt === undefined) return undefined;
+  return roof === "gable" || roof === "hip" ? widthFt / 2 : widthFt;
+}
+
 /** Mean roof height: eave height up to 10 degrees, else half way up the roof. ASCE/SEI 7 section 26.2, 26.3. */
-export function meanRoofHeightFt(building: Building): number {
-  return building.slopeDeg <= SLOPED_FROM ? building.eaveFt : building.eaveFt + riseFt(building) / 2;
+export function meanRoofHeightFt(building: Omit<Building, "lengthFt">): number {
+  return building.roof === "flat" || building.slopeDeg <= SLOPED_FROM
+    ? building.eaveFt
+    : building.eaveFt + riseFt(building) / 2;
 }
 
 /** Refuses a building that cannot be. */

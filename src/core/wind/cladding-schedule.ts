@@ -4,7 +4,7 @@ import { OutOfRange } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { type CladdingInput, claddingPressure } from "./cladding.ts";
 import { unreadFigure } from "./cladding-coefficients.ts";
-import { CLADDING_ROOFS, claddingFigure, type Surface } from "./cladding-figure.ts";
+import { type CladdingRoof, claddingFigure, type Surface } from "./cladding-figure.ts";
 import type { RoofWind } from "./directionality.ts";
 import { edgeWidth } from "./edge.ts";
 import type { EnclosureClass } from "./enclosure.ts";
@@ -12,12 +12,10 @@ import { type GivenCoefficient, givenZones } from "./given-coefficients.ts";
 import type { WindZonesPicture, ZoneShape, ZoneView } from "./pictures.ts";
 import { flatRoofZones, gableRoofZones, wallZones, type ZoneOutlines } from "./zone-outlines.ts";
 
-export const SCHEDULE_ROOFS = [...CLADDING_ROOFS, "none"] as const;
-export type ScheduleRoof = (typeof SCHEDULE_ROOFS)[number];
-
 export interface ScheduleInput extends RoofWind {
-  readonly roof: ScheduleRoof;
-  readonly slopeDeg: number;
+  readonly roof: CladdingRoof;
+  /** a flat roof may leave it out */
+  readonly slopeDeg: number | undefined;
   readonly areasFt2: readonly number[];
   /** plan across the ridge, along it, and mean roof height, ft; all three give the edge width and the picture */
   readonly widthFt: number | undefined;
@@ -46,9 +44,9 @@ export function claddingSchedule(input: ScheduleInput, tape?: Tape): readonly Sc
   const { widthFt, lengthFt, heightFt, edition, roof } = input;
   const sized = widthFt !== undefined && lengthFt !== undefined && heightFt !== undefined;
   const edgeFt = sized ? edgeWidth(widthFt, lengthFt, heightFt, edition, tape) : undefined;
-  const zones = roof === "none" ? [] : roofZones(input, roof);
+  const zones = roofZones(input);
   const walls = ["4", "5"].flatMap((zone) => lines(input, "wall", zone));
-  const rows = [...walls, ...(roof === "none" ? [] : zones.flatMap((zone) => lines(input, roof, zone)))];
+  const rows = [...walls, ...zones.flatMap((zone) => lines(input, roof, zone))];
   note(input, zones, tape);
   if (sized && edgeFt !== undefined) tape?.show(picture(input, rows, widthFt, lengthFt, heightFt, edgeFt));
   tape?.step(
@@ -62,15 +60,16 @@ export function claddingSchedule(input: ScheduleInput, tape?: Tape): readonly Sc
 }
 
 /** Zones of the roof: as given, else those of the figure held here. */
-function roofZones(
-  { given, slopeDeg, edition }: ScheduleInput,
-  roof: Exclude<ScheduleRoof, "none">,
-): readonly string[] {
+function roofZones({ roof, given, slopeDeg, edition }: ScheduleInput): readonly string[] {
   const figure = claddingFigure(roof, slopeDeg, edition);
   if (given.length > 0) return givenZones(given);
   if (figure.zones !== undefined) return Object.keys(figure.zones);
   const refusal = unreadFigure(roof, figure, edition);
-  throw new OutOfRange(refusal.what, refusal.why, `${refusal.todo}, or give the roof none for the walls alone`);
+  throw new OutOfRange(
+    refusal.what,
+    refusal.why,
+    `${refusal.todo}, work with 7-22, or take the walls alone from WIND_CLADDING`,
+  );
 }
 
 function lines(input: ScheduleInput, surface: Surface, zone: string): ScheduleRow[] {
@@ -94,7 +93,7 @@ function note(input: ScheduleInput, zones: readonly string[], tape: Tape | undef
   const largest = Math.max(...input.areasFt2);
   claddingPressure(oneZone(input, "wall", "5", largest), tape);
   const zone = zones.at(-1);
-  if (input.roof !== "none" && zone !== undefined) claddingPressure(oneZone(input, input.roof, zone, largest), tape);
+  if (zone !== undefined) claddingPressure(oneZone(input, input.roof, zone, largest), tape);
 }
 
 function picture(
@@ -138,7 +137,6 @@ function roofPlan(
   edgeFt: number,
 ): ZoneOutlines | undefined {
   const { roof, slopeDeg, edition } = input;
-  if (roof === "none") return undefined;
-  if (slopeDeg <= 7 && roof !== "monoslope") return flatRoofZones(lengthFt, widthFt, edgeFt, heightFt, edition);
+  if ((slopeDeg ?? 0) <= 7 && roof !== "monoslope") return flatRoofZones(lengthFt, widthFt, edgeFt, heightFt, edition);
   return roof === "gable" && edition === "7-10" ? gableRoofZones(lengthFt, widthFt, edgeFt) : undefined;
 }

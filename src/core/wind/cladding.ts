@@ -11,7 +11,7 @@ import type { GivenCoefficient } from "./given-coefficients.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 
 /** Least net pressure on components and cladding, each way, strength level. */
-const LEAST_NET_PSF = 16;
+export const LEAST_NET_PSF = 16;
 /** Above this tributary area a component may take the main-frame pressures. */
 const LARGE_AREA_FT2 = 700;
 

@@ -7,6 +7,12 @@ const COAST_MPH = 130;
 const ANYWHERE_MPH = 140;
 const COAST_MILES = 1;
 
+/** The answer and the rule that gave it. */
+export interface DebrisRegion {
+  readonly inside: boolean;
+  readonly why: string;
+}
+
 /**
  * Whether a site lies in a wind-borne debris region: within a mile of the coastal mean high water line at 130 mph or more (from 7-16 on where
  * Exposure D lies upwind at that line), or anywhere at 140 mph or more; both within the hurricane-prone regions.
@@ -21,15 +27,24 @@ export function inDebrisRegion(
   hurricaneProne: boolean,
   edition: Edition,
   tape?: Tape,
-): boolean {
+): DebrisRegion {
   const clause = asce(edition, CLAUSE.debris);
-  const openCoast = edition === "7-10" || exposureDUpwind;
-  const strip = openCoast && coastMiles <= COAST_MILES && speedMph >= COAST_MPH;
+  const asksD = edition !== "7-10";
+  const strip = (!asksD || exposureDUpwind) && coastMiles <= COAST_MILES && speedMph >= COAST_MPH;
   const anywhere = speedMph >= ANYWHERE_MPH;
-  const upwind = edition === "7-10" ? "" : " with Exposure D upwind";
-  tape?.step("coast", `within ${COAST_MILES} mile${upwind} and ${COAST_MPH} mph or more`, strip, "", clause);
-  tape?.step("anywhere", `${ANYWHERE_MPH} mph or more`, anywhere, "", clause);
-  const inside = hurricaneProne && (strip || anywhere);
-  tape?.step("hurricane-prone", "the rule holds in hurricane-prone regions only", hurricaneProne, "", clause);
-  return inside;
+  const coastRule = `within ${COAST_MILES} mile of mean high water${asksD ? " with Exposure D upwind" : ""}, at ${COAST_MPH} mph or more`;
+  const speedRule = `anywhere in a hurricane-prone region at ${ANYWHERE_MPH} mph or more`;
+  tape?.step("hurricane-prone", "the rules hold in hurricane-prone regions only", hurricaneProne, "", clause);
+  tape?.step("coast", coastRule, strip, "", clause);
+  tape?.step("anywhere", speedRule, anywhere, "", clause);
+  const region = decide(hurricaneProne, anywhere ? speedRule : strip ? coastRule : undefined);
+  tape?.step("debris region", "yes or no, why", [[region.inside ? "yes" : "no", region.why]], "", clause);
+  return region;
+}
+
+function decide(hurricaneProne: boolean, rule: string | undefined): DebrisRegion {
+  if (!hurricaneProne) return { inside: false, why: "not in a hurricane-prone region" };
+  if (rule === undefined)
+    return { inside: false, why: "neither the rule of the coast nor the one of the speed is met" };
+  return { inside: true, why: rule };
 }

@@ -1,7 +1,7 @@
 import { asce, type Edition } from "../kit/edition.ts";
 import { windLevelFactor, windLevelText } from "../kit/load-level.ts";
 import { plain } from "../kit/refusal.ts";
-import type { Tape } from "../kit/tape.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import { type Building, checkBuilding, isSloped, meanRoofHeightFt } from "./building.ts";
 import { directedPressure, directedSymbol } from "./directionality.ts";
 import { internalCoefficient } from "./enclosure.ts";
@@ -166,8 +166,6 @@ export function directionalFrame(input: FrameInput, tape?: Tape): readonly Frame
   return rows;
 }
 
-export function frameTable(
-  rows: readonly FrameRow[],
-): readonly (readonly [string, string, string, number, number, number])[] {
+export function frameTable(rows: readonly FrameRow[]): Table {
   return rows.map((r) => [r.wind, r.surface, r.part, r.coefficient, r.withPressurePsf, r.withSuctionPsf]);
 }

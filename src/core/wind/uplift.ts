@@ -1,6 +1,6 @@
 import { asce } from "../kit/edition.ts";
 import { type LoadLevel, windLevelFactor } from "../kit/load-level.ts";
-import type { Tape } from "../kit/tape.ts";
+import type { Table, Tape } from "../kit/tape.ts";
 import { directedPressure } from "./directionality.ts";
 import type { FrameInput } from "./frame.ts";
 import { directionalFrame } from "./frame-directional.ts";
@@ -25,6 +25,7 @@ export interface Uplift {
   readonly deadPlf: number;
   /** not below 0 */
   readonly netPlf: number;
+  readonly level: LoadLevel;
 }
 
 /**
@@ -54,14 +55,14 @@ export function roofUplift(input: UpliftInput, tape?: Tape): readonly Uplift[] {
   const lines = tributariesFt.map((tributaryFt): Uplift => {
     const windPlf = suctionPsf * tributaryFt + underPsf * Math.min(overhangFt, tributaryFt);
     const deadPlf = share * deadPsf * tributaryFt;
-    return { tributaryFt, windPlf, deadPlf, netPlf: Math.max(0, windPlf - deadPlf) };
+    return { tributaryFt, windPlf, deadPlf, netPlf: Math.max(0, windPlf - deadPlf), level };
   });
   if (lines.some((l) => l.netPlf === 0))
     tape?.caution("Where the net uplift is 0 the dead load counted holds the roof down by itself.");
-  tape?.step("uplift", "tributary ft, wind plf, dead plf, net plf", upliftTable(lines), "plf", clause);
+  tape?.step("uplift", "tributary ft, wind plf, dead plf, net plf, level", upliftTable(lines), "plf", clause);
   return lines;
 }
 
-export function upliftTable(lines: readonly Uplift[]): readonly (readonly [number, number, number, number])[] {
-  return lines.map((l) => [l.tributaryFt, l.windPlf, l.deadPlf, l.netPlf]);
+function upliftTable(lines: readonly Uplift[]): Table {
+  return lines.map((l) => [l.tributaryFt, l.windPlf, l.deadPlf, l.netPlf, l.level]);
 }

@@ -1,19 +1,23 @@
 import { BadInput } from "../../core/kit/refusal.ts";
 import { deadLoad } from "../../core/loads/dead.ts";
-import { baseLivePsf, floorLive, roofLive } from "../../core/loads/live.ts";
+import { floorLive, liveUse, roofLive } from "../../core/loads/live.ts";
 import { KLL } from "../../core/loads/tables/live.ts";
 import { tributaryLoad } from "../../core/loads/tributary.ts";
+import { orElse } from "../basis/term.ts";
 import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, number, quantity, slope, text, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
-import { edition } from "../wind/params.ts";
 
 const CAUTION = preliminary("load");
 const flatRoof = optional(slope({ says: "slope of the roof", max: 80 }), 0, "level");
 
 const psf = (says: string) => quantity("psf", { says, above: 0, max: 1000, heads: ["weight", "load"] });
 
+/** A column of the common layers layout that says nothing about weight. */
+const unread = optional(text({ says: "not used for weight" }), undefined, "");
+
+/** The layers of a roof, floor or wall in the layout of all layers: the weight stands in column 10 or under its heading. */
 const layerTable = table(
   {
     material: text({
@@ -25,9 +29,26 @@ const layerTable = table(
       undefined,
       "",
     ),
-    psf: optional(psf("weight of this part, instead of the table's"), undefined, ""),
+    R: unread,
+    vapor: unread,
+    role: unread,
+    wet: unread,
+    k: unread,
+    mu: unread,
+    sd: unread,
+    weight: optional(
+      text({
+        says: "weight of this part, psf, or its density such as 35 pcf, instead of the table's",
+        heads: ["weight psf", "psf", "dead load"],
+      }),
+      undefined,
+      "",
+    ),
   },
-  { says: "the parts, one row each: material, thickness, psf", maxRows: 200 },
+  {
+    says: "the parts, one row each: material, thickness, and the weight in column 10 or under its heading",
+    maxRows: 200,
+  },
 );
 
 const weightTable = table(
@@ -64,9 +85,9 @@ const loadDead = cellFunction({
   example: {
     args: {
       layers: [
-        ["asphalt shingles", null, null],
-        ["gypsum sheathing", 0.5, null],
-        ["gypsum board", 0.5, null],
+        ["asphalt shingles", null],
+        ["gypsum sheathing", 0.5],
+        ["gypsum board", 0.5],
       ],
     },
     gives: 6.2,
@@ -75,7 +96,7 @@ const loadDead = cellFunction({
   },
   run: (a, tape) =>
     deadLoad(
-      a.layers.map((l) => ({ material: l.material, thicknessIn: l.thickness, psf: l.psf, row: l.row })),
+      a.layers.map((l) => ({ material: l.material, thicknessIn: l.thickness, weight: l.weight, row: l.row })),
       a.weights.map((w) => ({ material: w.material, psf: w.psf, psfPerIn: w.psfPerInch })),
       a.slope,
       tape,
@@ -87,37 +108,47 @@ const loadLive = cellFunction({
   family: "Loads",
   summary: "Live load of a floor or roof member, reduced for its tributary area.",
   params: {
-    base: text({ says: "unreduced live load: psf, or a use such as sleeping rooms, rooms, decks, stairs, roof" }),
+    occupancy: text({
+      says: "use: sleeping rooms, rooms, stairs, decks, balconies, garages, habitable attics, roof; or psf of a floor, or roof with its psf (roof 25)",
+    }),
     area: quantity("ft2", { says: "tributary area of the member", above: 0, max: 1e6 }),
-    kind: optional(choice(["floor", "roof"], { says: "floor or roof live load" }), "floor", "floor live load"),
     member: optional(
-      choice(Object.keys(KLL), { says: "member, for its live load element factor KLL" }),
-      "interior beam",
-      "interior or edge beam, KLL 2",
+      choice(Object.keys(KLL), { says: "member of a floor, for its live load element factor KLL" }),
+      "other",
+      "live load element factor KLL 1, which holds for any member",
     ),
     floors: optional(whole({ says: "floors that the member carries", min: 1, max: 100 }), 1, "one floor"),
-    slope: flatRoof,
-    edition,
+    slope: optional(slope({ says: "slope of a roof", max: 80 }), undefined, ""),
   },
+  placed: {},
+  named: { asce7Edition: orElse("ASCE 7 edition"), residentialCode: orElse("residential code") },
   returns: quantityOf("psf", "reduced live load"),
   sources: [
     "ASCE/SEI 7-10, 7-16, 7-22 Eqs. 4.7-1 and 4.8-1; KLL read in the New York City Building Code Table 1607.11.1",
-    "IRC 2000 Table R301.4; HUD Residential Structural Design Guide (2000) Table 3.4",
+    "Residential code Table R301.5, 2018 to 2024, read in a city's print; decks and balconies from memory",
   ],
-  cautions: [
-    CAUTION,
-    "Some uses may not be reduced (garages, assembly, one-way slabs): see section 4.7 of the edition.",
-  ],
+  cautions: [CAUTION, "Some uses may not be reduced (assembly, one-way slabs): see section 4.7 of the edition."],
   example: {
-    args: { base: "40", area: 450, member: "interior column" },
+    args: { occupancy: "40", area: 450, member: "interior column" },
     gives: 24.142135623730951,
     within: 1e-9,
     source: "exact arithmetic: 40 (0.25 + 15/sqrt(1800))",
   },
   run(a, tape) {
-    const base = baseLivePsf(a.base, tape);
-    if (a.kind === "roof") return roofLive(base, a.area, a.slope, a.edition, tape);
-    return floorLive(base, KLL[a.member] ?? 1, a.area, a.floors, a.edition, tape);
+    const use = liveUse(a.occupancy, a.residentialCode, tape);
+    if (use.rule === "roof") {
+      if (a.slope === undefined) tape?.assume("A level roof: no reduction for slope.");
+      return roofLive(use.psf, a.area, a.slope ?? 0, a.asce7Edition, tape);
+    }
+    if (a.slope !== undefined) {
+      throw new BadInput(
+        "A slope is given for a floor",
+        "it reduces roof live loads only",
+        "Leave it out, or give the occupancy roof",
+      );
+    }
+    const member = { kll: KLL[a.member] ?? 1, areaFt2: a.area, floors: a.floors };
+    return floorLive(use, member, a.asce7Edition, tape);
   },
 });
 

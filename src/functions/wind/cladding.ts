@@ -1,111 +1,144 @@
-import { claddingPressure } from "../../core/wind/cladding.ts";
-import { SURFACES } from "../../core/wind/cladding-figure.ts";
-import { claddingSchedule, SCHEDULE_ROOFS } from "../../core/wind/cladding-schedule.ts";
-import { KD_BUILDINGS } from "../../core/wind/directionality.ts";
-import { cellFunction, tableOf } from "../declare/cell-function.ts";
+import { BadInput } from "../../core/kit/refusal.ts";
+import { claddingPressure, type NetPressure } from "../../core/wind/cladding.ts";
+import { SURFACES, type Surface } from "../../core/wind/cladding-figure.ts";
+import { claddingSchedule, type ScheduleRow } from "../../core/wind/cladding-schedule.ts";
+import { PARAPET_ZONES, type ParapetPressure, parapetPressures } from "../../core/wind/parapet.ts";
+import { velocityPressure } from "../../core/wind/velocity-pressure.ts";
+import { ifGiven, orElse } from "../basis/term.ts";
+import { cellFunction } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice, number, quantity, slope, text } from "../declare/scalar.ts";
+import { choice, length, number, quantity, text } from "../declare/scalar.ts";
 import { list, table } from "../declare/table.ts";
-import { edition, enclosure, height, level, plan, q, roofSlope, WIND_CAUTION } from "./params.ts";
+import { heightOf, pressureInput, windOf } from "./made.ts";
+import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
 const SOURCES = [
   "ASCE/SEI 7-10 section 30.4, Figs. 30.4-1 to 30.4-5; 7-16 and 7-22 section 30.3, Figs. 30.3-1 to 30.3-5; least net pressure 30.2.2",
-  "Wall, overhang and monoslope coefficients, gable coefficients of 7-10 and flat-roof coefficients of 7-16 from memory, as the working marks",
+  "Walls and roofs of 7-22, 10 to 100 ft2: recovered from the pressures of the 2023 Florida Building Code, Residential, Table R301.2(2), its overhangs by note g",
+  "Gable coefficients of 7-10, flat roofs of 7-16 and monoslopes from memory in part, as the working marks",
 ] as const;
 const CAUTIONS = [
   WIND_CAUTION,
   "Components and cladding pressures only: the frame of the building has its own, in WIND_FRAME.",
 ] as const;
+const ASSUMPTIONS = ["Internal pressure is taken with the sign that adds."] as const;
 
 const area = quantity("ft2", {
   says: "effective wind area: span times the larger of tributary width and span/3",
   above: 0,
   max: 1e5,
 });
-const meanRoofHeight = optional(
-  height("mean roof height, held against the 60 ft limit", 500, "the Kz tables of ASCE/SEI 7 end there"),
-  undefined,
-  "mean roof height up to 60 ft",
+
+const coefficientTable = table(
+  {
+    zone: text({ says: "zone of the figure" }),
+    area: quantity("ft2", {
+      says: "effective wind area",
+      above: 0,
+      max: 1e5,
+      heads: ["effective area", "effective wind area"],
+    }),
+    toward: number({ says: "GCp toward the surface", min: 0, max: 5, heads: ["gcp toward", "positive"] }),
+    away: number({ says: "GCp away from the surface, below 0", min: -10, max: 0, heads: ["gcp away", "negative"] }),
+  },
+  { says: "coefficients read from the figure: zone, area, GCp toward, GCp away", maxRows: 200 },
 );
-const gcp = (says: string, min: number, max: number) => optional(number({ says, min, max }), undefined, "");
+const coefficients = optional(coefficientTable, [], "coefficients from the figures held here");
+const givenOf = (rows: readonly { zone: string; area: number; toward: number; away: number }[]) =>
+  rows.map((c) => ({ zone: c.zone, areaFt2: c.area, toward: c.toward, away: c.away }));
+
+/** The named terms of a function that places slope, enclosure, level and velocity pressure. */
+const NAMED = {
+  ...SITE,
+  buildingWidth: BUILDING.buildingWidth,
+  eaveHeight: BUILDING.eaveHeight,
+} as const;
+
+/** Surfaces by name; "roof" and "overhang" are of the basis's roof shape. */
+const PARTS = ["roof", "overhang", "parapet", ...SURFACES] as const;
+
+function surfaceOf(part: (typeof PARTS)[number], shape: "flat" | "gable" | "hip" | "monoslope"): Surface {
+  if (part === "roof") return shape;
+  if (part === "overhang") return `${shape} overhang`;
+  if (part !== "parapet") return part;
+  throw new BadInput(
+    "A parapet takes the velocity pressure at its top",
+    "the one here is at the mean roof height",
+    "Use WIND_PARAPET",
+  );
+}
+
+const netColumns = columnsOf<NetPressure>(["toward", "psf", (r) => r.towardPsf], ["away", "psf", (r) => r.awayPsf]);
 
 const windCladding = cellFunction({
   name: "WIND_CLADDING",
   family: "Wind",
-  summary: "Net pressures toward and away from a wall, roof or overhang zone, for components and cladding.",
+  summary: "Net pressures toward and away from a wall, roof, overhang or soffit zone, for components and cladding.",
   params: {
-    q,
-    surface: choice(SURFACES, {
+    surface: choice(PARTS, {
       says: "part of the building",
-      also: {
-        walls: "wall",
-        roof: "flat",
-        "flat roof": "flat",
-        "gable roof": "gable",
-        "hip roof": "hip",
-        shed: "monoslope",
-      },
+      also: { walls: "wall", "flat roof": "flat", "gable roof": "gable", "hip roof": "hip", shed: "monoslope" },
     }),
     zone: text({ says: "zone of the figure: 4 or 5 on walls; 1, 2, 3, 1', 2', 3' on roofs" }),
     area,
-    slope: optional(
-      slope({ says: "slope of the roof; on walls up to 10 degrees reduces GCp by 10 percent", max: 80 }),
-      undefined,
-      "walls under a roof steeper than 10 degrees, no reduction; a flat roof",
-    ),
-    enclosure,
-    level,
-    edition,
-    height: meanRoofHeight,
-    gcpAway: gcp("GCp away from the surface, below 0, read from the figure; used instead of the one held here", -10, 0),
-    gcpToward: gcp("GCp toward the surface, read from the figure; goes with gcpAway", 0, 5),
   },
-  returns: tableOf("one row: pressure toward the surface, pressure away from it", [
-    ["toward", "psf"],
-    ["away", "psf"],
-  ]),
+  placed: {
+    roofSlope: ifGiven("roof slope", "walls under a roof steeper than 10 degrees, no reduction; a flat roof"),
+    enclosure: orElse("enclosure"),
+    windLevel: orElse("wind level"),
+    velocityPressure: ifGiven("velocity pressure"),
+    coefficients,
+  },
+  named: { ...NAMED, roofShape: BUILDING.roofShape },
+  returns: netColumns.table("one row: pressure toward the surface, pressure away from it"),
+  oneRow: true,
   sources: SOURCES,
-  assumptions: ["Internal pressure is taken with the sign that adds."],
+  assumptions: ASSUMPTIONS,
   cautions: CAUTIONS,
   example: {
-    args: { q: 49.35, surface: "gable", zone: "1", area: 20, slope: "20 deg", level: "allowable", edition: "7-10" },
-    gives: [[18.4, -31.1]],
+    args: {
+      surface: "gable",
+      zone: "1",
+      area: 50,
+      roofSlope: "4:12",
+      velocityPressure: 30.31,
+      windLevel: "allowable",
+      asce7Edition: "7-22",
+    },
+    gives: [[9.6, -22.7]],
     within: 0.05,
     source:
-      "IRC 2018 Table R301.2(2), roof above 7 to 27 degrees, zone 1, 20 ft2, 180 mph: q = 0.00256 x 0.70 x 0.85 x 180^2",
+      "2023 Florida Building Code, Residential, Table R301.2(2), gable roof 7 to 20 degrees, zone 1, 50 ft2, 130 mph: q = 0.00256 x 0.7006 x 130^2",
   },
   run(a, tape) {
+    const heightFt = heightOf(a, tape);
     const net = claddingPressure(
       {
-        qPsf: a.q,
-        kd: KD_BUILDINGS,
-        surface: a.surface,
+        ...windOf(a, heightFt, "cladding", tape),
+        surface: surfaceOf(a.surface, a.roofShape),
         zone: a.zone,
         areaFt2: a.area,
-        slopeDeg: a.slope,
+        slopeDeg: a.roofSlope,
         enclosure: a.enclosure,
-        level: a.level,
-        heightFt: a.height,
-        given:
-          a.gcpAway === undefined ? [] : [{ zone: a.zone, areaFt2: a.area, toward: a.gcpToward ?? 0, away: a.gcpAway }],
-        edition: a.edition,
+        level: a.windLevel,
+        heightFt,
+        given: givenOf(a.coefficients),
       },
       tape,
     );
-    return [[net.towardPsf, net.awayPsf]];
+    return netColumns.rows([net]);
   },
 });
 
 const USUAL_AREAS_FT2 = [10, 20, 50, 100] as const;
 
-const coefficientTable = table(
-  {
-    zone: text({ says: "roof zone of the figure" }),
-    area: quantity("ft2", { says: "effective wind area", above: 0, max: 1e5 }),
-    toward: number({ says: "GCp toward the surface", min: 0, max: 5, heads: ["gcp toward", "positive"] }),
-    away: number({ says: "GCp away from the surface, below 0", min: -10, max: 0, heads: ["gcp away", "negative"] }),
-  },
-  { says: "roof coefficients read from the figure: zone, area, GCp toward, GCp away", maxRows: 200 },
+const scheduleColumns = columnsOf<ScheduleRow>(
+  ["surface", "", (r) => r.surface],
+  ["zone", "", (r) => r.zone],
+  ["effective area", "ft2", (r) => r.areaFt2],
+  ["toward", "psf", (r) => r.towardPsf],
+  ["away", "psf", (r) => r.awayPsf],
 );
 
 const windCladdingSchedule = cellFunction({
@@ -113,12 +146,6 @@ const windCladdingSchedule = cellFunction({
   family: "Wind",
   summary: "Net cladding pressures of every wall and roof zone by effective wind area, ready to print.",
   params: {
-    q,
-    roof: choice(SCHEDULE_ROOFS, {
-      says: "shape of the roof; none for the walls alone",
-      also: { shed: "monoslope", walls: "none" },
-    }),
-    slope: roofSlope,
     areas: optional(
       list(quantity("ft2", { says: "effective wind area", above: 0, max: 1e5 }), {
         says: "effective wind areas, one or a range",
@@ -127,51 +154,128 @@ const windCladdingSchedule = cellFunction({
       USUAL_AREAS_FT2,
       "effective wind areas 10, 20, 50 and 100 ft2",
     ),
-    width: optional(plan("plan dimension across the ridge, for the edge width and the picture"), undefined, ""),
-    length: optional(plan("plan dimension along the ridge"), undefined, ""),
-    height: meanRoofHeight,
-    enclosure,
-    level,
-    coefficients: optional(coefficientTable, [], "roof coefficients from the figures held here"),
-    edition,
   },
-  returns: tableOf("a row for each zone and area", [
-    ["surface", ""],
-    ["zone", ""],
-    ["effective area", "ft2"],
-    ["toward", "psf"],
-    ["away", "psf"],
-  ]),
+  placed: {
+    roofShape: BUILDING.roofShape,
+    roofSlope: BUILDING.roofSlope,
+    enclosure: orElse("enclosure"),
+    windLevel: orElse("wind level"),
+    velocityPressure: ifGiven("velocity pressure"),
+    coefficients,
+  },
+  named: { ...NAMED, buildingLength: BUILDING.buildingLength },
+  returns: scheduleColumns.table("a row for each zone and area"),
   sources: SOURCES,
-  assumptions: ["Internal pressure is taken with the sign that adds."],
+  assumptions: ASSUMPTIONS,
   cautions: CAUTIONS,
   example: {
-    args: { q: 35.84, roof: "none", slope: "30 deg", areas: [[10]], level: "allowable", edition: "7-10" },
+    args: {
+      areas: [[50]],
+      roofShape: "gable",
+      roofSlope: "4:12",
+      velocityPressure: 30.31,
+      windLevel: "allowable",
+      asce7Edition: "7-22",
+    },
     gives: [
-      ["wall", "4", 10, 25.4, -27.5],
-      ["wall", "5", 10, 25.4, -34],
+      ["wall", "4", 50, 16.3, -17.9],
+      ["wall", "5", 50, 16.3, -20.6],
+      ["gable", "1", 50, 9.6, -22.7],
+      ["gable", "2", 50, 9.6, -30.4],
+      ["gable", "3", 50, 9.6, -39],
     ],
     within: 0.05,
-    source: "exact arithmetic: 0.6 x 35.84 x (1.0 + 0.18), (-1.1 - 0.18), (-1.4 - 0.18)",
+    source:
+      "2023 Florida Building Code, Residential, Table R301.2(2), walls and gable roof 7 to 20 degrees, 50 ft2, 130 mph: q = 0.00256 x 0.7006 x 130^2",
   },
-  run: (a, tape) =>
-    claddingSchedule(
+  run(a, tape) {
+    const heightFt = heightOf(a, tape);
+    const rows = claddingSchedule(
       {
-        qPsf: a.q,
-        kd: KD_BUILDINGS,
-        roof: a.roof,
-        slopeDeg: a.slope,
+        ...windOf(a, heightFt, "cladding", tape),
+        roof: a.roofShape,
+        slopeDeg: a.roofSlope,
         areasFt2: a.areas,
-        widthFt: a.width,
-        lengthFt: a.length,
-        heightFt: a.height,
+        widthFt: a.buildingWidth,
+        lengthFt: a.buildingLength,
+        heightFt,
         enclosure: a.enclosure,
-        level: a.level,
-        given: a.coefficients.map((c) => ({ zone: c.zone, areaFt2: c.area, toward: c.toward, away: c.away })),
-        edition: a.edition,
+        level: a.windLevel,
+        given: givenOf(a.coefficients),
       },
       tape,
-    ).map((r) => [r.surface, r.zone, r.areaFt2, r.towardPsf, r.awayPsf]),
+    );
+    return scheduleColumns.rows(rows);
+  },
 });
 
-export const windCladdingFunctions = [windCladding, windCladdingSchedule] as const;
+const parapetColumns = columnsOf<ParapetPressure>(
+  ["case", "", (r) => r.load],
+  ["toward", "psf", (r) => r.towardPsf],
+  ["away", "psf", (r) => r.awayPsf],
+);
+
+const windParapet = cellFunction({
+  name: "WIND_PARAPET",
+  family: "Wind",
+  summary: "Net wind pressures on a parapet, for the frame and for components and cladding.",
+  params: {
+    top: length("ft", {
+      says: "height of the top of the parapet above the ground",
+      above: 0,
+      max: 100,
+      usual: { min: 6, max: 70, ask: "is it the height above the ground, in feet?" },
+    }),
+    area,
+    zone: optional(
+      choice(PARAPET_ZONES, {
+        says: "wall zone in front",
+        also: { corner: "5", edge: "4", middle: "4" },
+        means: { "4": "along the wall, roof edge zone 2 behind", "5": "at a corner, roof corner zone 3 behind" },
+      }),
+      "5",
+      "a corner: wall zone {}",
+    ),
+  },
+  placed: { roofShape: BUILDING.roofShape, windLevel: orElse("wind level") },
+  named: { ...SITE, roofSlope: BUILDING.roofSlope },
+  returns: parapetColumns.table(
+    "a row for each case: net of both faces, toward the roof above 0, away from it below 0",
+  ),
+  sources: [
+    "Frame: ASCE/SEI 7-10 section 27.4.5, 7-16 and 7-22 section 27.3.4, GCpn 1.5 and -1.0",
+    "Cladding: ASCE/SEI 7-10 section 30.9, 7-16 and 7-22 section 30.8, load cases A and B, from memory",
+  ],
+  cautions: CAUTIONS,
+  example: {
+    args: { top: 30, area: 10, roofShape: "flat", windSpeed: 120, exposure: "C", asce7Edition: "7-22" },
+    gives: [
+      ["frame, windward", 46.1, 0],
+      ["frame, leeward", 0, -30.7],
+      ["cladding, windward", 129, 0],
+      ["cladding, leeward", 0, -73.7],
+    ],
+    within: 0.05,
+    source:
+      "exact arithmetic: Kz 2.41 (30/2460)^(2/9.8) = 0.9805, qp = 0.00256 x 0.9805 x 120^2 = 36.145, times Kd 0.85 times 1.5, -1.0, 1.0 + 3.2, 1.0 + 1.4",
+  },
+  run(a, tape) {
+    const site = pressureInput(a, a.top, "cladding");
+    const rows = parapetPressures(
+      {
+        qPsf: velocityPressure(site, tape),
+        kd: site.kd,
+        edition: site.edition,
+        areaFt2: a.area,
+        zone: a.zone,
+        roof: a.roofShape,
+        slopeDeg: a.roofSlope,
+        level: a.windLevel,
+      },
+      tape,
+    );
+    return parapetColumns.rows(rows);
+  },
+});
+
+export const windCladdingFunctions = [windCladding, windCladdingSchedule, windParapet] as const;

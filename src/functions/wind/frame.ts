@@ -1,52 +1,52 @@
-import { baseShear, shearTable, wallLineShear } from "../../core/wind/base-shear.ts";
-import { ROOF_SHAPES } from "../../core/wind/building.ts";
-import { KD_BUILDINGS } from "../../core/wind/directionality.ts";
-import type { FrameInput } from "../../core/wind/frame.ts";
-import { directionalFrame, frameTable } from "../../core/wind/frame-directional.ts";
+import { type BaseShear, baseShear, type WallLine, wallLineShear } from "../../core/wind/base-shear.ts";
+import { internalCoefficient } from "../../core/wind/enclosure.ts";
+import type { FrameInput, FrameRow } from "../../core/wind/frame.ts";
+import { directionalFrame } from "../../core/wind/frame-directional.ts";
 import { envelopeFrame } from "../../core/wind/frame-envelope.ts";
-import { roofUplift, upliftTable } from "../../core/wind/uplift.ts";
-import { type ArgumentsOf, cellFunction, tableOf } from "../declare/cell-function.ts";
+import { roofUplift, type Uplift } from "../../core/wind/uplift.ts";
+import { ifGiven, orElse } from "../basis/term.ts";
+import { type ArgumentsOf, cellFunction } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, quantity, text } from "../declare/scalar.ts";
 import { list, table } from "../declare/table.ts";
-import { edition, enclosure, exposure, level, plan, q, roofSlope, WIND_CAUTION } from "./params.ts";
+import { heightOf, wanted, windOf } from "./made.ts";
+import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
-const building = {
-  width: plan("plan dimension across the ridge"),
-  length: plan("plan dimension along the ridge"),
-  eave: length("ft", { says: "height of the eave above ground", above: 0, max: 200 }),
-  slope: roofSlope,
-};
+const FRAME_TERMS = {
+  velocityPressure: ifGiven("velocity pressure"),
+  ...BUILDING,
+  enclosure: orElse("enclosure"),
+  windLevel: orElse("wind level"),
+  ...SITE,
+} as const;
 
-const options = {
-  roof: optional(
-    choice(ROOF_SHAPES, { says: "shape of the roof", also: { shed: "monoslope" } }),
-    "gable",
-    "gable roof",
-  ),
-  exposure: optional(exposure, undefined, "q at the mean roof height over the whole windward wall"),
-  enclosure,
-  level,
-  edition,
-};
+type FrameArguments = ArgumentsOf<typeof FRAME_TERMS>;
 
-type FrameArguments = ArgumentsOf<{ q: typeof q } & typeof building & typeof options>;
+const WHY = "the pressures go by it";
 
-function frameInput(a: FrameArguments): FrameInput {
+/** The building and its wind, as the frame calculations take them. */
+function frameInput(
+  a: FrameArguments,
+  use: "frame" | "low-rise",
+  roofAreaFt2: number | undefined,
+  tape: Parameters<typeof heightOf>[1],
+): FrameInput {
+  const building = {
+    widthFt: wanted(a.buildingWidth, "Building width", WHY),
+    lengthFt: wanted(a.buildingLength, "Building length", WHY),
+    eaveFt: wanted(a.eaveHeight, "Eave height", WHY),
+    slopeDeg: a.roofShape === "flat" ? (a.roofSlope ?? 0) : wanted(a.roofSlope, "Roof slope", WHY),
+    roof: a.roofShape,
+  };
   return {
-    qPsf: a.q,
-    kd: KD_BUILDINGS,
-    kzt: 1,
-    roofAreaFt2: undefined,
-    widthFt: a.width,
-    lengthFt: a.length,
-    eaveFt: a.eave,
-    slopeDeg: a.slope,
-    roof: a.roof,
+    ...building,
+    ...windOf(a, heightOf(a, tape), use, tape),
     enclosure: a.enclosure,
     exposure: a.exposure,
-    level: a.level,
-    edition: a.edition,
+    level: a.windLevel,
+    kzt: a.topographicFactor,
+    roofAreaFt2,
   };
 }
 
@@ -55,38 +55,44 @@ const ASSUMPTIONS = ["A rigid, regular, rectangular building: gust-effect factor
 const LEAST =
   "The frame must also take the least load, 16 psf on walls with 8 psf on the roof in projection: WIND_BASESHEAR applies it.";
 
+const frameColumns = columnsOf<FrameRow>(
+  ["wind", "", (r) => r.wind],
+  ["surface", "", (r) => r.surface],
+  ["part", "", (r) => r.part],
+  ["coefficient", "", (r) => r.coefficient],
+  ["net with internal pressure", "psf", (r) => r.withPressurePsf],
+  ["net with internal suction", "psf", (r) => r.withSuctionPsf],
+);
+
 const windFrame = cellFunction({
   name: "WIND_FRAME",
   family: "Wind",
   summary:
     "Net wind pressures on the main frame by surface, for wind across and along the ridge, with both internal pressures.",
   params: {
-    q,
-    ...building,
-    method: optional(
-      choice(["directional", "envelope"], {
-        says: "procedure",
-        also: { "low-rise": "envelope" },
-        means: {
-          directional: "by surface and wind direction, any height",
-          envelope: "low-rise buildings, load cases A and B with end zones",
-        },
+    area: optional(
+      quantity("ft2", {
+        says: "roof area that a member carries, which reduces the suction of -1.3",
+        above: 0,
+        max: 1e5,
       }),
-      "directional",
-      "directional procedure",
+      undefined,
+      "no reduction of the roof suction of -1.3 for area",
     ),
-    ...options,
   },
-  returns: tableOf(
+  placed: {
+    velocityPressure: FRAME_TERMS.velocityPressure,
+    buildingWidth: BUILDING.buildingWidth,
+    buildingLength: BUILDING.buildingLength,
+    eaveHeight: BUILDING.eaveHeight,
+    roofSlope: BUILDING.roofSlope,
+    frameMethod: orElse("frame method"),
+    enclosure: FRAME_TERMS.enclosure,
+    windLevel: FRAME_TERMS.windLevel,
+  },
+  named: { ...SITE, roofShape: BUILDING.roofShape },
+  returns: frameColumns.table(
     "a row for each surface: wind direction or load case, surface, part, coefficient, net pressures, above 0 toward the surface",
-    [
-      ["wind", ""],
-      ["surface", ""],
-      ["part", ""],
-      ["coefficient", ""],
-      ["net with internal pressure", "psf"],
-      ["net with internal suction", "psf"],
-    ],
   ),
   sources: [
     DIRECTIONAL,
@@ -99,7 +105,14 @@ const windFrame = cellFunction({
     "Torsion and wind on both axes at once are load cases of their own; so are parapets and overhangs.",
   ],
   example: {
-    args: { q: 78.83, width: 100, length: 100, eave: 160, slope: "0 deg", roof: "flat", edition: "7-16" },
+    args: {
+      velocityPressure: 78.83,
+      buildingWidth: 100,
+      buildingLength: 100,
+      eaveHeight: 160,
+      roofShape: "flat",
+      asce7Edition: "7-16",
+    },
     gives: [
       ["across ridge", "windward wall", "0 to 160 ft", 0.8, 39.4, 67.8],
       ["across ridge", "leeward wall", "whole", -0.5, -47.7, -19.3],
@@ -119,8 +132,9 @@ const windFrame = cellFunction({
       "exact arithmetic with the coefficients of ASCE/SEI 7-22 Fig. 27.3-1: 78.83 (0.85 Cp - 0.18), 78.83 (0.85 Cp + 0.18)",
   },
   run(a, tape) {
-    const input = frameInput(a);
-    return frameTable(a.method === "envelope" ? envelopeFrame(input, tape) : directionalFrame(input, tape));
+    const envelope = a.frameMethod === "envelope";
+    const input = frameInput(a, envelope ? "low-rise" : "frame", a.area, tape);
+    return frameColumns.rows(envelope ? envelopeFrame(input, tape) : directionalFrame(input, tape));
   },
 });
 
@@ -141,43 +155,70 @@ const wallLines = table(
   { says: "wall lines: name | across ridge or along ridge | width of the face that the line carries", maxRows: 200 },
 );
 
+const shearColumns = columnsOf<BaseShear>(
+  ["wind", "", (r) => r.wind],
+  ["from pressures", "lb", (r) => r.pressureLb],
+  ["least", "lb", (r) => r.leastLb],
+  ["design", "lb", (r) => r.designLb],
+  ["design per foot of the face", "plf", (r) => r.designPlf],
+  ["level", "", (r) => r.level],
+);
+
 const windBaseShear = cellFunction({
   name: "WIND_BASESHEAR",
   family: "Wind",
   summary: "Total sideways wind force on a building across and along the ridge, not less than the least load.",
-  params: { q, ...building, ...options, lines: optional(wallLines, [], "no wall lines") },
-  returns: tableOf("a row for each wind direction, then a row for each wall line", [
-    ["wind", ""],
-    ["from pressures", "lb"],
-    ["least", "lb"],
-    ["design", "lb"],
-    ["design per foot of the face", "plf"],
-  ]),
+  params: { lines: optional(wallLines, [], "no wall lines") },
+  placed: {
+    velocityPressure: FRAME_TERMS.velocityPressure,
+    buildingWidth: BUILDING.buildingWidth,
+    buildingLength: BUILDING.buildingLength,
+    eaveHeight: BUILDING.eaveHeight,
+    roofSlope: BUILDING.roofSlope,
+    windLevel: FRAME_TERMS.windLevel,
+  },
+  named: { ...SITE, roofShape: BUILDING.roofShape, enclosure: FRAME_TERMS.enclosure },
+  returns: shearColumns.table("a row for each wind direction, then a row for each wall line"),
   sources: [DIRECTIONAL, "Least load: ASCE/SEI 7-10 section 27.4.7, 7-16 and 7-22 section 27.1.5"],
   assumptions: [...ASSUMPTIONS, "The whole height counts, the part that goes straight into the foundation with it."],
   cautions: [WIND_CAUTION, "Torsion and wind on both axes at once may load a single wall line more."],
   example: {
-    args: { q: 10, width: 20, length: 40, eave: 10, slope: "0 deg", roof: "flat", edition: "7-16" },
+    args: {
+      velocityPressure: 10,
+      buildingWidth: 20,
+      buildingLength: 40,
+      eaveHeight: 10,
+      roofShape: "flat",
+      asce7Edition: "7-16",
+    },
     gives: [
-      ["across ridge", 4420, 6400, 6400, 160],
-      ["along ridge", 1870, 3200, 3200, 160],
+      ["across ridge", 4420, 6400, 6400, 160, "strength"],
+      ["along ridge", 1870, 3200, 3200, 160, "strength"],
     ],
     within: 0.01,
     source: "exact arithmetic: 10 x 0.85 x (0.8 + 0.5) x 400 and (0.8 + 0.3) x 200; least 16 x 400 and 16 x 200",
   },
   run(a, tape) {
-    const lines = a.lines.map((l) => ({ name: l.line, wind: l.wind, tributaryFt: l.tributary }));
-    return shearTable(wallLineShear(baseShear(frameInput(a), tape), lines, tape));
+    const input = frameInput(a, "frame", undefined, tape);
+    internalCoefficient(a.enclosure, a.asce7Edition);
+    const lines = a.lines.map((l): WallLine => ({ name: l.line, wind: l.wind, tributaryFt: l.tributary }));
+    return shearColumns.rows(wallLineShear(baseShear(input, tape), lines, tape));
   },
 });
+
+const upliftColumns = columnsOf<Uplift>(
+  ["tributary width", "ft", (r) => r.tributaryFt],
+  ["wind", "plf", (r) => r.windPlf],
+  ["dead counted (0.9 D or 0.6 D)", "plf", (r) => r.deadPlf],
+  ["net uplift", "plf", (r) => r.netPlf],
+  ["level", "", (r) => r.level],
+);
 
 const windUplift = cellFunction({
   name: "WIND_UPLIFT",
   family: "Wind",
   summary: "Net wind uplift of the roof at each wall line, after the dead load that may be counted.",
   params: {
-    q,
-    ...building,
     dead: quantity("psf", {
       says: "weight of roof and ceiling that is always there, on the level",
       min: 0,
@@ -188,19 +229,14 @@ const windUplift = cellFunction({
       says: "width of roof on the level that each wall line carries, with its overhang: one or a range",
       max: 200,
     }),
-    overhang: optional(
-      length("ft", { says: "overhang beyond the wall line, level", min: 0, max: 20 }),
-      0,
-      "no overhang",
-    ),
-    ...options,
   },
-  returns: tableOf("a row for each wall line", [
-    ["tributary width", "ft"],
-    ["wind", "plf"],
-    ["dead counted", "plf"],
-    ["net uplift", "plf"],
-  ]),
+  placed: {
+    roofOverhang: orElse("roof overhang"),
+    windLevel: FRAME_TERMS.windLevel,
+    velocityPressure: FRAME_TERMS.velocityPressure,
+  },
+  named: { ...SITE, ...BUILDING, enclosure: FRAME_TERMS.enclosure },
+  returns: upliftColumns.table("a row for each wall line"),
   sources: [
     DIRECTIONAL,
     "Overhangs: ASCE/SEI 7-10 section 27.4.4, 7-16 and 7-22 section 27.3.3; dead load: sections 2.3 and 2.4 (0.9 D or 0.6 D)",
@@ -212,24 +248,25 @@ const windUplift = cellFunction({
   ],
   example: {
     args: {
-      q: 20,
-      width: 40,
-      length: 60,
-      eave: 10,
-      slope: "5 deg",
       dead: 10,
       tributary: [[20]],
-      level: "allowable",
-      edition: "7-16",
+      windLevel: "allowable",
+      velocityPressure: 20,
+      buildingWidth: 40,
+      buildingLength: 60,
+      eaveHeight: 10,
+      roofSlope: "5 deg",
+      asce7Edition: "7-16",
     },
-    gives: [[20, 226.8, 120, 106.8]],
+    gives: [[20, 226.8, 120, 106.8, "allowable"]],
     within: 1e-9,
     source: "exact arithmetic: 0.6 x 20 x (0.85 x 0.9 + 0.18) x 20 - 0.6 x 10 x 20",
   },
-  run: (a, tape) =>
-    upliftTable(
-      roofUplift({ ...frameInput(a), deadPsf: a.dead, tributariesFt: a.tributary, overhangFt: a.overhang }, tape),
-    ),
+  run(a, tape) {
+    const input = frameInput(a, "frame", undefined, tape);
+    const uplift = { ...input, deadPsf: a.dead, tributariesFt: a.tributary, overhangFt: a.roofOverhang };
+    return upliftColumns.rows(roofUplift(uplift, tape));
+  },
 });
 
 export const windFrameFunctions = [windFrame, windBaseShear, windUplift] as const;

@@ -1,24 +1,49 @@
 import { inDebrisRegion } from "../../core/wind/debris-region.ts";
-import { KD_BUILDINGS } from "../../core/wind/directionality.ts";
 import { edgeWidth } from "../../core/wind/edge.ts";
-import { exposureCoefficient } from "../../core/wind/exposure-coefficient.ts";
+import { effectiveArea } from "../../core/wind/effective-area.ts";
+import { exposureCoefficient, WIND_USES } from "../../core/wind/exposure-coefficient.ts";
 import { KZ_HIGHEST_FT } from "../../core/wind/tables/terrain.ts";
 import { HILL_SHAPES } from "../../core/wind/tables/topography.ts";
 import { topographicFactor } from "../../core/wind/topographic-factor.ts";
 import { velocityPressure } from "../../core/wind/velocity-pressure.ts";
-import { cellFunction, quantityOf, textOf } from "../declare/cell-function.ts";
+import { needed, orElse } from "../basis/term.ts";
+import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, flag, length, number } from "../declare/scalar.ts";
-import { edition, exposure, height, plan, speed, use, WIND_CAUTION } from "./params.ts";
+import { heightWanted, pressureInput } from "./made.ts";
+import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
 const KZ_SOURCE = "ASCE/SEI 7-10 Tables 27.3-1, 28.3-1, 30.3-1; 7-16 and 7-22 Table 26.10-1, note 1";
-const heightAbove = height("height above ground", KZ_HIGHEST_FT, "the Kz tables of ASCE/SEI 7 end there");
+
+const purpose = optional(
+  choice(WIND_USES, {
+    says: "what the pressure is for; sets the least Kz in Exposure B",
+    also: { "main frame": "frame", mwfrs: "frame", directional: "frame", envelope: "low-rise", "c&c": "cladding" },
+    means: {
+      frame: "main wind-force resisting system, directional procedure",
+      "low-rise": "main wind-force resisting system, low-rise envelope procedure",
+      cladding: "components and cladding",
+    },
+  }),
+  undefined,
+  "",
+);
 
 const windKz = cellFunction({
   name: "WIND_KZ",
   family: "Wind",
   summary: "Velocity pressure exposure coefficient Kz at a height, or Kh at the mean roof height.",
-  params: { height: heightAbove, exposure, edition, use },
+  params: {
+    height: length("ft", {
+      says: "height above ground",
+      above: 0,
+      max: KZ_HIGHEST_FT,
+      source: "the Kz tables of ASCE/SEI 7 end there",
+    }),
+  },
+  placed: { exposure: needed("exposure"), purpose },
+  named: { asce7Edition: SITE.asce7Edition },
   returns: quantityOf("", "Kz"),
   sources: [KZ_SOURCE],
   assumptions: [
@@ -26,45 +51,28 @@ const windKz = cellFunction({
   ],
   cautions: [WIND_CAUTION],
   example: {
-    args: { height: 50, exposure: "B", edition: "7-22" },
+    args: { height: 50, exposure: "B", asce7Edition: "7-22" },
     gives: 0.79,
     within: 0.005,
     source: "ASCE/SEI 7-22 Table 26.10-1, 50 ft, Exposure B",
   },
-  run: (a, tape) => exposureCoefficient(a.height, a.exposure, a.use, a.edition, tape),
+  run: (a, tape) => exposureCoefficient(a.height, a.exposure, a.purpose, a.asce7Edition, tape),
 });
 
 const windPressure = cellFunction({
   name: "WIND_PRESSURE",
   family: "Wind",
-  summary: "Velocity pressure of the wind at a height.",
-  params: {
-    speed,
-    height: heightAbove,
-    exposure,
-    kzt: optional(
-      number({ says: "topographic factor Kzt, from WIND_TOPOGRAPHY", min: 1, max: 3.2 }),
-      1,
-      "topographic factor 1, flat site",
-    ),
-    kd: optional(
-      number({
-        says: "directionality factor Kd",
-        min: 0.85,
-        max: 1,
-        source: "ASCE/SEI 7-16 Table 26.6-1",
-      }),
-      KD_BUILDINGS,
-      "directionality factor 0.85, buildings",
-    ),
-    elevation: optional(
-      length("ft", { says: "ground above sea level", min: -1500, max: 15000 }),
-      0,
-      "sea level, ground elevation factor 1",
-    ),
-    edition,
-    use,
+  summary: "Velocity pressure of the wind at the mean roof height, or at any height.",
+  params: {},
+  placed: {
+    windSpeed: needed("wind speed"),
+    meanRoofHeight: SITE.meanRoofHeight,
+    exposure: needed("exposure"),
+    purpose,
+    topographicFactor: SITE.topographicFactor,
+    directionalityFactor: SITE.directionalityFactor,
   },
+  named: { groundElevation: SITE.groundElevation, asce7Edition: SITE.asce7Edition, ...BUILDING },
   returns: quantityOf("psf", "velocity pressure q, at the level of the speed; in 7-22 without Kd"),
   sources: ["ASCE/SEI 7-10 Eqs. 27.3-1, 28.3-1, 30.3-1; 7-16 and 7-22 Eq. 26.10-1", KZ_SOURCE],
   cautions: [
@@ -72,26 +80,13 @@ const windPressure = cellFunction({
     "The speed must come from the map of the same edition and risk category; local amendments may ask for more.",
   ],
   example: {
-    args: { speed: 200, height: 160, exposure: "C", edition: "7-16" },
+    args: { windSpeed: 200, meanRoofHeight: 160, exposure: "C", asce7Edition: "7-16" },
     gives: 121.68,
     within: 0.07,
     source:
       "ASCE/SEI 7-16 Table 27.5-2, h 160 ft, Exposure C, 200 mph: zone 5 prints -94.3 psf = q (0.85 x -0.7 - 0.18)",
   },
-  run: (a, tape) =>
-    velocityPressure(
-      {
-        speedMph: a.speed,
-        heightFt: a.height,
-        exposure: a.exposure,
-        kzt: a.kzt,
-        kd: a.kd,
-        elevationFt: a.elevation,
-        use: a.use,
-        edition: a.edition,
-      },
-      tape,
-    ),
+  run: (a, tape) => velocityPressure(pressureInput(a, heightWanted(a, tape), a.purpose), tape),
 });
 
 const windTopography = cellFunction({
@@ -114,20 +109,27 @@ const windTopography = cellFunction({
       max: 100000,
     }),
     distance: length("ft", { says: "distance from the crest to the building, level", min: 0, max: 100000 }),
-    height: height("height above the ground at the building", KZ_HIGHEST_FT, "as for Kz"),
-    exposure,
     side: optional(
       choice(["upwind", "downwind"], { says: "side of the crest that the building is on, seen with the wind" }),
       "downwind",
       "downwind of the crest",
     ),
-    edition,
   },
+  placed: { meanRoofHeight: needed("mean roof height"), exposure: needed("exposure") },
+  named: { asce7Edition: SITE.asce7Edition },
   returns: quantityOf("", "topographic factor Kzt"),
   sources: ["ASCE/SEI 7-10, 7-16, 7-22 section 26.8, Eq. 26.8-1, Fig. 26.8-1"],
   cautions: [WIND_CAUTION],
   example: {
-    args: { shape: "escarpment", hill: 100, halfLength: 200, distance: 400, height: 40, exposure: "C" },
+    args: {
+      shape: "escarpment",
+      hill: 100,
+      halfLength: 200,
+      distance: 400,
+      meanRoofHeight: 40,
+      exposure: "C",
+      asce7Edition: "7-22",
+    },
     gives: 1.2795,
     within: 0.009,
     source: "ASCE/SEI 7-22 Fig. 26.8-1 printed multipliers: K1 0.43, K2 0.50, K3 0.61, each to half its last digit",
@@ -140,9 +142,9 @@ const windTopography = cellFunction({
         halfLengthFt: a.halfLength,
         distanceFt: a.distance,
         side: a.side,
-        heightFt: a.height,
+        heightFt: a.meanRoofHeight,
         exposure: a.exposure,
-        edition: a.edition,
+        edition: a.asce7Edition,
       },
       tape,
     ),
@@ -152,61 +154,89 @@ const windEdge = cellFunction({
   name: "WIND_EDGE",
   family: "Wind",
   summary: "Width a of the edge zones of walls and roofs for components and cladding.",
-  params: {
-    width: plan("one plan dimension of the building"),
-    length: plan("the other plan dimension"),
-    height: height("mean roof height; eave height for roofs up to 10 degrees", 60, "ASCE/SEI 7-16 Fig. 30.3-1"),
-    edition,
+  params: {},
+  placed: {
+    buildingWidth: needed("building width"),
+    buildingLength: needed("building length"),
+    meanRoofHeight: SITE.meanRoofHeight,
+  },
+  named: {
+    eaveHeight: BUILDING.eaveHeight,
+    roofSlope: BUILDING.roofSlope,
+    roofShape: BUILDING.roofShape,
+    asce7Edition: SITE.asce7Edition,
   },
   returns: quantityOf("ft", "width a of the edge zone"),
   sources: ["ASCE/SEI 7-10 Fig. 30.4-1, 7-16 and 7-22 Fig. 30.3-1, notation a"],
   cautions: [WIND_CAUTION],
   example: {
-    args: { width: 48, length: 80, height: 20 },
+    args: { buildingWidth: 48, buildingLength: 80, meanRoofHeight: 20 },
     gives: 4.8,
     within: 1e-12,
     source: "exact arithmetic: 0.1 x 48, below 0.4 x 20 and above 3 ft",
   },
-  run: (a, tape) => edgeWidth(a.width, a.length, a.height, a.edition, tape),
+  run: (a, tape) => edgeWidth(a.buildingWidth, a.buildingLength, heightWanted(a, tape), a.asce7Edition, tape),
 });
+
+const windArea = cellFunction({
+  name: "WIND_AREA",
+  family: "Wind",
+  summary:
+    "Effective wind area of a component: its span times its tributary width, or a third of the span if that is wider.",
+  params: {
+    span: length("ft", { says: "span of the component", above: 0, max: 200 }),
+    width: length("ft", { says: "width that the component carries", above: 0, max: 200 }),
+  },
+  returns: quantityOf("ft2", "effective wind area"),
+  sources: ["ASCE/SEI 7-10, 7-16, 7-22 section 26.2, effective wind area"],
+  cautions: [WIND_CAUTION],
+  example: {
+    args: { span: 9, width: 2 },
+    gives: 27,
+    within: 0,
+    source: "exact arithmetic: 9 x 9/3, the third of the span being wider than 2 ft",
+  },
+  run: (a, tape) => effectiveArea(a.span, a.width, tape),
+});
+
+const debrisColumns = columnsOf<{ inside: string; why: string }>(
+  ["debris region", "", (r) => r.inside],
+  ["why", "", (r) => r.why],
+);
 
 const windDebris = cellFunction({
   name: "WIND_DEBRIS",
   family: "Wind",
   summary: "Whether a site lies in a wind-borne debris region, where openings need protection.",
   params: {
-    speed,
     coast: number({ says: "distance from the coastal mean high water line, in miles", min: 0, max: 5000 }),
     exposureD: optional(
-      flag({ says: "TRUE where Exposure D lies upwind at the water line" }),
+      flag({ says: "whether Exposure D lies upwind at the water line" }),
       true,
       "Exposure D upwind at the water line",
     ),
-    hurricaneProne: optional(
-      flag({ says: "TRUE in a hurricane-prone region" }),
-      true,
-      "the site is in a hurricane-prone region",
-    ),
-    edition,
   },
-  returns: textOf("yes or no"),
-  sources: ["ASCE/SEI 7-10 section 26.10.3.1, 7-16 and 7-22 section 26.12.3.1"],
+  placed: { windSpeed: needed("wind speed"), hurricaneRegion: orElse("hurricane region") },
+  named: { asce7Edition: SITE.asce7Edition },
+  returns: debrisColumns.table("one row: yes or no, and the rule that decides"),
+  oneRow: true,
+  sources: [
+    "ASCE/SEI 7-10 section 26.10.3.1 (from memory), 7-16 and 7-22 section 26.12.3.1, read in a page-scan of 7-22",
+  ],
   cautions: [
     WIND_CAUTION,
     "Risk category II and III (other than health care) go by the map of their own category, III health care and IV by theirs; the building department may draw the region itself.",
   ],
   example: {
-    args: { speed: 130, coast: 0.5 },
-    gives: "yes",
+    args: { coast: 0.5, windSpeed: 130, asce7Edition: "7-22" },
+    gives: [["yes", "within 1 mile of mean high water with Exposure D upwind, at 130 mph or more"]],
     within: 0,
     source: "ASCE/SEI 7-22 section 26.12.3.1: within 1 mile of mean high water at 130 mph or more",
   },
   run(a, tape) {
-    const inside = inDebrisRegion(a.speed, a.coast, a.exposureD, a.hurricaneProne, a.edition, tape);
-    const answer = inside ? "yes" : "no";
-    tape?.step("debris region", "hurricane-prone and one of the two rules", answer, "", `ASCE/SEI ${a.edition}`);
-    return answer;
+    const region = inDebrisRegion(a.windSpeed, a.coast, a.exposureD, a.hurricaneRegion, a.asce7Edition, tape);
+    return debrisColumns.rows([{ inside: region.inside ? "yes" : "no", why: region.why }]);
   },
 });
 
-export const windSiteFunctions = [windKz, windPressure, windTopography, windEdge, windDebris] as const;
+export const windSiteFunctions = [windKz, windPressure, windTopography, windEdge, windArea, windDebris] as const;

@@ -8,6 +8,7 @@ import { loadCombinations } from "./load-combinations.ts";
 import { loadPlan } from "./load-plan.ts";
 import { overturningWall } from "./overturning.ts";
 import { panelBays } from "./panel-bays.ts";
+import { roofSnow } from "./roof-snow.ts";
 import { sling } from "./sling.ts";
 import { wallElevation } from "./wall-elevation.ts";
 import { wallSection } from "./wall-section.ts";
@@ -28,6 +29,7 @@ const DRAWINGS: Readonly<Record<string, Draw>> = {
   "wetting-year": wettingYear,
   "wind-zones": windZones,
   "load-combinations": loadCombinations,
+  "roof-snow": roofSnow,
   "wall-elevation": wallElevation,
   "cutting-layout": cuttingLayout,
   "cutting-lengths": cuttingLengths,

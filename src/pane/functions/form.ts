@@ -1,5 +1,5 @@
 import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-function.ts";
-import { literal as literalOf } from "../../functions/declare/formula.ts";
+import { literal as literalOf, positional } from "../../functions/declare/formula.ts";
 import { isOptional, type ParamKind, type Raw, type RawArgument } from "../../functions/declare/param.ts";
 import { arrayConstant, quoted } from "../parts/literals.ts";
 
@@ -88,8 +88,9 @@ export function rawArguments(values: readonly FieldValue[]): RawArgument[] | und
 /** The example of a function as texts for the form. */
 export function exampleTexts(fn: CellFunction): FormTexts {
   const texts: Record<string, string> = {};
-  for (const { name, param } of fn.params) {
-    const value = fn.example.args[name];
+  const places = positional(fn, fn.example.args);
+  for (const [i, { name, param }] of fn.params.entries()) {
+    const value = places[i];
     if (value === undefined || value === null) continue;
     if (Array.isArray(value)) texts[name] = literalOf(value);
     else if (typeof value === "boolean") texts[name] = literalOf(value);

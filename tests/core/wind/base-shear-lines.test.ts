@@ -4,8 +4,8 @@ import { wallLineShear } from "../../../src/core/wind/base-shear.ts";
 
 // Exact arithmetic on a face of 40 ft with 6400 lb: 160 plf.
 const TOTALS = [
-  { wind: "across ridge", pressureLb: 4420, leastLb: 6400, designLb: 6400, designPlf: 160 },
-  { wind: "along ridge", pressureLb: 1870, leastLb: 3200, designLb: 3200, designPlf: 160 },
+  { wind: "across ridge", pressureLb: 4420, leastLb: 6400, designLb: 6400, designPlf: 160, level: "strength" as const },
+  { wind: "along ridge", pressureLb: 1870, leastLb: 3200, designLb: 3200, designPlf: 160, level: "strength" as const },
 ];
 
 test("a wall line takes its width of the face; lines that carry the whole face take the whole force", () => {

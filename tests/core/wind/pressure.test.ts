@@ -5,6 +5,7 @@ import { OutOfRange } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
 import { inDebrisRegion } from "../../../src/core/wind/debris-region.ts";
 import { edgeWidth } from "../../../src/core/wind/edge.ts";
+import { effectiveArea } from "../../../src/core/wind/effective-area.ts";
 import { exposureCoefficient, WIND_USES } from "../../../src/core/wind/exposure-coefficient.ts";
 import { EXPOSURES } from "../../../src/core/wind/tables/terrain.ts";
 import { HILL_SHAPES } from "../../../src/core/wind/tables/topography.ts";
@@ -130,13 +131,35 @@ test("the topographic factor is at least 1 and falls with distance and height", 
   );
 });
 
-test("debris region: both rules at their limits", () => {
+test("debris region: both rules at their limits, each with its reason", () => {
   const at = (v: number, miles: number, d = true, hurricane = true) => inDebrisRegion(v, miles, d, hurricane, "7-16");
-  expect(at(130, 1)).toBe(true);
-  expect(at(129.9, 1)).toBe(false);
-  expect(at(130, 1.01)).toBe(false);
-  expect(at(130, 1, false)).toBe(false);
-  expect(inDebrisRegion(130, 1, false, true, "7-10")).toBe(true);
-  expect(at(140, 200, false)).toBe(true);
-  expect(at(180, 0, true, false)).toBe(false);
+  expect(at(130, 1)).toEqual({
+    inside: true,
+    why: "within 1 mile of mean high water with Exposure D upwind, at 130 mph or more",
+  });
+  expect(at(129.9, 1).inside).toBe(false);
+  expect(at(130, 1.01).inside).toBe(false);
+  expect(at(130, 1, false).inside).toBe(false);
+  expect(inDebrisRegion(130, 1, false, true, "7-10")).toEqual({
+    inside: true,
+    why: "within 1 mile of mean high water, at 130 mph or more",
+  });
+  expect(at(140, 200, false)).toEqual({ inside: true, why: "anywhere in a hurricane-prone region at 140 mph or more" });
+  expect(at(139.9, 200, false).why).toMatch(/neither/);
+  expect(at(180, 0, true, false)).toEqual({ inside: false, why: "not in a hurricane-prone region" });
+});
+
+test("an effective wind area is not less than span by a third of span", () => {
+  const sizes = fc.double({ min: 0.1, max: 100, noNaN: true });
+  fc.assert(
+    fc.property(sizes, sizes, (span, width) => {
+      const area = effectiveArea(span, width);
+      expect(area).toBe(span * Math.max(width, span / 3));
+      expect(effectiveArea(span, width + 1)).toBeGreaterThanOrEqual(area);
+    }),
+  );
+  expect(effectiveArea(9, 2)).toBe(27);
+  expect(effectiveArea(9, 4)).toBe(36);
+  expect(() => effectiveArea(1001, 2)).toThrow(OutOfRange);
+  expect(() => effectiveArea(2, 1001)).toThrow(OutOfRange);
 });

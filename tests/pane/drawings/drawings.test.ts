@@ -30,12 +30,18 @@ const gables = [
   ["shed", 20, 8, 4, "shed"],
 ];
 
+const BUILDING = [
+  ["Basis", "Value"],
+  ["building width", 40],
+  ["building length", 80],
+  ["eave height", 15],
+  ["thermal factor", 1.1],
+  ["winter wind", 0.5],
+  ["velocity pressure", 25],
+];
+
 const JOBS: readonly (readonly [string, readonly PictureBase[]])[] = [
   ["a wall that wets", shown("DEW_PROFILE", [wall, 70, 40, "0 F"])],
-  [
-    "zones of a flat roof",
-    shown("WIND_CLADDING_SCHEDULE", [40, "gable", "3 deg", [[20]], 40, 80, 15, null, null, null, "7-16"]),
-  ],
   ["a wall of 40 ft", shown("WALL_COURSES", [long, columns, openings, "4x16"])],
   ["columns", shown("WALL_COLUMNS", [long, openings, 48])],
   ["columns of gables", shown("WALL_COLUMNS", [gables, null, 48])],
@@ -43,6 +49,9 @@ const JOBS: readonly (readonly [string, readonly PictureBase[]])[] = [
   ["boards", shown("BOARDS", [gables, "4x8", [[3, 3]]])],
   ["furring", shown("FURRING", [long, 10, openings, 16])],
   ["lining", shown("LINING", [long, "4x8", openings])],
+  ["zones of a flat roof", shown("WIND_CLADDING_SCHEDULE", [[[20]], "gable", "3 deg", null, null, 40, null, BUILDING])],
+  ["snow on a gable", shown("LOAD_SNOW", [40, "6:12", BUILDING])],
+  ["snow on a shed", shown("LOAD_SNOW", [40, "4:12", [...BUILDING, ["roof shape", "monoslope"]]])],
   [
     "sheets",
     shown("SHEETS_LAYOUT", [

@@ -1,10 +1,23 @@
-import type { PerEdition } from "../../kit/edition.ts";
-import { ALLOWABLE_SEISMIC, ALLOWABLE_WIND } from "../../kit/load-level.ts";
+import type { Edition, PerEdition } from "../../kit/edition.ts";
+import { ALLOWABLE_SEISMIC } from "../../kit/load-level.ts";
 
-export const LOADS = ["D", "L", "Lr", "S", "W", "E"] as const;
+export const LOADS = ["D", "L", "Lr", "S", "R", "W", "E", "H"] as const;
 export type LoadSymbol = (typeof LOADS)[number];
 
 export type Term = readonly [factor: number, load: LoadSymbol];
+
+/** What a combination is about; the editions number them differently. */
+type Role =
+  | "dead"
+  | "live"
+  | "roof"
+  | "live and roof"
+  | "wind"
+  | "seismic"
+  | "wind and others"
+  | "seismic and others"
+  | "wind on dead"
+  | "seismic on dead";
 
 /** Terms that act together; a list of lists stands for "one of these". */
 export interface Combination {
@@ -16,189 +29,183 @@ export interface Combination {
   readonly basis: "read" | "memory";
 }
 
+type Unnumbered = Omit<Combination, "number" | "basis"> & { readonly role: Role };
+
 export const METHODS = ["strength", "allowable"] as const;
 export type Method = (typeof METHODS)[number];
 
-const roof = (lr: number, s: number): readonly (readonly Term[])[] => [[[lr, "Lr"]], [[s, "S"]]];
+const roof = (lr: number, s: number, r: number): readonly (readonly Term[])[] => [[[lr, "Lr"]], [[s, "S"]], [[r, "R"]]];
+
+/** Factors of snow that 7-22 changed, its snow being at strength level. */
+interface SnowFactors {
+  readonly companion: number;
+  readonly principal: number;
+  readonly seismic: number;
+}
+
+const SNOW_STRENGTH: PerEdition<SnowFactors> = {
+  "7-10": { companion: 0.5, principal: 1.6, seismic: 0.2 },
+  "7-16": { companion: 0.5, principal: 1.6, seismic: 0.2 },
+  "7-22": { companion: 0.3, principal: 1, seismic: 0.15 },
+};
+
+/** Factor that brings the snow of the edition to the allowable level, and the one beside seismic load. */
+const SNOW_ALLOWABLE: PerEdition<{ readonly principal: number; readonly seismic: number }> = {
+  "7-10": { principal: 1, seismic: 0.75 },
+  "7-16": { principal: 1, seismic: 0.75 },
+  "7-22": { principal: 0.7, seismic: 0.1 },
+};
 
 /** `f1` is the factor of the live load where it accompanies: 0.5, or 1.0 for garages, assembly and loads above 100 psf. */
-function strengthTo2016(f1: number): readonly Combination[] {
+function strength(edition: Edition, f1: number): readonly Unnumbered[] {
+  const { companion, principal, seismic } = SNOW_STRENGTH[edition];
+  const dead: Term = [1.2, "D"];
+  const live: Term = [f1, "L"];
   return [
-    { number: "1", always: [[1.4, "D"]], basis: "read" },
+    { role: "dead", always: [[1.4, "D"]] },
+    { role: "live", always: [dead, [1.6, "L"]], oneOf: roof(0.5, companion, 0.5) },
+    { role: "roof", always: [dead], oneOf: roof(1.6, principal, 1.6), andOneOf: [[live], [[0.5, "W"]]] },
+    { role: "wind and others", always: [dead, [1, "W"], live], oneOf: roof(0.5, companion, 0.5) },
+    { role: "seismic and others", always: [dead, [1, "E"], live, [seismic, "S"]] },
     {
-      number: "2",
-      always: [
-        [1.2, "D"],
-        [1.6, "L"],
-      ],
-      oneOf: roof(0.5, 0.5),
-      basis: "read",
-    },
-    { number: "3", always: [[1.2, "D"]], oneOf: roof(1.6, 1.6), andOneOf: [[[f1, "L"]], [[0.5, "W"]]], basis: "read" },
-    {
-      number: "4",
-      always: [
-        [1.2, "D"],
-        [1, "W"],
-        [f1, "L"],
-      ],
-      oneOf: roof(0.5, 0.5),
-      basis: "read",
-    },
-    {
-      number: "5",
-      always: [
-        [1.2, "D"],
-        [1, "E"],
-        [f1, "L"],
-        [0.2, "S"],
-      ],
-      basis: "read",
-    },
-    {
-      number: "6",
+      role: "wind on dead",
       always: [
         [0.9, "D"],
         [1, "W"],
       ],
-      basis: "read",
     },
     {
-      number: "7",
+      role: "seismic on dead",
       always: [
         [0.9, "D"],
         [1, "E"],
       ],
-      basis: "read",
     },
   ];
 }
 
-function strength2022(f1: number): readonly Combination[] {
+/** @param wind 0.6 on wind at strength level, 1 on wind that is at the allowable level already */
+function allowable(edition: Edition, wind: number): readonly Unnumbered[] {
+  const { principal, seismic } = SNOW_ALLOWABLE[edition];
+  const dead: Term = [1, "D"];
+  const live: Term = [0.75, "L"];
+  const others = roof(0.75, 0.75 * principal, 0.75);
+  const quake = ALLOWABLE_SEISMIC;
   return [
-    { number: "1", always: [[1.4, "D"]], basis: "memory" },
+    { role: "dead", always: [dead] },
+    { role: "live", always: [dead, [1, "L"]] },
+    { role: "roof", always: [dead], oneOf: roof(1, principal, 1) },
+    { role: "live and roof", always: [dead, live], oneOf: others },
+    { role: "wind", always: [dead, [wind, "W"]] },
+    { role: "seismic", always: [dead, [quake, "E"]] },
+    { role: "wind and others", always: [dead, live, [0.75 * wind, "W"]], oneOf: others },
+    { role: "seismic and others", always: [dead, live, [0.75 * quake, "E"], [seismic, "S"]] },
     {
-      number: "2",
-      always: [
-        [1.2, "D"],
-        [1.6, "L"],
-      ],
-      oneOf: roof(0.5, 0.3),
-      basis: "memory",
-    },
-    { number: "3", always: [[1.2, "D"]], oneOf: roof(1.6, 1), andOneOf: [[[f1, "L"]], [[0.5, "W"]]], basis: "memory" },
-    {
-      number: "4",
-      always: [
-        [1.2, "D"],
-        [1, "W"],
-        [f1, "L"],
-      ],
-      oneOf: roof(0.5, 0.3),
-      basis: "memory",
-    },
-    {
-      number: "5",
-      always: [
-        [0.9, "D"],
-        [1, "W"],
-      ],
-      basis: "memory",
-    },
-    {
-      number: "6",
-      always: [
-        [1.2, "D"],
-        [1, "E"],
-        [f1, "L"],
-        [0.15, "S"],
-      ],
-      basis: "memory",
-    },
-    {
-      number: "7",
-      always: [
-        [0.9, "D"],
-        [1, "E"],
-      ],
-      basis: "memory",
-    },
-  ];
-}
-
-/** `s` is the factor that brings the snow of the edition to the allowable level. */
-function allowable(s: number, seismicSnow: number, basis: "read" | "memory"): readonly Combination[] {
-  return [
-    { number: "1", always: [[1, "D"]], basis },
-    {
-      number: "2",
-      always: [
-        [1, "D"],
-        [1, "L"],
-      ],
-      basis,
-    },
-    { number: "3", always: [[1, "D"]], oneOf: roof(1, s), basis },
-    {
-      number: "4",
-      always: [
-        [1, "D"],
-        [0.75, "L"],
-      ],
-      oneOf: roof(0.75, 0.75 * s),
-      basis,
-    },
-    { number: "5", always: [[1, "D"]], oneOf: [[[ALLOWABLE_WIND, "W"]], [[ALLOWABLE_SEISMIC, "E"]]], basis },
-    {
-      number: "6a",
-      always: [
-        [1, "D"],
-        [0.75, "L"],
-        [0.75 * ALLOWABLE_WIND, "W"],
-      ],
-      oneOf: roof(0.75, 0.75 * s),
-      basis,
-    },
-    {
-      number: "6b",
-      always: [
-        [1, "D"],
-        [0.75, "L"],
-        [0.75 * ALLOWABLE_SEISMIC, "E"],
-        [seismicSnow, "S"],
-      ],
-      basis,
-    },
-    {
-      number: "7",
+      role: "wind on dead",
       always: [
         [0.6, "D"],
-        [ALLOWABLE_WIND, "W"],
+        [wind, "W"],
       ],
-      basis,
     },
     {
-      number: "8",
+      role: "seismic on dead",
       always: [
         [0.6, "D"],
-        [ALLOWABLE_SEISMIC, "E"],
+        [quake, "E"],
       ],
-      basis,
     },
   ];
 }
 
-/**
- * Load combinations without fluid, soil, rain and other rare loads. To 7-16 as read in the New York City Building Code 1605.2 and 1605.3.1 (0.6 W
- * in place of its W); 7-22 allowable: gravity and wind as quoted in a trade magazine, seismic from memory; 7-22 strength from memory.
- */
-export const COMBINATIONS: Readonly<Record<Method, PerEdition<(f1: number) => readonly Combination[]>>> = {
-  strength: { "7-10": strengthTo2016, "7-16": strengthTo2016, "7-22": strength2022 },
+type Numbers = Readonly<Partial<Record<Role, string>>>;
+
+const NUMBERS: Readonly<Record<Method, PerEdition<Numbers>>> = {
+  strength: {
+    "7-10": {
+      dead: "1",
+      live: "2",
+      roof: "3",
+      "wind and others": "4",
+      "seismic and others": "5",
+      "wind on dead": "6",
+      "seismic on dead": "7",
+    },
+    "7-16": {
+      dead: "1",
+      live: "2",
+      roof: "3",
+      "wind and others": "4",
+      "wind on dead": "5",
+      "seismic and others": "6",
+      "seismic on dead": "7",
+    },
+    "7-22": {
+      dead: "1a",
+      live: "2a",
+      roof: "3a",
+      "wind and others": "4a",
+      "wind on dead": "5a",
+      "seismic and others": "6",
+      "seismic on dead": "7",
+    },
+  },
   allowable: {
-    "7-10": () => allowable(1, 0.75, "read"),
-    "7-16": () => allowable(1, 0.75, "read"),
-    "7-22": () => allowable(0.7, 0.1, "read").map((c) => (/6b|8/.test(c.number) ? { ...c, basis: "memory" } : c)),
+    "7-10": {
+      dead: "1",
+      live: "2",
+      roof: "3",
+      "live and roof": "4",
+      wind: "5",
+      seismic: "5",
+      "wind and others": "6a",
+      "seismic and others": "6b",
+      "wind on dead": "7",
+      "seismic on dead": "8",
+    },
+    "7-16": {
+      dead: "1",
+      live: "2",
+      roof: "3",
+      "live and roof": "4",
+      wind: "5",
+      "wind and others": "6",
+      "wind on dead": "7",
+      seismic: "8",
+      "seismic and others": "9",
+      "seismic on dead": "10",
+    },
+    "7-22": {
+      dead: "1a",
+      live: "2a",
+      roof: "3a",
+      "live and roof": "4a",
+      wind: "5a",
+      "wind and others": "6a",
+      "wind on dead": "7a",
+      seismic: "8",
+      "seismic and others": "9",
+      "seismic on dead": "10",
+    },
   },
 };
+
+/** Of 7-22 only these allowable combinations were read, as quoted in a trade magazine; its strength list is from memory. */
+const READ_2022: readonly Role[] = ["roof", "live and roof", "wind and others"];
+
+/**
+ * Load combinations without fluid, ice, flood, tornado and other rare loads. To 7-16 as read in the New York City Building Code 1605.2 and
+ * 1605.3.1 (0.6 W in place of its W), the numbers from memory; 7-22 as READ_2022 says.
+ */
+export function combinations(method: Method, edition: Edition, f1: number, wind: number): readonly Combination[] {
+  const list = method === "strength" ? strength(edition, f1) : allowable(edition, wind);
+  return list.map(({ role, ...terms }) => ({
+    ...terms,
+    number: NUMBERS[method][edition][role] ?? "",
+    basis: edition !== "7-22" || (method === "allowable" && READ_2022.includes(role)) ? "read" : "memory",
+  }));
+}
+
+/** Lateral earth pressure where it adds; where it does not it counts nothing. From memory: 7-16 sections 2.3.1 and 2.4.1. */
+export const EARTH_FACTOR: Readonly<Record<Method, number>> = { strength: 1.6, allowable: 1 };
 
 export const COMBINATION_SECTION: Readonly<Record<Method, string>> = { strength: "2.3", allowable: "2.4" };

@@ -18,6 +18,7 @@ export const CLAUSE = {
   envelopeEquation: renumbered("Eq. 28.4-1", "Eq. 28.3-1"),
   cladding: renumbered("30.4", "30.3"),
   claddingEquation: renumbered("Eq. 30.4-1", "Eq. 30.3-1"),
+  claddingParapet: renumbered("30.9", "30.8"),
   claddingLowRise: renumbered("chapter 30, part 1", "chapter 30, 30.3"),
   walls: renumbered("Fig. 30.4-1", "Fig. 30.3-1"),
   flatRoofs: renumbered("Fig. 30.4-2A", "Fig. 30.3-2A"),
