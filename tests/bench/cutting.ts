@@ -9,6 +9,7 @@ import { classes } from "./cutting-classes.ts";
 import { lengths } from "./cutting-lengths.ts";
 import { besidePeers } from "./cutting-peers.ts";
 import { setFlags } from "./cutting-report.ts";
+import { jigsaws, patterns, shop, timber } from "./cutting-shop.ts";
 import { stock2d } from "./cutting-stock.ts";
 
 export const data = (name: string): unknown =>
@@ -51,6 +52,10 @@ const sets: Record<string, () => void> = {
       turns: false,
       goal: "cost",
     }),
+  shop,
+  jigsaws,
+  timber,
+  patterns,
   lengths: () => lengths(data("bpp1d")),
 };
 

@@ -17,6 +17,7 @@ export function plant(
   kerf: number,
   trim: number,
   turns: boolean,
+  deepest = 3,
 ): Planted {
   const random = new Random(seed);
   const parts: SheetPart[] = [];
@@ -38,7 +39,7 @@ export function plant(
   for (let s = 0; s < sheets; s++) {
     const stock = sizes[random.below(sizes.length)]!;
     cost += stock.cost;
-    cut(stock.l - 2 * trim, stock.w - 2 * trim, 1 + random.below(3));
+    cut(stock.l - 2 * trim, stock.w - 2 * trim, 1 + random.below(deepest));
   }
   const stocks = sizes.map((s, i) => ({ id: `s${i}`, lengthIn: s.l, widthIn: s.w, cost: s.cost, quantity: null }));
   return { parts, stocks, cost, sheets };

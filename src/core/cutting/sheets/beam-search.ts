@@ -12,6 +12,10 @@ const MOST_WIDTH = 4096;
 /** Most weight of unwieldy parts done against waste, drawn anew for each beam. */
 const MOST_BIAS = 0.3;
 
+/** Work of one state, in steps of the other searches: what it takes by itself, and for each type of part. */
+const STATE_STEPS = 40;
+const STEPS_PER_TYPE = 4;
+
 /** A partly cut plan: what is still to be placed and the free rectangles, the next to serve last. */
 interface State {
   readonly left: Uint16Array;
@@ -47,12 +51,13 @@ export class BeamSearch {
   private readonly h: Int32Array;
   private readonly area: Float64Array;
   private readonly largest: number;
-  private width = FIRST_WIDTH;
+  /** plans kept at one stage of the next beam */
+  width = FIRST_WIDTH;
   private plan: readonly number[] = [];
   private spare = 0;
   private bias = 0;
   /** whether the present beam has left out anything */
-  private narrow = false;
+  narrow = false;
 
   constructor(model: SheetModel) {
     this.model = model;
@@ -65,14 +70,21 @@ export class BeamSearch {
   /**
    * Tries wider and wider beams until one reaches the end, leaves nothing out, or the effort is spent; goes on there when called again.
    * @param plan stock of each sheet, in the order they are filled
+   * @param beams how many are tried
    */
-  reach(plan: readonly number[], random: Random, effort: Effort): Layout[] | undefined {
+  reach(
+    plan: readonly number[],
+    random: Random,
+    effort: Effort,
+    beams = Number.POSITIVE_INFINITY,
+  ): Layout[] | undefined {
     const { model } = this;
     const room = plan.reduce((sum, s) => sum + model.stocks[s]!.w * model.stocks[s]!.h, 0);
     this.plan = plan;
     this.spare = room - model.types.reduce((sum, t) => sum + t.need * t.area, 0);
+    this.narrow = false;
     if (this.spare < 0) return undefined;
-    while (!effort.over) {
+    for (let n = 0; n < beams && !effort.over; n++) {
       this.bias = random.unit() * MOST_BIAS;
       const end = this.run(this.width, room / plan.length / BUCKETS_PER_SHEET, effort);
       if (end) return this.layouts(end);
@@ -86,7 +98,7 @@ export class BeamSearch {
   private run(width: number, step: number, effort: Effort): State | undefined {
     const { model, plan } = this;
     this.narrow = false;
-    effort.spend(2 * this.w.length);
+    effort.spend(STATE_STEPS + STEPS_PER_TYPE * this.w.length);
     const buckets: (Move[] | undefined)[] = [];
     const first = model.stocks[plan[0]!]!;
     const root: State = {
@@ -114,7 +126,7 @@ export class BeamSearch {
           break;
         }
         const state = this.take(move);
-        effort.spend(2 * this.w.length);
+        effort.spend(STATE_STEPS + STEPS_PER_TYPE * this.w.length);
         if (!state) continue;
         if (state.parts === 0) return state;
         const key = this.signature(state);

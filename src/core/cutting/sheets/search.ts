@@ -7,10 +7,12 @@ import { BeamSearch } from "./beam-search.ts";
 import { cutRemainder, fromColumns, toColumn } from "./columns.ts";
 import { GoalSearch } from "./goal-search.ts";
 import type { SheetColumn } from "./guillotine-pricing.ts";
+import { Joining } from "./joining.ts";
 import type { Packing } from "./layout.ts";
 import type { SheetModel } from "./model.ts";
 import { partsPerSheet, rasterPricer, repeatsMuch, setPricer } from "./pricers.ts";
 import { startSheets } from "./start.ts";
+import { PlannedBeams } from "./stock-plans.ts";
 import type { SheetBound } from "./types.ts";
 
 /** Share of the multipliers of the best bound where the raster is priced. */
@@ -21,6 +23,9 @@ const STEPS_PER_UNIT = 12;
 
 /** Shares of the whole effort. */
 const START = 0.05;
+/** Joining without waste, where there are several sizes of sheets and where there is one. */
+const JOIN = 0.08;
+const JOIN_OF_ONE = 0.01;
 const FIRST_SEARCH = 0.04;
 const RASTER = 0.06;
 const LINEAR = 0.05;
@@ -57,14 +62,25 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   const improve = (share: number): void => {
     if (!done()) packing = stage(share, (e) => goal.improve(packing, bound.value, e));
   };
+  const several = model.stocks.length > 1;
+  const joining = new Joining(model);
+  const join = (share: number): void => {
+    if (done()) return;
+    const full = stage(share, (e) => joining.search(e));
+    if (full && full.cost < packing.cost) packing = full;
+  };
+  join(several ? JOIN : JOIN_OF_ONE);
   improve(FIRST_SEARCH);
   const beams = boundOnly ? 0 : beamWork(model);
   let search = new BeamSearch(model);
+  const planned = several ? new PlannedBeams(model) : undefined;
   const beam = (share: number): void => {
     if (share === 0 || done()) return;
     stage(share, (e) => {
       while (!e.over && packing.cost > bound.value) {
-        const layouts = search.reach(goal.plan(packing, packing.cost - model.costStep), random, e);
+        const layouts = planned
+          ? planned.reach(packing, random, e)
+          : search.reach(goal.plan(packing, packing.cost - model.costStep), random, e);
         if (!layouts) return;
         packing = { layouts, cost: layouts.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
         search = new BeamSearch(model);
@@ -76,6 +92,7 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   const generation = (pricer: Pricer, smoothing: number): ColumnGeneration => {
     const made = new ColumnGeneration(cuttingProblem(model), pricer, { smoothing, stepsPerUnit: STEPS_PER_UNIT });
     for (const l of packing.layouts) made.master.add(toColumn(model, l));
+    for (const l of joining.harvest.values()) made.offer(toColumn(model, l));
     for (const l of goal.harvest.values()) made.offer(toColumn(model, l));
     return made;
   };
@@ -115,6 +132,7 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
       }),
     );
     if (columns) packing = fromColumns(model, columns as SheetColumn[]);
+    if (several) join(share);
     beam(share * beams);
     improve(share);
     prove(2 * share);
@@ -125,6 +143,7 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
 
 /** Effort of the beam search to that of the goal-driven search: the more parts a sheet gives, the more it gains. */
 function beamWork(model: SheetModel): number {
+  if (model.stocks.length > 1) return 2;
   const per = partsPerSheet(model);
   return per >= MANY_PER_SHEET ? 2 : per >= SOME_PER_SHEET ? 1 : 0;
 }

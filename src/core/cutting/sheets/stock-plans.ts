@@ -1,0 +1,99 @@
+import type { Random } from "../../kit/random.ts";
+import type { Effort } from "../engine/effort.ts";
+import { BeamSearch } from "./beam-search.ts";
+import type { Layout, Packing } from "./layout.ts";
+import { fits, type SheetModel } from "./model.ts";
+
+/** Sets of sheets kept, and sheets of one set at most, where sheets of several sizes are to be chosen. */
+const MOST_PLANS = 24;
+const MOST_SHEETS = 60;
+/** Sets looked through for those. */
+const MOST_LOOKED = 50_000;
+/** How much narrower the beam of a set is than that of the set before it, which has more room for its parts. */
+const RANK = 0.25;
+
+/** Sheets that may be enough: stock of each, by number. */
+export type StockPlan = readonly number[];
+
+/**
+ * The sets of sheets within a cost that have at least the area of the parts, those with most area first: in a set with
+ * room to spare a layout is found sooner. A set is left out where another has the same sheets and more.
+ */
+export function stockPlans(model: SheetModel, most: number): StockPlan[] {
+  const area = model.types.reduce((sum, t) => sum + t.need * t.area, 0);
+  const stocks = model.stocks.map((s, i) => ({ ...s, i, size: s.w * s.h })).filter((s) => s.index >= 0);
+  const found: { plan: number[]; room: number }[] = [];
+  let looked = 0;
+  const choose = (at: number, plan: number[], cost: number, room: number): void => {
+    if (++looked > MOST_LOOKED) return;
+    const s = stocks[at];
+    if (s === undefined) {
+      const full =
+        plan.length === MOST_SHEETS || stocks.every((k) => used(plan, k.i) === k.limit || cost + k.cost > most);
+      if (full && room >= area && model.types.every((t) => plan.some((k) => fits(t, model.stocks[k]!)))) {
+        found.push({ plan: [...plan], room });
+      }
+      return;
+    }
+    const before = plan.length;
+    for (let n = 0; n <= s.limit && cost + n * s.cost <= most && plan.length <= MOST_SHEETS; n++) {
+      choose(at + 1, plan, cost + n * s.cost, room + n * s.size);
+      plan.push(s.i);
+    }
+    plan.length = before;
+  };
+  choose(0, [], 0, 0);
+  return found
+    .sort((a, b) => b.room - a.room)
+    .slice(0, MOST_PLANS)
+    .map((f) => f.plan);
+}
+
+const used = (plan: readonly number[], stock: number): number => plan.filter((k) => k === stock).length;
+
+/** Beams over the sets of sheets that would be an improvement, each in its turn. */
+export class PlannedBeams {
+  private readonly model: SheetModel;
+  private beams: { readonly plan: StockPlan; readonly search: BeamSearch; open: boolean }[] = [];
+  private most = Number.POSITIVE_INFINITY;
+
+  constructor(model: SheetModel) {
+    this.model = model;
+  }
+
+  /** Looks for a packing that costs less; goes on with wider beams when called again. */
+  reach(packing: Packing, random: Random, effort: Effort): Layout[] | undefined {
+    const { model } = this;
+    const most = packing.cost - model.costStep;
+    if (most !== this.most) {
+      this.most = most;
+      this.beams = stockPlans(model, most).map((plan) => ({ plan, search: new BeamSearch(model), open: true }));
+    }
+    while (!effort.over) {
+      let next: (typeof this.beams)[number] | undefined;
+      let least = Number.POSITIVE_INFINITY;
+      this.beams.forEach((b, rank) => {
+        const width = b.search.width * (1 + RANK * rank);
+        if (!b.open || width >= least) return;
+        least = width;
+        next = b;
+      });
+      if (!next) return undefined;
+      const layouts = next.search.reach(shuffled(next.plan, random), random, effort, 1);
+      if (layouts) return layouts;
+      next.open = next.search.narrow;
+    }
+    return undefined;
+  }
+}
+
+/** Sheets of the largest size first, or in any order: which is filled first matters. */
+function shuffled(plan: StockPlan, random: Random): StockPlan {
+  const order = [...plan];
+  if (random.unit() < 0.5) return order;
+  for (let i = order.length - 1; i > 0; i--) {
+    const j = random.below(i + 1);
+    [order[i], order[j]] = [order[j]!, order[i]!];
+  }
+  return order;
+}
