@@ -84,18 +84,24 @@ function timberParts(random: Random, longest: number): LengthPart[] {
   }));
 }
 
+/** Parts of a frame and three to five lengths with prices of our own. */
+export function timberProblem(i: number) {
+  const random = new Random(500 + i);
+  const stocks: LengthStock[] = [96, 120, 144, 168, 192].slice(random.below(3)).map((lengthIn) => ({
+    id: `${lengthIn / 12} ft`,
+    lengthIn,
+    cost: Math.round(lengthIn * (7 + 2 * random.unit())) / 100,
+    quantity: null,
+  }));
+  const longest = stocks[stocks.length - 1]!.lengthIn;
+  const parts = timberParts(random, Math.min(150, longest));
+  return { parts, stocks, options: { kerfIn: 0.125, trimIn: 0, goal: "cost" as const, ...search() } };
+}
+
 /** Several lengths at cost: the bound is our own. */
 export function timber(): void {
   const rows = chosen(40).map((i): Row => {
-    const random = new Random(500 + i);
-    const stocks: LengthStock[] = [96, 120, 144, 168, 192].slice(random.below(3)).map((lengthIn) => ({
-      id: `${lengthIn / 12} ft`,
-      lengthIn,
-      cost: Math.round(lengthIn * (7 + 2 * random.unit())) / 100,
-      quantity: null,
-    }));
-    const parts = timberParts(random, 150);
-    const options = { kerfIn: 0.125, trimIn: 0, goal: "cost" as const, ...search() };
+    const { parts, stocks, options } = timberProblem(i);
     const start = now();
     const n = nestLengths(parts, stocks, options);
     const ms = now() - start;

@@ -1,36 +1,54 @@
+import { writeFileSync } from "node:fs";
+import { ColumnGeneration, cuttingProblem } from "../../src/core/cutting/engine/column-generation.ts";
 import { Effort } from "../../src/core/cutting/engine/effort.ts";
-import { Joining } from "../../src/core/cutting/sheets/joining.ts";
-import { sheetModel } from "../../src/core/cutting/sheets/model.ts";
+import { nestLengths } from "../../src/core/cutting/index.ts";
+import { lengthModel } from "../../src/core/cutting/lengths/model.ts";
+import { LengthPricer } from "../../src/core/cutting/lengths/pricing.ts";
 import { Random } from "../../src/core/kit/random.ts";
-import { plant } from "../core/cutting/planted.ts";
+import { timberProblem } from "./cutting-shop.ts";
 
-for (const i of [4, 6, 8, 13, 14, 17, 20, 33, 37, 38]) {
-  const random = new Random(300 + i);
-  const second = { l: 60 + 12 * random.below(6), w: 30 + 6 * random.below(4), cost: 0 };
-  second.cost = Math.round(((42 * second.l * second.w) / (96 * 48)) * (0.85 + 0.3 * random.unit()) + 1);
-  const p = plant(
-    9000 + i,
-    2 + random.below(9),
-    [{ l: 96, w: 48, cost: 42 }, second],
-    0.125,
-    0.25,
-    random.unit() < 0.5,
-    5,
+const out: unknown[] = [];
+for (let i = 0; i < 40; i++) {
+  const { parts, stocks, options } = timberProblem(i);
+  const m = lengthModel(parts, stocks, options);
+  const g = new ColumnGeneration(cuttingProblem(m), new LengthPricer(m), { smoothing: 0, stepsPerUnit: 1 });
+  const e = new Effort(1e9);
+  g.run(
+    m.types.map((t) => t.need),
+    m.stocks.map((s) => s.limit),
+    true,
+    0,
+    e,
   );
-  const m = sheetModel(p.parts, p.stocks, { kerfIn: 0.125, trimIn: 0.25, goal: "cost" });
-  const j = new Joining(m);
-  const t = process.cpuUsage().user;
-  const r = j.search(new Effort(Number(process.env.E ?? 24e6)));
-  const small = m.types.filter((t) => Math.min(t.w, t.h) <= 8).length;
-  console.log(
-    i,
-    p.sheets,
-    p.parts.length,
-    small,
-    m.types.filter((t) => t.turns).length,
-    r?.cost,
-    j.harvest.size,
-    (process.cpuUsage().user - t) / 1000,
-    [...j.harvest.values()].map((l) => l.placed.length).join(" "),
-  );
+  const n = nestLengths(parts, stocks, options);
+  if (n.proven) {
+    out.push({ i, opt: n.cost });
+    continue;
+  }
+  const u = m.types.map((_, t) => Math.max(0, g.master.duals[t]!));
+  const lb = m.types.reduce((s, t, k) => s + u[k]! * t.need, 0);
+  const gap = n.cost * 10000 - lb;
+  const cols: { cost: number; a: number[] }[] = [];
+  const order = m.types.map((_, t) => t).sort((a, b) => u[b]! / m.types[b]!.size - u[a]! / m.types[a]!.size);
+  for (const s of m.stocks) {
+    const a = m.types.map(() => 0);
+    const rec = (k: number, room: number, worth: number): void => {
+      if (cols.length > 400000) return;
+      if (k === order.length) {
+        if (s.cost - worth <= gap + 1e-6) cols.push({ cost: s.cost, a: [...a] });
+        return;
+      }
+      const t = order[k]!;
+      if (worth + (room * u[t]!) / m.types[t]!.size < s.cost - gap - 1e-6) return;
+      for (let c = Math.min(m.types[t]!.need, Math.floor(room / m.types[t]!.size)); c >= 0; c--) {
+        a[t] = c;
+        rec(k + 1, room - c * m.types[t]!.size, worth + c * u[t]!);
+      }
+      a[t] = 0;
+    };
+    rec(0, s.size, 0);
+  }
+  out.push({ i, ours: n.cost, lb: lb / 10000, cols, needs: m.types.map((t) => t.need) });
+  console.log(i, n.cost, lb / 10000, cols.length);
 }
+writeFileSync("/tmp/cb/dump.json", JSON.stringify(out));

@@ -6,6 +6,7 @@ import type { Column } from "../engine/master.ts";
 import type { SheetBound } from "../sheets/types.ts";
 import { dualFeasibleLengthBound, materialBound } from "./bound.ts";
 import { completeLengths } from "./completion.ts";
+import { coverLengths } from "./cover.ts";
 import { LengthExchange } from "./exchange.ts";
 import type { LengthModel } from "./model.ts";
 import { LengthPricer } from "./pricing.ts";
@@ -15,8 +16,15 @@ import { type Plan, startLengths } from "./start.ts";
 const FIRST_EXCHANGE = 0.04;
 const SECOND_EXCHANGE = 0.2;
 const EXCHANGE = 0.04;
+/** Shares of the covering of all parts, and of what rounding the linear solution down leaves, where there are several lengths. */
+const COVER = 0.14;
+const COVER_REST = 0.08;
+/** Roundings whose remainder is covered. */
+const MOST_ROUNDINGS = 30;
 /** Dives before the search gives up. */
 const MOST_DIVES = 30;
+/** Shares of the gap between bound and plan that are tried as goals of the covering. */
+const GOALS: readonly number[] = [0.05, 0.15, 0.4, 1];
 /** How often one dive may go back. */
 const RETURNS = 10;
 
@@ -60,6 +68,40 @@ export function searchLengths(model: LengthModel, effort: Effort, random: Random
   generation.run(needs, limits, true, boundOnly ? bound.value : 0, effort);
   bound.raise(generation.leastCost, "column generation");
   if (boundOnly) return { plan, bound: bound.value, method: bound.method };
+  const { master } = generation;
+  const values = {
+    parts: Float64Array.from(needs, (_, t) => Math.max(0, master.duals[t]!)),
+    stocks: Float64Array.from(limits, (_, s) => Math.min(0, master.stockDual(s))),
+  };
+  const cover = (share: number): void => {
+    effort.stage(whole * share, (part) => {
+      // goals near the bound leave few ways to cut, and so does the proof that they cannot be reached
+      for (const near of GOALS) {
+        if (done()) return;
+        const room = plan.cost - model.costStep - bound.value;
+        const most = bound.value + Math.floor((near * room) / model.costStep) * model.costStep;
+        const found = part.stage(part.remaining * (near < 1 ? 0.4 : 1), (e) => coverLengths(model, values, most, e));
+        bound.raise(found.bound, "all ways to cut");
+        if (found.columns) plan = planOf(found.columns);
+      }
+    });
+  };
+  const used = master.solution().map((u) => ({ column: master.columns[u.column]!, value: u.value }));
+  const coverRest = (share: number): void => {
+    effort.stage(whole * share, (part) => {
+      for (let n = 0; n < MOST_ROUNDINGS && !part.over && !done(); n++) {
+        const { rest, taken } = roundedDown(model, used, n, random);
+        const spent = taken.reduce((sum, c) => sum + c.cost, 0);
+        const most = plan.cost - model.costStep - spent;
+        const found = part.stage(part.remaining / 4, (e) => coverLengths(rest, values, most, e));
+        if (found.columns) plan = planOf([...taken, ...found.columns]);
+      }
+    });
+  };
+  if (model.stocks.length > 1) {
+    cover(COVER);
+    coverRest(COVER_REST);
+  }
   const finish: Finish = (rest, stock, cost, e) => {
     const tail = startLengths(model, rest, stock, e);
     if (tail.cost <= cost) return [...tail.columns];
@@ -83,6 +125,35 @@ export function searchLengths(model: LengthModel, effort: Effort, random: Random
     if (!done()) swap(EXCHANGE);
   }
   return { plan, bound: bound.value, method: bound.method };
+}
+
+/** What is left to cut when the linear solution is rounded down; after the first time now and then a little further. */
+function roundedDown(
+  model: LengthModel,
+  used: readonly { readonly column: Column; readonly value: number }[],
+  round: number,
+  random: Random,
+): { rest: LengthModel; taken: Column[] } {
+  const needs = model.types.map((t) => t.need);
+  const limits = model.stocks.map((s) => s.limit);
+  const taken: Column[] = [];
+  for (const { column, value } of used) {
+    const back = round === 0 ? 0 : random.below(1 + Math.min(3, round));
+    for (let n = Math.floor(value + 1e-6) - back; n > 0; n--) {
+      if (limits[column.stock]! < 1 || column.types.some((t, k) => needs[t]! < column.counts[k]!)) break;
+      column.types.forEach((t, k) => {
+        needs[t]! -= column.counts[k]!;
+      });
+      limits[column.stock]!--;
+      taken.push(column);
+    }
+  }
+  const rest = {
+    ...model,
+    types: model.types.map((t, i) => ({ ...t, need: needs[i]! })),
+    stocks: model.stocks.map((s, i) => ({ ...s, limit: limits[i]! })),
+  };
+  return { rest, taken };
 }
 
 const planOf = (columns: readonly Column[]): Plan => ({ columns, cost: columns.reduce((sum, c) => sum + c.cost, 0) });

@@ -77,7 +77,7 @@ export interface SheetBound {
   /** in the unit of the goal: sheets, or cost */
   readonly bound: number;
   /** how the bound was found */
-  readonly method: "area" | "dual-feasible functions" | "column generation" | "no parts";
+  readonly method: "area" | "dual-feasible functions" | "column generation" | "all ways to cut" | "no parts";
 }
 
 export interface SheetNesting extends SheetBound {
