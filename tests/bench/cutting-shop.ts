@@ -111,6 +111,12 @@ export function timber(): void {
   report("several lengths at cost: best is our own bound", rows);
 }
 
+export function patternProblem(i: number) {
+  const parts = timberParts(new Random(800 + i), 120);
+  const stocks: LengthStock[] = [{ id: "bar", lengthIn: 192, cost: 1, quantity: null }];
+  return { parts, stocks, options: { kerfIn: 0.125, trimIn: 0, goal: "sheets" as const, ...search() } };
+}
+
 /** One length: bars, patterns and the longest single leftover. */
 export function patterns(): void {
   let all = 0;
@@ -119,10 +125,7 @@ export function patterns(): void {
   let most = 0;
   let ms = 0;
   for (const i of chosen(12)) {
-    const random = new Random(800 + i);
-    const parts = timberParts(random, 120);
-    const stocks: LengthStock[] = [{ id: "bar", lengthIn: 192, cost: 1, quantity: null }];
-    const options = { kerfIn: 0.125, trimIn: 0, goal: "sheets" as const, ...search() };
+    const { parts, stocks, options } = patternProblem(i);
     const start = now();
     const n = nestLengths(parts, stocks, options);
     const took = now() - start;

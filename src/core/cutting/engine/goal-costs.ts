@@ -4,21 +4,37 @@ import { costUnits } from "./sixty-fourths.ts";
 /** Plain order of code units: the same on every machine, whatever its language. */
 export const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** What the goal counts for one piece of each stock, a whole number. */
-export function goalCosts(
-  stocks: readonly { id: string; cost: number; quantity: number | null }[],
-  options: { goal: "sheets" | "cost" },
-): number[] {
-  const costs = stocks.map((s) => costUnits(`The cost of stock ${s.id}`, s.cost));
-  if (costs.every((c) => c === 0)) return costs.map(() => 1);
+interface PricedStock {
+  readonly id: string;
+  readonly cost: number;
+  readonly quantity: number | null;
+}
+
+/** What one has at no price. */
+export const isOnHand = (s: PricedStock): boolean => s.quantity !== null && s.cost === 0;
+
+/**
+ * What the first goal counts for one piece of each stock, a whole number: its price, or 1 for what is bought. What one
+ * has costs nothing unless a price says so; where there is nothing else, it is counted all the same.
+ */
+export function goalCosts(stocks: readonly PricedStock[], options: { goal: "sheets" | "cost" }): number[] {
+  const prices = priceUnits(stocks);
+  if (prices.every((c) => c === 0)) {
+    const bought = stocks.some((s) => !isOnHand(s));
+    return stocks.map((s) => (bought && isOnHand(s) ? 0 : 1));
+  }
   stocks.forEach((s, i) => {
-    if (costs[i] === 0 && s.quantity === null) {
+    if (prices[i] === 0 && s.quantity === null) {
       throw new BadInput(
-        `Stock ${s.id} costs nothing and has no quantity`,
-        "stock at no cost without end leaves nothing to make least",
-        "Give its cost or how many there are",
+        `Stock ${s.id} has neither a price nor a number on hand`,
+        "others have a price, and stock at no cost without end leaves nothing to make least",
+        "Give its price or how many there are",
       );
     }
   });
-  return options.goal === "cost" ? costs : costs.map((c) => (c > 0 ? 1 : 0));
+  return options.goal === "cost" ? prices : prices.map((c) => (c > 0 ? 1 : 0));
 }
+
+/** Prices in whole units of cost. */
+export const priceUnits = (stocks: readonly PricedStock[]): number[] =>
+  stocks.map((s) => costUnits(`The price of stock ${s.id}`, s.cost));

@@ -1,5 +1,5 @@
 import { BadInput } from "../../kit/refusal.ts";
-import { byText, goalCosts } from "../engine/goal-costs.ts";
+import { byText, goalCosts, priceUnits } from "../engine/goal-costs.ts";
 import { gcd, sizeDown, sizeUp, wholeCount } from "../engine/sixty-fourths.ts";
 import type { NestOptions } from "../sheets/types.ts";
 import type { LengthPart, LengthStock } from "./types.ts";
@@ -12,7 +12,12 @@ export interface LengthType {
 
 export interface LengthStockType {
   readonly size: number;
+  /** what the first goal counts for one */
   readonly cost: number;
+  /** in units of cost */
+  readonly price: number;
+  /** lost at each end, sixty-fourths */
+  readonly trim: number;
   readonly limit: number;
   /** place in the caller's list; -1 for the stand-in that holds what the limited stock cannot */
   readonly index: number;
@@ -24,7 +29,6 @@ export interface LengthModel {
   readonly stocks: readonly LengthStockType[];
   readonly unit: number;
   readonly kerf: number;
-  readonly trim: number;
   readonly total: number;
   readonly costStep: number;
 }
@@ -36,14 +40,17 @@ export function lengthModel(
   options: NestOptions,
 ): LengthModel {
   const kerf = sizeUp("The kerf", options.kerfIn, 0);
-  const trim = sizeUp("The trim", options.trimIn, 0);
   if (stocks.length === 0) throw new BadInput("There is no stock", "parts are cut from stock", "Add a stock length");
   const goal = goalCosts(stocks, options);
+  const prices = priceUnits(stocks);
   const total = parts.reduce((sum, p) => sum + wholeCount(`The quantity of ${p.id}`, p.quantity, 0), 0);
   const usable = stocks
-    .map((s, index) => ({
+    .map((s, index) => ({ ...s, index, trim: sizeUp(`The trim of ${s.id}`, s.trimIn ?? options.trimIn, 0) }))
+    .map(({ index, trim, ...s }) => ({
       size: sizeDown(`The length of stock ${s.id}`, s.lengthIn) - 2 * trim + kerf,
       cost: goal[index]!,
+      price: prices[index]!,
+      trim,
       limit: Math.min(total, s.quantity === null ? total : wholeCount(`The quantity of stock ${s.id}`, s.quantity, 0)),
       index,
     }))
@@ -87,7 +94,6 @@ export function lengthModel(
     stocks: withStandIn(order, total),
     unit,
     kerf,
-    trim,
     total,
     costStep: order.reduce((g, s) => gcd(g, s.cost), 0) || 1,
   };
@@ -98,5 +104,5 @@ function withStandIn(stocks: readonly LengthStockType[], total: number): LengthS
   const size = stocks[0]?.size ?? 0;
   if (stocks.some((s) => s.size === size && s.limit >= total)) return [...stocks];
   const allCosts = stocks.reduce((sum, s) => sum + s.cost * s.limit, 0);
-  return [...stocks, { size, cost: allCosts + 1, limit: total, index: -1 }];
+  return [...stocks, { size, cost: allCosts + 1, price: 0, trim: 0, limit: total, index: -1 }];
 }

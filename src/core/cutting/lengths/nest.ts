@@ -1,9 +1,12 @@
 import { Random } from "../../kit/random.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { Effort } from "../engine/effort.ts";
+import type { Column } from "../engine/master.ts";
+import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches } from "../engine/sixty-fourths.ts";
-import type { NestOptions, SheetBound } from "../sheets/types.ts";
-import { type LengthModel, lengthModel } from "./model.ts";
+import type { NestOptions, Reached, SheetBound } from "../sheets/types.ts";
+import { type LengthGoals, laterGoals } from "./goals.ts";
+import { type LengthModel, type LengthStockType, lengthModel } from "./model.ts";
 import { type LengthSearch, searchLengths } from "./search.ts";
 import type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./types.ts";
 
@@ -29,7 +32,13 @@ export function nestLengths(
     model.total === 0
       ? { plan: { columns: [], cost: 0 }, bound: 0, method: "no parts" }
       : searchLengths(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
-  const nesting = describe(parts, stocks, options, model, found, effort.cut);
+  const random = new Random(options.seed ?? DEFAULT_SEED);
+  const later = new Effort(USUAL_EFFORT * (options.effort ?? 1), options.expired);
+  const goals =
+    found.plan.columns.every((c) => model.stocks[c.stock]!.index >= 0) && model.total > 0
+      ? laterGoals(model, found.plan, later, random)
+      : { columns: found.plan.columns, stockProven: false };
+  const nesting = describe(parts, stocks, options, model, found, goals, effort.cut || later.cut);
   record(nesting, options, tape);
   return nesting;
 }
@@ -59,11 +68,12 @@ function describe(
   options: NestOptions,
   model: LengthModel,
   found: LengthSearch,
+  goals: LengthGoals,
   cutShort: boolean,
 ): LengthNesting {
   const queues = model.types.map((t) => t.members.map((m) => ({ id: parts[m.part]!.id, left: m.quantity })));
   const left = model.types.map((t) => t.need);
-  const columns = [...found.plan.columns].sort(
+  const columns = [...goals.columns].sort(
     (a, b) => a.stock - b.stock || compareLists(a.types, b.types) || compareLists(b.counts, a.counts),
   );
   const lengths: NestedLength[] = [];
@@ -82,20 +92,48 @@ function describe(
     const s = model.stocks[c.stock]!;
     if (ids.length === 0) continue;
     if (s.index < 0) for (const { id } of ids) unplaced.set(id, 1 + (unplaced.get(id) ?? 0));
-    else lengths.push(lay(ids, stocks[s.index]!, s.size, model));
+    else lengths.push(lay(ids, stocks[s.index]!, s, model));
   }
-  const cost = lengths.reduce((sum, l) => sum + stocks.find((k) => k.id === l.stock)!.cost, 0);
   const whole = unplaced.size === 0;
+  const proven = whole && found.plan.cost === found.bound;
+  const units = columns.reduce(
+    (sum, c) => sum + (model.stocks[c.stock]!.index < 0 ? 0 : model.stocks[c.stock]!.cost),
+    0,
+  );
+  const value = goalValue(stocks, options, units);
   return {
     lengths,
     count: lengths.length,
-    cost: Math.round(cost * COST_SCALE) / COST_SCALE,
+    cost: columns.reduce((sum, c) => sum + model.stocks[c.stock]!.price, 0) / COST_SCALE,
+    value,
+    reached: reached(lengths, value, options, proven, goals.stockProven, columns, model),
     bound: whole ? goalValue(stocks, options, found.bound) : 0,
     method: found.method,
-    proven: whole && found.plan.cost === found.bound,
+    proven,
     unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })),
     cutShort,
   };
+}
+
+function reached(
+  lengths: readonly NestedLength[],
+  value: number,
+  options: NestOptions,
+  proven: boolean,
+  stockProven: boolean,
+  columns: readonly Column[],
+  model: LengthModel,
+): Reached[] {
+  const price = columns.reduce((sum, c) => sum + model.stocks[c.stock]!.price, 0) / COST_SCALE;
+  const best = proven && stockProven;
+  const patterns = new Set(columns.map((c) => `${c.stock}:${c.types}:${c.counts}`)).size;
+  return [
+    { goal: options.goal === "cost" ? "cost" : "count", value, proven },
+    ...(options.goal === "cost" ? [] : [{ goal: "price" as const, value: price, proven: best }]),
+    { goal: "size of stock", value: lengths.reduce((sum, l) => sum + l.lengthIn, 0), proven: best },
+    { goal: "longest leftover", value: Math.max(0, ...lengths.map((l) => l.restIn)), proven: false },
+    { goal: "patterns", value: patterns, proven: patterns <= 1 },
+  ];
 }
 
 function compareLists(a: readonly number[], b: readonly number[]): number {
@@ -106,14 +144,14 @@ function compareLists(a: readonly number[], b: readonly number[]): number {
 function lay(
   ids: readonly { id: string; size: number }[],
   stock: LengthStock,
-  size: number,
+  { size, trim }: LengthStockType,
   model: LengthModel,
 ): NestedLength {
   let at = 0;
   const pieces: Piece[] = ids.map((p) => {
     const piece = {
       part: p.id,
-      atIn: inches(at * model.unit + model.trim),
+      atIn: inches(at * model.unit + trim),
       lengthIn: inches(p.size * model.unit - model.kerf),
     };
     at += p.size;
@@ -130,9 +168,7 @@ function lay(
 function record(nesting: LengthNesting, options: NestOptions, tape?: Tape): void {
   if (!tape) return;
   tape.step("LB", `lower bound by ${nesting.method}`, nesting.bound, options.goal === "sheets" ? "pieces" : "cost", "");
-  tape.step("n", "stock lengths in the plan", nesting.count, "pieces", "");
-  tape.step("C", "cost of the stock lengths", nesting.cost, "cost", "");
+  recordGoals(nesting, tape);
   tape.assume("Lengths count in whole 1/64 in, parts rounded up, stock down; one kerf between any two pieces");
   if (!nesting.proven) tape.caution("The plan is not proven to be the least: the bound is lower");
-  for (const u of nesting.unplaced) tape.caution(`The stock does not suffice for ${u.quantity} of ${u.part}`);
 }

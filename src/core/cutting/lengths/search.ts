@@ -17,8 +17,8 @@ const FIRST_EXCHANGE = 0.04;
 const SECOND_EXCHANGE = 0.2;
 const EXCHANGE = 0.04;
 /** Shares of the covering of all parts, and of what rounding the linear solution down leaves, where there are several lengths. */
-const COVER = 0.14;
-const COVER_REST = 0.08;
+const COVER = 0.1;
+const COVER_REST = 0.05;
 /** Roundings whose remainder is covered. */
 const MOST_ROUNDINGS = 30;
 /** Dives before the search gives up. */
@@ -35,14 +35,24 @@ export interface LengthSearch {
   readonly method: SheetBound["method"];
 }
 
-/** Bounds and searches in turn, cheap ones first, until the plan meets the bound or the effort is spent. */
-export function searchLengths(model: LengthModel, effort: Effort, random: Random, boundOnly: boolean): LengthSearch {
+/**
+ * Bounds and searches in turn, cheap ones first, until the plan meets the bound or the effort is spent.
+ * @param known a plan that is there already
+ */
+export function searchLengths(
+  model: LengthModel,
+  effort: Effort,
+  random: Random,
+  boundOnly: boolean,
+  known?: Plan,
+): LengthSearch {
   const bound = new BestBound(materialBound(model));
   bound.raise(dualFeasibleLengthBound(model), "dual-feasible functions");
   const needs = model.types.map((t) => t.need);
   const limits = model.stocks.map((s) => s.limit);
   const whole = effort.remaining;
   let plan = startLengths(model, needs, limits, effort);
+  if (known && known.cost <= plan.cost) plan = known;
   const done = (): boolean => plan.cost <= bound.value || effort.over;
   if (done()) return { plan, bound: bound.value, method: bound.method };
   const exchange = boundOnly || model.stocks.length !== 1 ? undefined : new LengthExchange(model, random);

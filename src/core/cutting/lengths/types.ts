@@ -1,4 +1,4 @@
-import type { SheetBound, Unplaced } from "../sheets/types.ts";
+import type { Reached, SheetBound, Unplaced } from "../sheets/types.ts";
 
 /** Lengths in, cutting plan out: the types of one-dimensional cutting. Sizes in inches. */
 
@@ -11,9 +11,12 @@ export interface LengthPart {
 export interface LengthStock {
   readonly id: string;
   readonly lengthIn: number;
+  /** price of one; 0 where it is not known, and for what is there anyway */
   readonly cost: number;
   /** how many there are; null: as many as needed */
   readonly quantity: number | null;
+  /** length lost at each end of this stock; that of the options where left out */
+  readonly trimIn?: number;
 }
 
 export interface Piece {
@@ -35,6 +38,10 @@ export interface LengthNesting extends SheetBound {
   readonly lengths: readonly NestedLength[];
   readonly count: number;
   readonly cost: number;
+  /** what the first goal counts of the lengths used */
+  readonly value: number;
+  /** what was reached of each goal */
+  readonly reached: readonly Reached[];
   /** true only when what was reached equals the bound */
   readonly proven: boolean;
   /** parts for which the limited stock did not suffice; the bound is then 0 */

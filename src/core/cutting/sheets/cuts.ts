@@ -1,6 +1,6 @@
 import type { Cut } from "./types.ts";
 
-/** A part as it lies in the inflated sheet, sixty-fourths of an inch; a part takes its kerf with it, right and above. */
+/** A rectangle of the inflated sheet, sixty-fourths of an inch; a part takes its kerf with it, right and above. */
 export interface Box {
   readonly x: number;
   readonly y: number;
@@ -15,71 +15,131 @@ export interface Line extends Omit<Cut, "atIn" | "fromIn" | "toIn"> {
   readonly to: number;
 }
 
-/**
- * The order of edge-to-edge cuts that separates the parts: every piece on the saw is cut right through until one part
- * is left in it, then that part is cut to size. Stages count the turns of the saw.
- */
-export function cutLines(boxes: readonly Box[], w: number, h: number): Line[] {
-  const lines: Line[] = [];
-  separate([...boxes], 0, 0, w, h, 1, undefined, lines);
-  return lines;
+/** The part that a cut sets free. */
+export interface Freed {
+  /** place in the list of parts */
+  readonly box: number;
+  /** number of the cut, from 1; 0 where the part is the whole sheet */
+  readonly cut: number;
+  readonly stage: number;
+}
+
+/** A sheet in the order of the saw. */
+export interface CutPlan {
+  readonly lines: readonly Line[];
+  readonly freed: readonly Freed[];
+  /** what is left over, the largest first */
+  readonly rests: readonly Box[];
+  /** stages before a part that is alone on the saw is trimmed */
+  readonly stages: number;
+  /** how often a piece is turned on the saw */
+  readonly turns: number;
 }
 
 type Direction = Cut["direction"];
 
-function separate(
-  boxes: readonly Box[],
-  x: number,
-  y: number,
-  w: number,
-  h: number,
-  stage: number,
-  last: Direction | undefined,
-  lines: Line[],
-): void {
-  if (boxes.length === 0) return;
-  const order: readonly Direction[] = last === "along" ? ["along", "across"] : ["across", "along"];
-  for (const direction of order) {
-    const at = splitAt(boxes, direction, x, y, w, h);
-    if (at === undefined) continue;
-    const across = direction === "across";
-    const next = last === undefined || last === direction ? stage : stage + 1;
-    lines.push(
-      across ? { direction, at, from: y, to: y + h, stage: next } : { direction, at, from: x, to: x + w, stage: next },
-    );
-    const near = boxes.filter((b) => (across ? b.x < at : b.y < at));
-    const far = boxes.filter((b) => (across ? b.x >= at : b.y >= at));
-    if (across) {
-      separate(near, x, y, at - x, h, next, direction, lines);
-      separate(far, at, y, x + w - at, h, next, direction, lines);
-    } else {
-      separate(near, x, y, w, at - y, next, direction, lines);
-      separate(far, x, at, w, y + h - at, next, direction, lines);
-    }
-    return;
-  }
+const other = (d: Direction): Direction => (d === "across" ? "along" : "across");
+
+/**
+ * The order of edge-to-edge cuts that sets the parts free. A piece is cut wherever a line in one direction passes no part,
+ * then each of its pieces the other way; so the number of stages is the least for the direction of the first cut. Of the
+ * two directions the one with the larger leftover is taken, then the one with fewer turns.
+ * @param stages most stages; a way with more is taken only where there is no other
+ */
+export function cutPlan(boxes: readonly Box[], w: number, h: number, stages = Number.POSITIVE_INFINITY): CutPlan {
+  const across = sawn(boxes, w, h, "across");
+  const along = sawn(boxes, w, h, "along");
+  const measures: readonly ((p: CutPlan) => number)[] = [
+    (p) => Math.max(0, p.stages - stages),
+    (p) => -areaOf(p.rests[0]),
+    (p) => p.turns,
+    (p) => p.lines.length,
+  ];
+  for (const m of measures) if (m(across) !== m(along)) return m(across) < m(along) ? across : along;
+  return across;
 }
 
-/** The first line between parts, or beside the only part, that cuts through none; undefined where nothing is to cut. */
-function splitAt(
+const areaOf = (b: Box | undefined): number => (b === undefined ? 0 : b.w * b.h);
+
+/** A piece on the saw. */
+interface Piece extends Box {
+  /** numbers of its parts */
+  readonly parts: readonly number[];
+  /** the cut that made it, and its stage */
+  readonly cut: number;
+  readonly stage: number;
+}
+
+function sawn(boxes: readonly Box[], w: number, h: number, first: Direction): CutPlan {
+  const lines: Line[] = [];
+  const freed: Freed[] = [];
+  const rests: Box[] = [];
+  let stages = 0;
+  let turns = 0;
+
+  const saw = (piece: Piece, direction: Direction, turned: boolean): void => {
+    const before = lines.length;
+    const stage = piece.stage + 1;
+    const pieces = split(boxes, piece, direction, (line) => lines.push({ ...line, direction, stage }), lines.length);
+    if (lines.length === before) {
+      const only = piece.parts[0]!;
+      const whole = boxes[only]!.w === piece.w && boxes[only]!.h === piece.h;
+      if (whole) freed.push({ box: only, cut: piece.cut, stage: piece.stage });
+      else saw(piece, other(direction), turned);
+      return;
+    }
+    if (turned) turns++;
+    if (piece.parts.length > 1) stages = Math.max(stages, stage);
+    for (const p of pieces) {
+      if (p.parts.length === 0) rests.push(p);
+      else saw({ ...p, stage }, other(direction), true);
+    }
+  };
+  if (boxes.length > 0) saw({ x: 0, y: 0, w, h, parts: boxes.map((_, i) => i), cut: 0, stage: 0 }, first, false);
+  rests.sort((a, b) => areaOf(b) - areaOf(a) || a.x - b.x || a.y - b.y);
+  return { lines, freed, rests, stages, turns };
+}
+
+/** Cuts a piece at every line of one direction that passes no part; what lies between is a piece, with parts or without. */
+function split(
   boxes: readonly Box[],
+  piece: Piece,
   direction: Direction,
-  x: number,
-  y: number,
-  w: number,
-  h: number,
-): number | undefined {
+  cut: (line: { at: number; from: number; to: number }) => void,
+  made: number,
+): Piece[] {
   const across = direction === "across";
-  const end = across ? x + w : y + h;
-  const start = across ? x : y;
-  const spans = boxes
-    .map((b) => (across ? [b.x, b.x + b.w] : [b.y, b.y + b.h]) as [number, number])
-    .sort((a, b) => a[0] - b[0]);
-  if (spans[0]![0] > start) return spans[0]![0];
-  let reach = spans[0]![1];
-  for (const [from, to] of spans.slice(1)) {
-    if (from >= reach) return reach;
-    reach = Math.max(reach, to);
+  const [start, end] = across ? [piece.x, piece.x + piece.w] : [piece.y, piece.y + piece.h];
+  const [from, to] = across ? [piece.y, piece.y + piece.h] : [piece.x, piece.x + piece.w];
+  const spans = piece.parts
+    .map((part) => {
+      const b = boxes[part]!;
+      return across ? { part, low: b.x, high: b.x + b.w } : { part, low: b.y, high: b.y + b.h };
+    })
+    .sort((a, b) => a.low - b.low || a.part - b.part);
+  const groups: { low: number; high: number; parts: number[] }[] = [];
+  let reach = start;
+  for (const s of spans) {
+    const last = groups[groups.length - 1];
+    if (last && s.low < last.high) {
+      last.high = Math.max(last.high, s.high);
+      last.parts.push(s.part);
+    } else {
+      if (s.low > reach) groups.push({ low: reach, high: s.low, parts: [] });
+      groups.push({ low: s.low, high: s.high, parts: [s.part] });
+    }
+    reach = Math.max(reach, s.high);
   }
-  return reach < end ? reach : undefined;
+  if (reach < end) groups.push({ low: reach, high: end, parts: [] });
+  groups.slice(0, -1).forEach((g) => {
+    cut({ at: g.high, from, to });
+  });
+  return groups.map((g, i) => {
+    // the cut at its far edge sets a piece free, for the last one that at its near edge
+    const number = groups.length === 1 ? piece.cut : made + Math.min(i + 1, groups.length - 1);
+    const place = across
+      ? { x: g.low, y: piece.y, w: g.high - g.low, h: piece.h }
+      : { x: piece.x, y: g.low, w: piece.w, h: g.high - g.low };
+    return { ...place, parts: g.parts, cut: number, stage: piece.stage };
+  });
 }

@@ -7,6 +7,12 @@ export const FIT_RULES = 4;
 /** Which way the rest of the rectangle is cut. */
 export const SPLIT_RULES = 6;
 
+/** Kinds of free rectangles where the stages are limited; plus 1 where the strips run along the sheet. */
+const WHOLE = 0;
+const SHEET = 2;
+const STRIP = 4;
+const PIECE = 6;
+
 /**
  * Places parts one by one into the free rectangles of the open sheets; each part is put into a corner and the rest is
  * cut edge to edge into two rectangles, so that every layout made here is a guillotine layout.
@@ -19,6 +25,8 @@ export class SheetFill {
   private readonly fw: Int32Array;
   private readonly fh: Int32Array;
   private readonly fs: Int32Array;
+  /** what the cuts so far leave open, where the stages are limited: see `putStaged` */
+  private readonly fk: Uint8Array;
   private readonly tw: Int32Array;
   private readonly th: Int32Array;
   private readonly tt: Uint8Array;
@@ -41,6 +49,7 @@ export class SheetFill {
     this.fw = new Int32Array(room);
     this.fh = new Int32Array(room);
     this.fs = new Int32Array(room);
+    this.fk = new Uint8Array(room);
     this.pt = new Int32Array(room);
     this.px = new Int32Array(room);
     this.py = new Int32Array(room);
@@ -60,7 +69,7 @@ export class SheetFill {
 
   open(stock: number): void {
     const s = this.model.stocks[stock]!;
-    this.push(0, 0, s.w, s.h, this.stocks.length);
+    this.push(0, 0, s.w, s.h, this.stocks.length, WHOLE);
     this.stocks.push(stock);
   }
 
@@ -73,13 +82,15 @@ export class SheetFill {
     this.free = 0;
   }
 
-  private push(x: number, y: number, w: number, h: number, sheet: number): void {
+  private push(x: number, y: number, w: number, h: number, sheet: number, kind = WHOLE): void {
+    if (w <= 0 || h <= 0) return;
     const f = this.free++;
     this.fx[f] = x;
     this.fy[f] = y;
     this.fw[f] = w;
     this.fh[f] = h;
     this.fs[f] = sheet;
+    this.fk[f] = kind;
   }
 
   /** Puts one part of a type into the best free rectangle; false when none takes it. */
@@ -181,6 +192,7 @@ export class SheetFill {
     this.fw[f] = this.fw[last]!;
     this.fh[f] = this.fh[last]!;
     this.fs[f] = this.fs[last]!;
+    this.fk[f] = this.fk[last]!;
   }
 
   private put(type: number, f: number, turned: boolean, split: number, random: Random): void {
@@ -191,6 +203,7 @@ export class SheetFill {
     const rw = this.fw[f]!;
     const rh = this.fh[f]!;
     const sheet = this.fs[f]!;
+    const kind = this.fk[f]!;
     const p = this.placedCount++;
     this.pt[p] = type;
     this.px[p] = x;
@@ -200,6 +213,10 @@ export class SheetFill {
     this.remove(f);
     const dw = rw - w;
     const dh = rh - h;
+    if (this.model.stages !== undefined) {
+      this.putStaged(kind, x, y, rw, rh, w, h, sheet, split, random);
+      return;
+    }
     let whole: boolean;
     // whole: the strip beside the part keeps the full height (first cut across); else the strip above keeps the width
     if (split === 0) whole = dw * rh >= dh * rw;
@@ -209,12 +226,54 @@ export class SheetFill {
     else if (split === 4) whole = random.bits() >= 2147483648;
     else whole = dw * h <= dh * w;
     if (whole) {
-      if (dw > 0) this.push(x + w, y, dw, rh, sheet);
-      if (dh > 0) this.push(x, y + h, w, dh, sheet);
+      this.push(x + w, y, dw, rh, sheet);
+      this.push(x, y + h, w, dh, sheet);
     } else {
-      if (dh > 0) this.push(x, y + h, rw, dh, sheet);
-      if (dw > 0) this.push(x + w, y, dw, h, sheet);
+      this.push(x, y + h, rw, dh, sheet);
+      this.push(x + w, y, dw, h, sheet);
     }
+  }
+
+  /**
+   * What is left of a rectangle where the stages are limited: the first cuts make strips, the second pieces of a strip, the
+   * third cuts what lies above a part in its piece. What only a further stage could reach is given up.
+   */
+  private putStaged(
+    kind: number,
+    x: number,
+    y: number,
+    rw: number,
+    rh: number,
+    w: number,
+    h: number,
+    sheet: number,
+    split: number,
+    random: Random,
+  ): void {
+    let along = kind % 2 === 1;
+    if (kind === WHOLE) along = split === 4 ? random.bits() >= 2147483648 : split % 2 === 0;
+    const turn = along ? 1 : 0;
+    const three = this.model.stages === 3;
+    const level = kind >> 1;
+    if (level <= 1) {
+      // a strip as high (wide) as the part: the rest of the sheet stays as it was
+      if (along) {
+        this.push(x + w, y, rw - w, h, sheet, STRIP + turn);
+        this.push(x, y + h, rw, rh - h, sheet, SHEET + turn);
+      } else {
+        this.push(x, y + h, w, rh - h, sheet, STRIP + turn);
+        this.push(x + w, y, rw - w, rh, sheet, SHEET + turn);
+      }
+    } else if (level === 2) {
+      if (along) {
+        this.push(x + w, y, rw - w, rh, sheet, STRIP + turn);
+        if (three) this.push(x, y + h, w, rh - h, sheet, PIECE + turn);
+      } else {
+        this.push(x, y + h, rw, rh - h, sheet, STRIP + turn);
+        if (three) this.push(x + w, y, rw - w, h, sheet, PIECE + turn);
+      }
+    } else if (along) this.push(x, y + h, rw, rh - h, sheet, PIECE + turn);
+    else this.push(x + w, y, rw - w, rh, sheet, PIECE + turn);
   }
 
   /** The sheets opened since the last reset, empty ones too. */

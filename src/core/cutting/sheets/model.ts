@@ -1,5 +1,5 @@
 import { BadInput } from "../../kit/refusal.ts";
-import { byText, goalCosts } from "../engine/goal-costs.ts";
+import { byText, goalCosts, priceUnits } from "../engine/goal-costs.ts";
 import { gcd, sizeDown, sizeUp, wholeCount } from "../engine/sixty-fourths.ts";
 import type { NestOptions, SheetPart, SheetStock } from "./types.ts";
 
@@ -18,8 +18,12 @@ export interface PartType {
 export interface StockType {
   readonly w: number;
   readonly h: number;
-  /** what the goal counts for one sheet */
+  /** what the first goal counts for one sheet */
   readonly cost: number;
+  /** in units of cost */
+  readonly price: number;
+  /** lost along each edge, sixty-fourths */
+  readonly trim: number;
   /** at most so many; never more than there are parts */
   readonly limit: number;
   /** place in the caller's list; -1 for the stand-in that holds what the limited stock cannot */
@@ -36,7 +40,8 @@ export interface SheetModel {
   /** sixty-fourths of an inch in one unit of the model */
   readonly unit: number;
   readonly kerf: number;
-  readonly trim: number;
+  /** most stages of cuts before a part is trimmed; undefined: any number */
+  readonly stages: 2 | 3 | undefined;
   readonly total: number;
   /** every total of the goal is a multiple of this */
   readonly costStep: number;
@@ -92,14 +97,17 @@ export function sheetModel(
   options: NestOptions,
 ): SheetModel {
   const kerf = sizeUp("The kerf", options.kerfIn, 0);
-  const trim = sizeUp("The trim", options.trimIn, 0);
   if (stocks.length === 0) throw new BadInput("There is no stock", "parts are cut from stock", "Add a stock size");
   const goal = goalCosts(stocks, options);
+  const prices = priceUnits(stocks);
   const total = parts.reduce((sum, p) => sum + wholeCount(`The quantity of ${p.id}`, p.quantity, 0), 0);
+  const trims = stocks.map((s) => sizeUp(`The trim of ${s.id}`, s.trimIn ?? options.trimIn, 0));
   const sheets = stocks.map((s, index) => ({
-    w: sizeDown(`The length of stock ${s.id}`, s.lengthIn) - 2 * trim + kerf,
-    h: sizeDown(`The width of stock ${s.id}`, s.widthIn) - 2 * trim + kerf,
+    w: sizeDown(`The length of stock ${s.id}`, s.lengthIn) - 2 * trims[index]! + kerf,
+    h: sizeDown(`The width of stock ${s.id}`, s.widthIn) - 2 * trims[index]! + kerf,
     cost: goal[index]!,
+    price: prices[index]!,
+    trim: trims[index]!,
     limit: Math.min(total, s.quantity === null ? total : wholeCount(`The quantity of stock ${s.id}`, s.quantity, 0)),
     index,
   }));
@@ -142,7 +150,7 @@ export function sheetModel(
     stocks: withStandIn(types, order, total),
     unit,
     kerf,
-    trim,
+    stages: options.stages,
     total,
     costStep: order.reduce((g, s) => gcd(g, s.cost), 0) || 1,
   };
@@ -157,5 +165,6 @@ function withStandIn(types: readonly PartType[], stocks: readonly StockType[], t
   const w = side((t) => t.w);
   const h = side((t) => t.h);
   const span = types.some((t) => t.turns) ? Math.max(w, h) : 0;
-  return [...stocks, { w: Math.max(w, span), h: Math.max(h, span), cost: allCosts + 1, limit: total, index: -1 }];
+  const [long, wide] = [Math.max(w, span), Math.max(h, span)];
+  return [...stocks, { w: long, h: wide, cost: allCosts + 1, price: 0, trim: 0, limit: total, index: -1 }];
 }

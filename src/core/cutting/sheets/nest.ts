@@ -1,15 +1,19 @@
 import { Random } from "../../kit/random.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { Effort } from "../engine/effort.ts";
+import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches, sizeUp } from "../engine/sixty-fourths.ts";
-import { cutLines } from "./cuts.ts";
-import type { Layout, Placed } from "./layout.ts";
+import { kindOf } from "./alike.ts";
+import { type Box, cutPlan } from "./cuts.ts";
+import { laterGoals, type SheetGoals } from "./goals.ts";
+import type { Layout } from "./layout.ts";
 import { type SheetModel, sheetModel } from "./model.ts";
 import { type SheetSearch, searchSheets } from "./search.ts";
 import type {
   NestedSheet,
   NestOptions,
   Placement,
+  Rest,
   SheetBound,
   SheetNesting,
   SheetPart,
@@ -41,7 +45,12 @@ export function nestSheets(
     model.total === 0
       ? { packing: { layouts: [], cost: 0 }, bound: 0, method: "no parts" }
       : searchSheets(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
-  const nesting = describe(parts, stocks, options, model, found, effort.cut);
+  const later = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
+  const whole = found.packing.layouts.every((l) => model.stocks[l.stock]!.index >= 0);
+  const goals = whole
+    ? laterGoals(model, found.packing, later, new Random(options.seed ?? DEFAULT_SEED))
+    : { layouts: found.packing.layouts, stockProven: false };
+  const nesting = describe(parts, stocks, options, model, found, goals, effort.cut || later.cut);
   record(nesting, options, tape);
   return nesting;
 }
@@ -60,12 +69,12 @@ export function boundSheets(
   if (model.total === 0) return { bound: 0, method: "no parts" };
   const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
   const { bound, method } = searchSheets(model, effort, new Random(options.seed ?? DEFAULT_SEED), true);
-  const value = goalValue(model, stocks, options, bound);
+  const value = goalValue(stocks, options, bound);
   tape?.step("LB", `lower bound by ${method}`, value, options.goal === "sheets" ? "sheets" : "cost", "");
   return { bound: value, method };
 }
 
-function goalValue(_model: SheetModel, stocks: readonly SheetStock[], options: NestOptions, units: number): number {
+function goalValue(stocks: readonly SheetStock[], options: NestOptions, units: number): number {
   return options.goal === "cost" && stocks.some((s) => s.cost > 0) ? units / COST_SCALE : units;
 }
 
@@ -75,13 +84,16 @@ function describe(
   options: NestOptions,
   model: SheetModel,
   found: SheetSearch,
+  goals: SheetGoals,
   cutShort: boolean,
 ): SheetNesting {
   const ids = new Names(parts, model);
   const order = (l: Layout): number => model.stocks[l.stock]!.index;
-  const layouts = [...found.packing.layouts].sort(
-    (a, b) => a.stock - b.stock || filled(model, b) - filled(model, a) || signature(a).localeCompare(signature(b)),
-  );
+  const layouts = goals.layouts
+    .filter((l) => l.placed.length > 0)
+    .sort(
+      (a, b) => a.stock - b.stock || filled(model, b) - filled(model, a) || signature(a).localeCompare(signature(b)),
+    );
   const sheets: NestedSheet[] = [];
   const unplaced = new Map<string, number>();
   for (const l of layouts) {
@@ -93,19 +105,39 @@ function describe(
       }
     }
   }
-  const cost = sheets.reduce((sum, s) => sum + stocks.find((k) => k.id === s.stock)!.cost, 0);
-  const whole = unplaced.size === 0;
+  const used = layouts.map((l) => model.stocks[l.stock]!).filter((s) => s.index >= 0);
+  const price = used.reduce((sum, s) => sum + s.price, 0) / COST_SCALE;
+  const fits = unplaced.size === 0;
+  const proven = fits && found.packing.cost === found.bound;
+  const value = goalValue(
+    stocks,
+    options,
+    used.reduce((sum, s) => sum + s.cost, 0),
+  );
+  const kinds = new Set(layouts.map(kindOf)).size;
+  const best = proven && goals.stockProven;
   return {
     sheets,
     count: sheets.length,
-    cost: Math.round(cost * COST_SCALE) / COST_SCALE,
-    bound: whole ? goalValue(model, stocks, options, found.bound) : 0,
+    cost: price,
+    value,
+    bound: fits ? goalValue(stocks, options, found.bound) : 0,
     method: found.method,
-    proven: whole && found.packing.cost === found.bound,
+    proven,
+    reached: [
+      { goal: options.goal === "cost" ? "cost" : "count", value, proven },
+      ...(options.goal === "cost" ? [] : [{ goal: "price" as const, value: price, proven: best }]),
+      { goal: "size of stock", value: sheets.reduce((sum, s) => sum + s.lengthIn * s.widthIn, 0), proven: best },
+      { goal: "largest leftover", value: Math.max(0, ...sheets.map(largestLeftover)), proven: false },
+      { goal: "patterns", value: kinds, proven: kinds <= 1 },
+      { goal: "turns", value: sheets.reduce((sum, s) => sum + s.turns, 0), proven: false },
+    ],
     unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })) satisfies Unplaced[],
     cutShort,
   };
 }
+
+const largestLeftover = ({ rests: [first] }: NestedSheet): number => (first ? first.lengthIn * first.widthIn : 0);
 
 const filled = (model: SheetModel, l: Layout): number =>
   l.placed.reduce((sum, p) => sum + model.types[p.type]!.area, 0);
@@ -129,46 +161,50 @@ class Names {
 }
 
 function sheet(stock: SheetStock, l: Layout, model: SheetModel, ids: Names): NestedSheet {
-  const { unit, kerf, trim } = model;
-  const lie = (p: Placed): { x: number; y: number; w: number; h: number } => {
+  const { unit, kerf } = model;
+  const s = model.stocks[l.stock]!;
+  const boxes = l.placed.map((p) => {
     const t = model.types[p.type]!;
     return { x: p.x * unit, y: p.y * unit, w: (p.turned ? t.h : t.w) * unit, h: (p.turned ? t.w : t.h) * unit };
-  };
-  const placed = [...l.placed].sort((a, b) => a.x - b.x || a.y - b.y);
-  const placements: Placement[] = placed.map((p) => {
-    const b = lie(p);
-    const part = ids.next(p.type);
-    return {
-      part: part.id,
-      xIn: inches(b.x + trim),
-      yIn: inches(b.y + trim),
-      lengthIn: inches(b.w - kerf),
-      widthIn: inches(b.h - kerf),
-      turned: b.w !== b.h && sizeUp("The length", part.lengthIn) + kerf !== b.w,
-    };
   });
-  const s = model.stocks[l.stock]!;
-  const w = s.w * unit;
-  const h = s.h * unit;
-  const cuts = cutLines(placed.map(lie), w, h).map((c) => ({
+  const plan = cutPlan(boxes, s.w * unit, s.h * unit, model.stages);
+  const place = (b: Box): Rest => ({
+    xIn: inches(b.x + s.trim),
+    yIn: inches(b.y + s.trim),
+    lengthIn: inches(b.w - kerf),
+    widthIn: inches(b.h - kerf),
+  });
+  const placements: Placement[] = plan.freed.map(({ box, cut, stage }) => {
+    const b = boxes[box]!;
+    const part = ids.next(l.placed[box]!.type);
+    const turned = b.w !== b.h && sizeUp("The length", part.lengthIn) + kerf !== b.w;
+    return { part: part.id, ...place(b), turned, cut, stage };
+  });
+  const cuts = plan.lines.map((c) => ({
     direction: c.direction,
-    atIn: inches(c.at - kerf + trim),
-    fromIn: inches(c.from + trim),
-    toIn: inches(c.to - kerf + trim),
+    atIn: inches(c.at - kerf + s.trim),
+    fromIn: inches(c.from + s.trim),
+    toIn: inches(c.to - kerf + s.trim),
     stage: c.stage,
   }));
-  return { stock: stock.id, lengthIn: stock.lengthIn, widthIn: stock.widthIn, placements, cuts };
+  const rests = plan.rests.filter((r) => r.w > kerf && r.h > kerf).map(place);
+  return {
+    stock: stock.id,
+    lengthIn: stock.lengthIn,
+    widthIn: stock.widthIn,
+    placements,
+    cuts,
+    rests,
+    turns: plan.turns,
+  };
 }
 
 function record(nesting: SheetNesting, options: NestOptions, tape?: Tape): void {
   if (!tape) return;
-  const unit = options.goal === "sheets" ? "sheets" : "cost";
-  tape.step("LB", `lower bound by ${nesting.method}`, nesting.bound, unit, "");
-  tape.step("n", "sheets in the layout", nesting.count, "sheets", "");
-  tape.step("C", "cost of the sheets", nesting.cost, "cost", "");
+  tape.step("LB", `lower bound by ${nesting.method}`, nesting.bound, options.goal === "sheets" ? "sheets" : "cost", "");
+  recordGoals(nesting, tape);
   tape.assume(
     "Every cut runs edge to edge of the piece on the saw; sizes count in whole 1/64 in, parts rounded up, stock down",
   );
   if (!nesting.proven) tape.caution("The layout is not proven to be the least: the bound is lower");
-  for (const u of nesting.unplaced) tape.caution(`The stock does not suffice for ${u.quantity} of ${u.part}`);
 }

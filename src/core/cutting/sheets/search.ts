@@ -49,13 +49,23 @@ export interface SheetSearch {
   readonly method: SheetBound["method"];
 }
 
-/** Bounds and searches in turn, cheap ones first, until the packing meets the bound or the effort is spent. */
-export function searchSheets(model: SheetModel, effort: Effort, random: Random, boundOnly: boolean): SheetSearch {
+/**
+ * Bounds and searches in turn, cheap ones first, until the packing meets the bound or the effort is spent.
+ * @param known a packing that is there already
+ */
+export function searchSheets(
+  model: SheetModel,
+  effort: Effort,
+  random: Random,
+  boundOnly: boolean,
+  known?: Packing,
+): SheetSearch {
   const bound = new BestBound(areaBound(model));
   bound.raise(dualFeasibleBound(model), "dual-feasible functions");
   const whole = effort.remaining;
   const stage = <T>(share: number, run: (e: Effort) => T): T => effort.stage(whole * share, run);
   let packing = stage(START, (e) => startSheets(model, e, random));
+  if (known && known.cost <= packing.cost) packing = known;
   const done = (): boolean => packing.cost <= bound.value || effort.over;
   if (done()) return { packing, bound: bound.value, method: bound.method };
   const goal = new GoalSearch(model, random);
@@ -69,9 +79,10 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
     const full = stage(share, (e) => joining.search(e));
     if (full && full.cost < packing.cost) packing = full;
   };
-  join(several ? JOIN : JOIN_OF_ONE);
+  const free = model.stages === undefined;
+  if (free) join(several ? JOIN : JOIN_OF_ONE);
   improve(FIRST_SEARCH);
-  const beams = boundOnly ? 0 : beamWork(model);
+  const beams = boundOnly || !free ? 0 : beamWork(model);
   let search = new BeamSearch(model);
   const planned = several ? new PlannedBeams(model) : undefined;
   const beam = (share: number): void => {
@@ -114,14 +125,15 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
   let plans = relaxed;
   // the raster's patterns are plans, too, where parts repeat much
   const exact = repeatsMuch(model);
-  if (!exact) {
+  // with a limit of stages the patterns of the pricing may not be cut: they give the bound alone
+  if (!exact && free) {
     const sets = done() ? undefined : setPricer(model);
     plans = sets && generation(sets, 0);
     if (plans) solve(plans, boundOnly ? 1 : LINEAR);
   }
   for (let n = 0; !boundOnly && !done(); n++) {
     const columns = stage(share, (e) =>
-      plans?.dive({
+      (free ? plans : undefined)?.dive({
         target: packing.cost - model.costStep,
         random,
         noise: n === 0 ? 0 : 0.3,
@@ -132,7 +144,7 @@ export function searchSheets(model: SheetModel, effort: Effort, random: Random, 
       }),
     );
     if (columns) packing = fromColumns(model, columns as SheetColumn[]);
-    if (several) join(share);
+    if (several && free) join(share);
     beam(share * beams);
     improve(share);
     prove(2 * share);

@@ -15,10 +15,12 @@ export interface SheetStock {
   readonly id: string;
   readonly lengthIn: number;
   readonly widthIn: number;
-  /** cost of one sheet, any currency; a leftover or window cut-out that is there anyway costs 0 */
+  /** price of one sheet, any currency; 0 where it is not known, and for a leftover that is there anyway */
   readonly cost: number;
   /** how many there are; null: as many as needed */
   readonly quantity: number | null;
+  /** width lost along each edge of this stock; that of the options where left out */
+  readonly trimIn?: number;
 }
 
 export interface NestOptions {
@@ -26,8 +28,10 @@ export interface NestOptions {
   readonly kerfIn: number;
   /** width lost along each edge of each sheet (at each end of each length), inches */
   readonly trimIn: number;
-  /** what is least: the number of sheets (stock at no cost is not counted), or their cost */
+  /** what is least first: the number of sheets (what one has at no cost is not counted), or their cost */
   readonly goal: "sheets" | "cost";
+  /** most turns of the saw from one direction to the other, plus 1; the cut that trims a part alone on the saw is not counted */
+  readonly stages?: 2 | 3;
   /** work of the search as a multiple of the usual; 1 where left out, 0 for the plain constructive start */
   readonly effort?: number;
   /** another seed gives another, equally repeatable search */
@@ -45,6 +49,18 @@ export interface Placement {
   readonly lengthIn: number;
   readonly widthIn: number;
   readonly turned: boolean;
+  /** number of the cut that sets it free, from 1; 0 where it is the whole sheet */
+  readonly cut: number;
+  /** stage of that cut */
+  readonly stage: number;
+}
+
+/** What a sheet leaves over. */
+export interface Rest {
+  readonly xIn: number;
+  readonly yIn: number;
+  readonly lengthIn: number;
+  readonly widthIn: number;
 }
 
 /** One saw cut, edge to edge of the piece that is on the saw. */
@@ -64,8 +80,30 @@ export interface NestedSheet {
   readonly stock: string;
   readonly lengthIn: number;
   readonly widthIn: number;
+  /** in the order in which the saw sets them free */
   readonly placements: readonly Placement[];
+  /** in the order of the saw */
   readonly cuts: readonly Cut[];
+  /** what is left over, the largest first */
+  readonly rests: readonly Rest[];
+  /** how often a piece is turned on the saw */
+  readonly turns: number;
+}
+
+/** One of the goals, in their order; none is made worse for the sake of a later one. */
+export interface Reached {
+  readonly goal:
+    | "count"
+    | "cost"
+    | "price"
+    | "size of stock"
+    | "longest leftover"
+    | "largest leftover"
+    | "patterns"
+    | "turns";
+  readonly value: number;
+  /** nothing better exists */
+  readonly proven: boolean;
 }
 
 export interface Unplaced {
@@ -86,6 +124,10 @@ export interface SheetNesting extends SheetBound {
   readonly count: number;
   /** cost of the sheets used */
   readonly cost: number;
+  /** what the first goal counts of the sheets used */
+  readonly value: number;
+  /** what was reached of each goal */
+  readonly reached: readonly Reached[];
   /** true only when what was reached equals the bound: no better answer exists */
   readonly proven: boolean;
   /** parts for which the limited stock did not suffice; the bound is then 0 */

@@ -1,0 +1,49 @@
+import type { Random } from "../../kit/random.ts";
+import type { Effort } from "../engine/effort.ts";
+import { rankedCosts } from "../engine/ranked.ts";
+import { alikeLayouts } from "./alike.ts";
+import type { Layout, Packing } from "./layout.ts";
+import { keepOneLarge } from "./leftover.ts";
+import type { SheetModel } from "./model.ts";
+import { searchSheets } from "./search.ts";
+
+/** Shares of the effort for price and size of the stock, and for the largest leftover. */
+const RANKED = 0.12;
+const LEFTOVER = 0.05;
+
+/** Layouts after all goals, and whether their stock is proven to be the best one. */
+export interface SheetGoals {
+  readonly layouts: readonly Layout[];
+  readonly stockProven: boolean;
+}
+
+/**
+ * The later goals, each without making an earlier one worse: price, size of the stock used, one large leftover, few
+ * ways to cut. The turns of the saw are settled where the cuts are put in order.
+ */
+export function laterGoals(model: SheetModel, packing: Packing, effort: Effort, random: Random): SheetGoals {
+  const whole = effort.remaining;
+  const ranked = effort.stage(whole * RANKED, (e) => bestStock(model, packing, e, random));
+  const one = effort.stage(whole * LEFTOVER, (e) => keepOneLarge(model, ranked.layouts, random, e));
+  return { layouts: alikeLayouts(one), stockProven: ranked.stockProven };
+}
+
+function bestStock(model: SheetModel, packing: Packing, effort: Effort, random: Random): SheetGoals {
+  const layouts = packing.layouts.filter((l) => l.placed.length > 0);
+  if (model.stocks.filter((s) => s.index >= 0).length < 2) return { layouts, stockProven: true };
+  const costs = rankedCosts(
+    model.stocks.map((s) => ({ ...s, size: s.w * s.h })),
+    layouts.map((l) => l.stock),
+  );
+  const cost = layouts.reduce((sum, l) => sum + costs[l.stock]!, 0);
+  const ranked: SheetModel = {
+    ...model,
+    stocks: model.stocks.map((s, i) => ({ ...s, cost: s.index < 0 ? cost + 1 : costs[i]! })),
+    costStep: 1,
+  };
+  const found = searchSheets(ranked, effort, random, false, { layouts, cost });
+  return {
+    layouts: found.packing.layouts.filter((l) => l.placed.length > 0),
+    stockProven: found.packing.cost <= found.bound,
+  };
+}
