@@ -43,7 +43,7 @@ export const demoTakeoff: SheetTemplate = {
     lining("strip at head", 48, 18, 10, "free"),
     [heading("Lining sheet"), heading("Length, in"), heading("Width, in"), heading("Cost")],
     [input("4 x 8 sheet"), input(96), input(48), input(38, "0.00")],
-    [label("Sheets to order"), result("=SILL.SHEETS_NEST(A70:E73,A75:D75,B7)", "0")],
+    [label("Sheets to order"), result("=SILL.SHEETS_NEEDED(A70:E73,A75:D75,B7)", "0")],
     [label("Proven least"), result("=SILL.SHEETS_BOUND(A70:E73,A75:D75,B7)", "0")],
     [],
     [heading("Cutting list of the lining")],

@@ -76,7 +76,7 @@ describe("a page with a real worker", () => {
 describe("the built add-in", () => {
   const scripts = () => readdirSync(addIn()).filter((name) => name.endsWith(".js"));
   const source = (name: string) => readFileSync(join(addIn(), name), "utf8");
-  const nest = functionNamed("SHEETS_NEST") as CellFunction;
+  const nest = functionNamed("SHEETS_NEEDED") as CellFunction;
   /** A county and a station that stand in no declaration. */
   const MARKS = ["Tuscaloosa", "Sacramento Metropolitan"];
 
@@ -121,7 +121,7 @@ describe("the built add-in", () => {
 
   test("searches beside the page, and answers at once what it has searched before", async () => {
     const page = await addInPage();
-    const given = `functions.SHEETSNEST(${JSON.stringify(positional(nest, nest.example.args)).slice(1, -1)})`;
+    const given = `functions.SHEETSNEEDED(${JSON.stringify(positional(nest, nest.example.args)).slice(1, -1)})`;
     expect(await page.evaluate(`${given} instanceof Promise`)).toBe(true);
     const found = await page.evaluate(given);
     expect(found).toEqual(await page.evaluate(`[${given}][0]`));

@@ -149,7 +149,7 @@ describe("from walls to columns to courses to what is left over", () => {
     );
     expect(next[1]?.[6]).toBe("offcut");
     const parts = [["lintel", 36, 11, 2, "along"]];
-    expect(call("SHEETS_NEST", parts, left).ok).toBe(true);
+    expect(call("SHEETS_NEEDED", parts, left).ok).toBe(true);
   });
 
   test("with nothing left over it still feeds stock and offcuts", () => {
@@ -179,7 +179,7 @@ describe("from walls to columns to courses to what is left over", () => {
       none,
     );
     expect(plan[1]?.[6]).toBe(1);
-    expect(call("SHEETS_NEST", [["part", 36, 11, 2, "along"]], [...none, ["panel", 384, 48]]).ok).toBe(true);
+    expect(call("SHEETS_NEEDED", [["part", 36, 11, 2, "along"]], [...none, ["panel", 384, 48]]).ok).toBe(true);
   });
 
   test("an offcut of any size that SHEETS takes is taken: the old limits are gone, counts are counted", () => {
@@ -339,8 +339,8 @@ describe("areas and orders of the house, by hand", () => {
     expect(parts[0]).toEqual(["part", "length, in", "width, in", "count"]);
     expect(parts.find((r) => r[0] === "door S head")).toEqual(["door S head", 40, "", 1]);
     const stock = [["2x10", 192]];
-    const first = cellOf("STOCK_NEST", parts, stock);
-    expect(cellOf("STOCK_NEST", tableOf("BUCKS", OPENINGS, IN_FEET), stock)).toBe(first);
+    const first = cellOf("STOCK_NEEDED", parts, stock);
+    expect(cellOf("STOCK_NEEDED", tableOf("BUCKS", OPENINGS, IN_FEET), stock)).toBe(first);
   });
 
   test("LINING: parts feed the cutting of sheets as they stand", () => {
@@ -351,7 +351,7 @@ describe("areas and orders of the house, by hand", () => {
       OPENINGS.filter((r) => r[6] === "north"),
     );
     expect(parts[0]).toEqual(["part", "length, in", "width, in", "count", "grain", "mark"]);
-    const sheets = Number(cellOf("SHEETS_NEST", parts, [["plywood", 96, 48]]));
+    const sheets = Number(cellOf("SHEETS_NEEDED", parts, [["plywood", 96, 48]]));
     expect(sheets).toBeGreaterThanOrEqual(Math.ceil((47.75 * 9.875 - 12) / 32));
   });
 

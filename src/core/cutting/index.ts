@@ -1,13 +1,17 @@
 /** Cutting sheets and lengths: what the functions and the pane may use. */
 
-export { boundLengths, nestLengths } from "./lengths/nest.ts";
+export { alikeLengths, alikeSheets } from "./alike.ts";
+export { boundLengths, nestLengths, recordLengths } from "./lengths/nest.ts";
 export type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./lengths/types.ts";
-export { boundSheets, nestSheets } from "./sheets/nest.ts";
+export { lengthsPicture, sheetsPicture } from "./pictures.ts";
+export { boundSheets, nestSheets, recordSheets } from "./sheets/nest.ts";
 export type {
   Cut,
   NestedSheet,
   NestOptions,
   Placement,
+  Reached,
+  Rest,
   SheetBound,
   SheetNesting,
   SheetPart,

@@ -1,6 +1,12 @@
 import type { PictureBase } from "../kit/picture.ts";
+import { alikeLengths, alikeSheets } from "./alike.ts";
 import type { LengthNesting } from "./lengths/types.ts";
-import type { SheetNesting } from "./sheets/types.ts";
+import type { Cut, SheetNesting } from "./sheets/types.ts";
+
+/** Name of a part and the mark that is written on it. */
+type Label = (part: string) => { readonly part: string; readonly mark: string };
+
+const plainName: Label = (part) => ({ part, mark: "" });
 
 /** Sheets that are cut alike, to be drawn once. */
 export interface SheetDrawing {
@@ -11,12 +17,15 @@ export interface SheetDrawing {
   readonly widthIn: number;
   readonly parts: readonly {
     readonly name: string;
+    readonly mark: string;
     readonly xIn: number;
     readonly yIn: number;
     readonly lengthIn: number;
     readonly widthIn: number;
     readonly turned: boolean;
   }[];
+  /** in the order of the saw */
+  readonly cuts: readonly Cut[];
 }
 
 /** Cutting layouts of sheets, x along the length of the sheet. */
@@ -30,7 +39,12 @@ export interface LengthDrawing {
   readonly numbers: readonly number[];
   readonly stock: string;
   readonly lengthIn: number;
-  readonly parts: readonly { readonly name: string; readonly atIn: number; readonly lengthIn: number }[];
+  readonly parts: readonly {
+    readonly name: string;
+    readonly mark: string;
+    readonly atIn: number;
+    readonly lengthIn: number;
+  }[];
   readonly restIn: number;
 }
 
@@ -41,15 +55,18 @@ export interface CuttingLengthsPicture extends PictureBase {
 }
 
 /** The layouts of a nesting; sheets are numbered in its order. */
-export function sheetsPicture(nesting: SheetNesting): CuttingLayoutPicture {
-  const sheets = alike(
-    nesting.sheets.map(({ stock, lengthIn, widthIn, placements }) => ({
-      stock,
-      lengthIn,
-      widthIn,
-      parts: placements.map(({ part, ...place }) => ({ name: part, ...place })),
-    })),
-  );
+export function sheetsPicture(nesting: SheetNesting, label: Label = plainName): CuttingLayoutPicture {
+  const sheets = alikeSheets(nesting).map(({ of, numbers }) => ({
+    numbers,
+    stock: of.stock,
+    lengthIn: of.lengthIn,
+    widthIn: of.widthIn,
+    parts: of.placements.map(({ part, xIn, yIn, lengthIn, widthIn, turned }) => {
+      const { part: name, mark } = label(part);
+      return { name, mark, xIn, yIn, lengthIn, widthIn, turned };
+    }),
+    cuts: of.cuts,
+  }));
   const parts = nesting.sheets.reduce((sum, s) => sum + s.placements.length, 0);
   return {
     kind: "cutting-layout",
@@ -59,31 +76,21 @@ export function sheetsPicture(nesting: SheetNesting): CuttingLayoutPicture {
 }
 
 /** The plan of a nesting of lengths; lengths are numbered in its order. */
-export function lengthsPicture(nesting: LengthNesting): CuttingLengthsPicture {
-  const lengths = alike(
-    nesting.lengths.map(({ stock, lengthIn, pieces, restIn }) => ({
-      stock,
-      lengthIn,
-      parts: pieces.map(({ part, ...place }) => ({ name: part, ...place })),
-      restIn,
-    })),
-  );
+export function lengthsPicture(nesting: LengthNesting, label: Label = plainName): CuttingLengthsPicture {
+  const lengths = alikeLengths(nesting).map(({ of, numbers }) => ({
+    numbers,
+    stock: of.stock,
+    lengthIn: of.lengthIn,
+    parts: of.pieces.map(({ part, atIn, lengthIn }) => {
+      const { part: name, mark } = label(part);
+      return { name, mark, atIn, lengthIn };
+    }),
+    restIn: of.restIn,
+  }));
   const parts = nesting.lengths.reduce((sum, l) => sum + l.pieces.length, 0);
   return {
     kind: "cutting-lengths",
     alt: `Cutting plan: ${parts} parts from ${nesting.count} lengths, in ${lengths.length} patterns.`,
     lengths,
   };
-}
-
-/** Drawings with the numbers of all that look the same, in the order of the first. */
-function alike<T extends object>(drawings: readonly T[]): readonly (T & { readonly numbers: readonly number[] })[] {
-  const groups = new Map<string, T & { numbers: number[] }>();
-  drawings.forEach((drawing, i) => {
-    const key = JSON.stringify(drawing);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, { ...drawing, numbers: [i + 1] });
-    else group.numbers.push(i + 1);
-  });
-  return [...groups.values()];
 }

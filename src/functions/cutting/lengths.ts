@@ -1,55 +1,41 @@
-import { type LengthNesting, nestLengths } from "../../core/cutting/index.ts";
-import { lengthsPicture } from "../../core/cutting/pictures.ts";
-import type { Table, Tape } from "../../core/kit/tape.ts";
+import { alikeLengths, lengthsPicture, recordLengths } from "../../core/cutting/index.ts";
+import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
 import { cellFunction, quantityOf, tableOf } from "../declare/cell-function.ts";
-import {
-  type CuttingArguments,
-  checkPlaced,
-  goal,
-  goalValue,
-  kerf,
-  lengthPartsOf,
-  lengthStockOf,
-  options,
-  trim,
-} from "./params.ts";
+import { LEAST_LEFTOVER_IN, lengthLeftovers } from "./leftovers.ts";
+import { type LengthArguments, lengthPlan, lengthTerms, nameOf, optionsOf } from "./problem.ts";
 import { lengthParts, lengthStock } from "./tables.ts";
 
 /** Parts cut from stock lengths. */
 
-const params = {
-  parts: lengthParts,
-  stock: lengthStock,
-  kerf,
-  trim: { ...trim, says: "trimmed off each end of a stock length" },
-  goal: goal("lengths"),
-};
-const ASSUMPTIONS = [
-  "Lengths count in whole 1/64 in, parts rounded up and stock down; there is one saw cut between any two pieces.",
-];
-const SOURCES: readonly [string, ...string[]] = [
-  "Gilmore, Gomory 1961, 1963 (column generation), lower bound and patterns; search with a fixed effort and seed",
-];
+const common = {
+  family: "Takeoff and cutting",
+  params: { parts: lengthParts, stock: lengthStock },
+  placed: lengthTerms,
+  sources: [
+    "Gilmore, Gomory 1961, 1963 (column generation), lower bound and patterns; search with a fixed effort and seed",
+  ],
+  assumptions: [
+    "Lengths count in whole 1/64 in, parts rounded up and stock down; there is one saw cut between any two pieces.",
+    "Goals in order: the fewest lengths or the least cost, then their price, the size of the stock used, one long leftover (up to 4 % shorter is taken as good), few ways to cut. None is made worse for a later one.",
+  ],
+  heavy: true,
+} as const;
 
-type Arguments = CuttingArguments<typeof lengthParts, typeof lengthStock>;
-
-function nest(a: Arguments, tape: Tape | undefined): { readonly nesting: LengthNesting; readonly value: number } {
-  const stock = lengthStockOf(a.stock, a.goal);
-  const nesting = nestLengths(lengthPartsOf(a.parts), stock, options(a), tape);
-  checkPlaced(nesting.unplaced);
-  tape?.show(lengthsPicture(nesting));
-  return { nesting, value: goalValue(nesting.lengths, nesting.cost, stock, a.goal) };
+/** The plan, with its working and its picture. */
+function planned(a: LengthArguments, tape: Tape | undefined) {
+  const nesting = lengthPlan(a, tape);
+  if (tape) {
+    recordLengths(nesting, optionsOf(a), tape);
+    tape.show(lengthsPicture(nesting, nameOf));
+  }
+  return nesting;
 }
 
-const stockNest = cellFunction({
-  name: "STOCK_NEST",
-  family: "Takeoff and cutting",
+const stockNeeded = cellFunction({
+  ...common,
+  name: "STOCK_NEEDED",
   summary: "Fewest stock lengths, or their least cost, that the parts can be cut from.",
-  params,
   returns: quantityOf("", "stock lengths to buy, or their cost; STOCK_LAYOUT gives the cutting list"),
-  sources: SOURCES,
-  assumptions: ASSUMPTIONS,
-  heavy: true,
   example: {
     args: { parts: [["jamb", 45, 4]], stock: [["8 ft", 96]] },
     gives: 2,
@@ -57,49 +43,81 @@ const stockNest = cellFunction({
     source: "exact arithmetic: two of 45 in and a saw cut fit in 96 in, three do not",
   },
   run(a, tape) {
-    const { nesting, value } = nest(a, tape);
-    const how = value === nesting.bound ? "equal to LB: proven least" : "least found; LB is the proven bound";
-    tape?.step("N", a.goal === "cost" ? `cost, ${how}` : `stock lengths to buy, ${how}`, value, "", "");
+    const { value, bound } = planned(a, tape);
+    const how = value === bound ? "equal to LB: proven least" : "least found; LB is the proven bound";
+    tape?.step("N", a.cuttingGoal === "cost" ? `cost, ${how}` : `stock lengths to buy, ${how}`, value, "", "");
     return value;
   },
 });
 
 const stockLayout = cellFunction({
+  ...common,
   name: "STOCK_LAYOUT",
-  family: "Takeoff and cutting",
-  summary: "The cutting list of STOCK_NEST: each part with its stock length and its place on it.",
-  params,
+  summary: "The cutting list: lengths that are cut alike once, each part with its place, and what is left over.",
   returns: tableOf(
-    "a row for each part: stock length by number, part, near end, length, stock, what that length leaves over",
+    "a row for each part: type of length and how many are cut so, stock, near end, length, mark; what is left over stands in the last row of a length",
     [
-      ["number", ""],
+      ["type", ""],
+      ["alike", ""],
+      ["stock", ""],
       ["part", ""],
       ["at", "in"],
       ["length", "in"],
-      ["stock", ""],
+      ["mark", ""],
       ["rest", "in"],
     ],
   ),
-  sources: SOURCES,
-  assumptions: ASSUMPTIONS,
-  heavy: true,
   example: {
-    args: { parts: [["jamb", 45, 2]], stock: [["8 ft", 96]] },
+    args: { parts: [["jamb", 45, 4, "J"]], stock: [["8 ft", 96]] },
     gives: [
-      [1, "jamb", 0, 45, "8 ft", 5.75],
-      [1, "jamb", 45.125, 45, "8 ft", 5.75],
+      [1, 2, "8 ft", "jamb", 0, 45, "J", ""],
+      [1, 2, "8 ft", "jamb", 45.125, 45, "J", 5.75],
     ],
     within: 0,
     source: "exact arithmetic: the second part starts after 45 in and a saw cut of 1/8 in; 96 - 2 x 45.125 is left",
   },
   run(a, tape) {
-    const { nesting } = nest(a, tape);
-    const rows: Table = nesting.lengths.flatMap((l, i) =>
-      l.pieces.map((p) => [i + 1, p.part, p.atIn, p.lengthIn, l.stock, l.restIn]),
+    const rows: Table = alikeLengths(planned(a, tape)).flatMap(({ of, numbers }, i) =>
+      of.pieces.map((p, k): Cell[] => {
+        const { part, mark } = nameOf(p.part);
+        const rest = k === of.pieces.length - 1 ? of.restIn : "";
+        return [i + 1, numbers.length, of.stock, part, p.atIn, p.lengthIn, mark, rest];
+      }),
     );
-    tape?.step("layout", "each part on its stock length", rows, "in", "");
+    tape?.step("layout", "each part on its stock length", rows, "", "");
     return rows;
   },
 });
 
-export const lengthFunctions = [stockNest, stockLayout] as const;
+const stockOffcuts = cellFunction({
+  ...common,
+  name: "STOCK_OFFCUTS",
+  summary: "What the cutting list leaves over, as stock rows for the next job.",
+  returns: tableOf(
+    "a row for each length of leftover, the longest first; one row that says none where nothing is left over",
+    [
+      ["stock", ""],
+      ["length", "in"],
+      ["price", ""],
+      ["number on hand", ""],
+      ["trim", "in"],
+    ],
+  ),
+  assumptions: [
+    ...common.assumptions,
+    `Leftovers of less than ${LEAST_LEFTOVER_IN} in are not listed; a blank price is nothing, a blank trim is none.`,
+  ],
+  example: {
+    args: { parts: [["plate", 60, 2]], stock: [["8 ft", 96]] },
+    gives: [["8 ft offcut 1", 35.875, "", 2, ""]],
+    within: 0,
+    source: "exact arithmetic: 96 less the plate of 60 and a saw cut of 1/8 in",
+  },
+  run(a, tape) {
+    const rows = lengthLeftovers(planned(a, tape));
+    tape?.step("offcuts", "leftovers, the longest first", rows, "", "");
+    return rows;
+  },
+});
+
+export const lengthFunctions = [stockNeeded, stockLayout, stockOffcuts] as const;

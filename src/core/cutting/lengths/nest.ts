@@ -39,7 +39,7 @@ export function nestLengths(
       ? laterGoals(model, found.plan, later, random)
       : { columns: found.plan.columns, stockProven: false };
   const nesting = describe(parts, stocks, options, model, found, goals, effort.cut || later.cut);
-  record(nesting, options, tape);
+  if (tape) recordLengths(nesting, options, tape);
   return nesting;
 }
 
@@ -110,10 +110,15 @@ function describe(
     bound: whole ? goalValue(stocks, options, found.bound) : 0,
     method: found.method,
     proven,
+    short: !whole && isShort(model, found.bound),
     unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })),
     cutShort,
   };
 }
+
+/** Whether even the least possible cost needs the stand-in, which is dearer than all the stock together. */
+const isShort = (model: LengthModel, bound: number): boolean =>
+  bound > model.stocks.reduce((sum, s) => sum + (s.index < 0 ? 0 : s.cost * s.limit), 0);
 
 function reached(
   lengths: readonly NestedLength[],
@@ -165,8 +170,8 @@ function lay(
   };
 }
 
-function record(nesting: LengthNesting, options: NestOptions, tape?: Tape): void {
-  if (!tape) return;
+/** The working of a plan: bound, goals, what is taken as given. */
+export function recordLengths(nesting: LengthNesting, options: NestOptions, tape: Tape): void {
   tape.step("LB", `lower bound by ${nesting.method}`, nesting.bound, options.goal === "sheets" ? "pieces" : "cost", "");
   recordGoals(nesting, tape);
   tape.assume("Lengths count in whole 1/64 in, parts rounded up, stock down; one kerf between any two pieces");

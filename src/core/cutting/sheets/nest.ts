@@ -51,7 +51,7 @@ export function nestSheets(
     ? laterGoals(model, found.packing, later, new Random(options.seed ?? DEFAULT_SEED))
     : { layouts: found.packing.layouts, stockProven: false };
   const nesting = describe(parts, stocks, options, model, found, goals, effort.cut || later.cut);
-  record(nesting, options, tape);
+  if (tape) recordSheets(nesting, options, tape);
   return nesting;
 }
 
@@ -132,10 +132,15 @@ function describe(
       { goal: "patterns", value: kinds, proven: kinds <= 1 },
       { goal: "turns", value: sheets.reduce((sum, s) => sum + s.turns, 0), proven: false },
     ],
+    short: !fits && isShort(model, found.bound),
     unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })) satisfies Unplaced[],
     cutShort,
   };
 }
+
+/** Whether even the least possible cost needs the stand-in, which is dearer than all the stock together. */
+const isShort = (model: SheetModel, bound: number): boolean =>
+  bound > model.stocks.reduce((sum, s) => sum + (s.index < 0 ? 0 : s.cost * s.limit), 0);
 
 const largestLeftover = ({ rests: [first] }: NestedSheet): number => (first ? first.lengthIn * first.widthIn : 0);
 
@@ -199,8 +204,8 @@ function sheet(stock: SheetStock, l: Layout, model: SheetModel, ids: Names): Nes
   };
 }
 
-function record(nesting: SheetNesting, options: NestOptions, tape?: Tape): void {
-  if (!tape) return;
+/** The working of a plan: bound, goals, what is taken as given. */
+export function recordSheets(nesting: SheetNesting, options: NestOptions, tape: Tape): void {
   tape.step("LB", `lower bound by ${nesting.method}`, nesting.bound, options.goal === "sheets" ? "sheets" : "cost", "");
   recordGoals(nesting, tape);
   tape.assume(

@@ -130,8 +130,10 @@ export interface SheetNesting extends SheetBound {
   readonly reached: readonly Reached[];
   /** true only when what was reached equals the bound: no better answer exists */
   readonly proven: boolean;
-  /** parts for which the limited stock did not suffice; the bound is then 0 */
+  /** parts that the plan found does not cut from limited stock; the bound is then 0 */
   readonly unplaced: readonly Unplaced[];
+  /** parts are left over and it is proven that no plan cuts them all */
+  readonly short: boolean;
   /** true when the safety stop ended the search, so that another run may differ */
   readonly cutShort: boolean;
 }
