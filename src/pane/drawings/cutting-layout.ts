@@ -1,13 +1,19 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { CuttingLayoutPicture, SheetDrawing } from "../../core/cutting/pictures.ts";
-import { inches, short } from "./figures.ts";
-import { box, frame, LINE, type Part, paragraph, path, SMALL, TEXT, write } from "./frame.ts";
+import { formatLength } from "../../core/units/length.ts";
+import { short } from "./figures.ts";
+import { box, frame, LINE, line, type Part, paragraph, path, SMALL, TEXT, write, writeOver } from "./frame.ts";
 import { boxCorners, hatch } from "./hatch.ts";
 import { numbered, repeats } from "./repeats.ts";
 import { at } from "./scale.ts";
 import { textWidth } from "./text.ts";
 
 const GAP = 18;
+/** More cuts than this are numbered in the list alone. */
+const MOST_NUMBERED = 16;
+
+/** Feet, inches and sixteenths, as a tape is read. */
+const size = (inches: number): string => formatLength(inches, 16);
 
 type SheetPart = SheetDrawing["parts"][number];
 
@@ -24,7 +30,7 @@ export function cuttingLayout(picture: CuttingLayoutPicture, width: number): SVG
   }
   if (picture.sheets.length > 0) {
     parts.push(path(hatch(boxCorners(1, y - 2, 26, 12), 6, "/"), "dw-hatch"), box(1, y - 2, 26, 12, "dw-edge"));
-    parts.push(write("left over; sizes in inches", 34, y + 8));
+    parts.push(write("left over; cuts are numbered in the order of the saw", 34, y + 8));
   }
   return frame(picture, "Cutting layouts", width, y + 8 + SMALL / 2, parts);
 }
@@ -32,8 +38,8 @@ export function cuttingLayout(picture: CuttingLayoutPicture, width: number): SVG
 function sheetAt(sheet: SheetDrawing, scale: number, top: number, width: number): { parts: Part[]; foot: number } {
   const used = sheet.parts.reduce((sum, p) => sum + p.lengthIn * p.widthIn, 0) / (sheet.lengthIn * sheet.widthIn);
   const head = paragraph(numbered("Sheet", "Sheets", sheet.numbers), 0, top + TEXT, width, "dw-strong");
-  const size = `${sheet.stock}, ${inches(sheet.lengthIn)} × ${inches(sheet.widthIn)}, ${short(100 * used, 0)} % used`;
-  const facts = paragraph(size, 0, head.foot + LINE, width);
+  const says = `${sheet.stock}, ${size(sheet.lengthIn)} × ${size(sheet.widthIn)}, ${short(100 * used, 0)} % used`;
+  const facts = paragraph(says, 0, head.foot + LINE, width);
   const y = facts.foot + 7;
   const [long, wide] = [sheet.lengthIn * scale, sheet.widthIn * scale];
   const parts: Part[] = [...head.parts, ...facts.parts];
@@ -49,37 +55,62 @@ function sheetAt(sheet: SheetDrawing, scale: number, top: number, width: number)
     parts.push(label(part, number, left, over, part.lengthIn * scale, part.widthIn * scale));
   }
   parts.push(box(1, y, long, wide, "dw-outline"));
+  sheet.cuts.forEach((cut, i) => {
+    const across = cut.direction === "across";
+    const place = (alongIn: number, upIn: number): [number, number] => [
+      1 + alongIn * scale,
+      y + (sheet.widthIn - upIn) * scale,
+    ];
+    const [x1, y1] = across ? place(cut.atIn, cut.fromIn) : place(cut.fromIn, cut.atIn);
+    const [x2, y2] = across ? place(cut.atIn, cut.toIn) : place(cut.toIn, cut.atIn);
+    parts.push(line(x1, y1, x2, y2, "dw-edge"));
+    if (sheet.cuts.length > MOST_NUMBERED) return;
+    parts.push(
+      across
+        ? writeOver(String(i + 1), x1, y2 + TEXT, "dw-strong", "middle")
+        : writeOver(String(i + 1), x1 + 3, y1 + 4, "dw-strong"),
+    );
+  });
 
   let foot = y + wide + 4;
   kinds.forEach(({ item, count }, i) => {
-    const text = `${item.name}, ${sizeOf(item)}${item.turned ? ", turned" : ""}, ${count} ${count === 1 ? "piece" : "pieces"}`;
+    const marked = item.mark === "" ? item.name : `${item.name}, mark ${item.mark}`;
+    const text = `${marked}, ${sizeOf(item)}${item.turned ? ", turned" : ""}, ${count} ${count === 1 ? "piece" : "pieces"}`;
     parts.push(write(String(i + 1), 16, foot + LINE, "dw-strong", "end"));
     const row = paragraph(text, 22, foot + LINE, width - 22);
     parts.push(...row.parts);
     foot = row.foot;
   });
-  return { parts, foot };
+  const cuts = paragraph(`Cuts: ${cutList(sheet)}`, 0, foot + LINE, width);
+  parts.push(...cuts.parts);
+  return { parts, foot: cuts.foot };
+}
+
+/** "1 across at 4'-0", 2 along at 2'-0", then turned: 3 ..." */
+function cutList({ cuts }: SheetDrawing): string {
+  if (cuts.length === 0) return "none, the part is the whole sheet";
+  return cuts.map((c, i) => `${i + 1} ${c.direction} at ${size(c.atIn)}, stage ${c.stage}`).join("; ");
 }
 
 /** Length and width as the part list gives them, not as laid. */
 function sizeOf(part: SheetPart): string {
   const [length, width] = part.turned ? [part.widthIn, part.lengthIn] : [part.lengthIn, part.widthIn];
-  return `${inches(length)} × ${inches(width)}`;
+  return `${size(length)} × ${size(width)}`;
 }
 
 function kindOf(part: SheetPart): string {
-  return `${part.name}|${sizeOf(part)}|${part.turned}`;
+  return `${part.name}|${part.mark}|${sizeOf(part)}|${part.turned}`;
 }
 
 /** Name and size where they fit, upright where only that does; else the number of the list below. */
 function label(part: SheetPart, number: number, x: number, y: number, long: number, wide: number): Part {
   const [middleX, middleY] = [x + long / 2, y + wide / 2];
-  const named = [part.name, sizeOf(part)];
+  const named = [part.mark === "" ? part.name : part.mark, sizeOf(part)];
   const upright = wide > long;
   // A number alone may stand close to the edges.
   for (const [rows, margin] of [
     [named, 8],
-    [[part.name], 8],
+    [[named[0]!], 8],
     [[String(number)], 1],
   ] as const) {
     const need = Math.max(...rows.map((row) => textWidth(row, TEXT))) + margin;

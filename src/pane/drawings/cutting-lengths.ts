@@ -1,6 +1,6 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { CuttingLengthsPicture, LengthDrawing } from "../../core/cutting/pictures.ts";
-import { inches } from "./figures.ts";
+import { formatLength } from "../../core/units/length.ts";
 import { box, frame, LINE, type Part, paragraph, path, SMALL, TEXT, write } from "./frame.ts";
 import { boxCorners, hatch } from "./hatch.ts";
 import { numbered, repeats } from "./repeats.ts";
@@ -8,6 +8,9 @@ import { textWidth } from "./text.ts";
 
 const STRIP = 24;
 const GAP = 14;
+
+/** Feet, inches and sixteenths, as a tape is read. */
+const size = (inches: number): string => formatLength(inches, 16);
 
 type LengthPart = LengthDrawing["parts"][number];
 
@@ -28,7 +31,7 @@ export function cuttingLengths(picture: CuttingLengthsPicture, width: number): S
 function stripAt(length: LengthDrawing, scale: number, top: number, width: number): { parts: Part[]; foot: number } {
   const head = paragraph(numbered("Length", "Lengths", length.numbers), 0, top + TEXT, width, "dw-strong");
   const facts = paragraph(
-    `${length.stock}, ${inches(length.lengthIn)} in, rest ${inches(length.restIn)} in`,
+    `${length.stock}, ${size(length.lengthIn)}, rest ${size(length.restIn)}`,
     0,
     head.foot + LINE,
     width,
@@ -43,7 +46,7 @@ function stripAt(length: LengthDrawing, scale: number, top: number, width: numbe
     parts.push(piece(part, number, 1 + part.atIn * scale, y, part.lengthIn * scale));
   }
   parts.push(box(1, y, long, STRIP, "dw-outline"));
-  const list = kinds.map(({ item, count }, i) => `${i + 1}: ${count} × ${item.name}, ${inches(item.lengthIn)} in`);
+  const list = kinds.map(({ item, count }, i) => `${i + 1}: ${count} × ${markedName(item)}, ${size(item.lengthIn)}`);
   let foot = y + STRIP + 2;
   for (const text of list) {
     const row = paragraph(text, 0, foot + LINE, width);
@@ -54,12 +57,18 @@ function stripAt(length: LengthDrawing, scale: number, top: number, width: numbe
 }
 
 function kindOf(part: LengthPart): string {
-  return `${part.name}|${part.lengthIn}`;
+  return `${part.name}|${part.mark}|${part.lengthIn}`;
 }
+
+const markedName = ({ name, mark }: LengthPart): string => (mark === "" ? name : `${name}, mark ${mark}`);
 
 /** A piece with its number and, where there is room, its name or its length. */
 function piece(part: LengthPart, number: number, x: number, y: number, long: number): Part {
-  const texts = [`${number} ${part.name}, ${inches(part.lengthIn)}`, `${number} ${part.name}`, String(number)];
+  const texts = [
+    `${number} ${part.mark || part.name}, ${size(part.lengthIn)}`,
+    `${number} ${part.mark || part.name}`,
+    String(number),
+  ];
   const text = texts.find((t) => textWidth(t, TEXT) + 4 <= long);
   return svg`${box(x, y, long, STRIP, "dw-part")}${text === undefined ? "" : write(text, x + long / 2, y + 16, "dw-text", "middle")}`;
 }

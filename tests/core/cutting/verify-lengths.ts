@@ -8,7 +8,7 @@ export function lengthFaults(
   nesting: Pick<LengthNesting, "lengths" | "count" | "cost" | "unplaced">,
   parts: readonly LengthPart[],
   stocks: readonly LengthStock[],
-  { kerfIn, trimIn }: NestOptions,
+  { kerfIn, trimIn: edgeIn }: NestOptions,
 ): string[] {
   const wrong: string[] = [];
   const placed = new Map<string, number>();
@@ -18,6 +18,7 @@ export function lengthFaults(
     const stock = stocks.find((s) => s.id === l.stock)!;
     cost += stock.cost;
     used.set(l.stock, (used.get(l.stock) ?? 0) + 1);
+    const trimIn = stock.trimIn ?? edgeIn;
     let at = trimIn - kerfIn;
     for (const p of l.pieces) {
       placed.set(p.part, (placed.get(p.part) ?? 0) + 1);

@@ -64,7 +64,8 @@ export function faults(
   return wrong;
 }
 
-function sheetFaults(sheet: NestedSheet, stock: SheetStock, { kerfIn, trimIn }: NestOptions): string[] {
+function sheetFaults(sheet: NestedSheet, stock: SheetStock, { kerfIn, trimIn: edgeIn }: NestOptions): string[] {
+  const trimIn = stock.trimIn ?? edgeIn;
   const rects = sheet.placements.map((p) => ({
     x0: p.xIn,
     y0: p.yIn,
