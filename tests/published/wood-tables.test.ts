@@ -9,8 +9,11 @@ import { genericRows, gradeWood, type ValueName, type WoodKind } from "../../src
 import { nominalSection, sectionProperties } from "../../src/core/wood/section.ts";
 import { equalSpans } from "../../src/core/wood/spans.ts";
 import type { Grade, Species } from "../../src/core/wood/tables/grades.ts";
+import { material } from "../../src/functions/wood/material-param.ts";
 import { halfLastDigit, type Row, rows } from "./rows.ts";
 import { actual, asd, expectPrint, member, own } from "./wood-known.ts";
+
+const SILENT = { assume: () => {}, caution: () => {} };
 
 const nominal = (size: string) => {
   const [first = 0, second = 0] = size.split("x").map(Number);
@@ -186,4 +189,20 @@ describe("grades known from memory", () => {
     expect(row?.gravity).toBe(Number(r.G));
   });
   test("no row is held that is not listed", () => expect(held.length).toBe(printed.length));
+});
+
+describe("moduli of laminated veneer lumber, MPa and million psi", () => {
+  test.each(rows("wood-lvl-moduli.csv").map((r) => [`${r.grade_e}E ${r.thickness}`, r] as const))("%s", (_n, r) => {
+    const read = material.read(
+      [
+        ["material", "kind", "E"],
+        ["LVL", "LVL", `${r.printed_mpa} MPa`],
+      ],
+      "material",
+      SILENT,
+    );
+    const psi = "row" in read.value ? read.value.row.E : undefined;
+    // Printed to 5 or 10 MPa: 725 or 1450 psi.
+    expect(Math.abs((psi ?? 0) - Number(r.grade_e) * 1e6)).toBeLessThanOrEqual(725);
+  });
 });

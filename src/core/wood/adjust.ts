@@ -2,7 +2,7 @@ import { loadDurationFactor, timeEffectFactor } from "../kit/load-duration.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { referenceValue, type ValueName, type Wood } from "./material.ts";
-import { isFlat, type Section, widthIn } from "./section.ts";
+import { isFlat, nominalOf, type Section, widthIn } from "./section.ts";
 import {
   FACTORS_SOURCE,
   FLAT_USE,
@@ -73,7 +73,7 @@ function sizeRow(rows: readonly SizeFactors[], wide: number): SizeFactors {
 
 /** Size factor of a generic grade; own rows hold it already. */
 function sizeFactor(name: ValueName, { section, wood }: Member): Factor[] {
-  const nominal = section.nominal;
+  const nominal = nominalOf(section);
   if (wood.sized || wood.grade === undefined || nominal === undefined) return [];
   const wide = Math.max(nominal.first, nominal.second);
   const thick = Math.min(nominal.first, nominal.second);

@@ -1,6 +1,6 @@
 import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import type { Nominal, Section } from "./section.ts";
+import { nominalOf, type Section } from "./section.ts";
 import { EMIN, TIMBER } from "./tables/factors.ts";
 import { GRADE_ROWS, GRADES_SOURCE, type Grade, type GradeRow, SPECIES_VALUES, type Species } from "./tables/grades.ts";
 
@@ -58,7 +58,7 @@ export function genericRows(): WoodRow[] {
 
 /**
  * The values of a generic grade for a section.
- * @throws BadInput for actual inches, since the values go by nominal sizes; OutOfRange for timbers, boards and widths that the table does not hold
+ * @throws BadInput for actual inches that no nominal size has; OutOfRange for timbers, boards and widths that the table does not hold
  * Source: NDS Supplement 2018 Tables 4A, 4B, from memory.
  */
 export function gradeWood(species: Species, grade: Grade, section: Section, tape?: Tape): Wood {
@@ -81,10 +81,10 @@ const STUD_MOST = 6;
 
 /** Larger nominal size of a ply of dimension lumber. */
 function wideNominal(section: Section, name: string): number {
-  const nominal: Nominal | undefined = section.nominal;
+  const nominal = nominalOf(section);
   if (nominal === undefined) {
     throw new BadInput(
-      `${section.name} is given in actual inches`,
+      `${section.name} is not the actual size of a nominal one`,
       `the values of ${name} go by nominal sizes`,
       "Write the nominal size, such as 2x10, or give a row of your own values",
     );

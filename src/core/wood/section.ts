@@ -73,6 +73,18 @@ export function nominalSection(name: string, plies: number, first: number, secon
   };
 }
 
+/** The nominal size of a ply: as written, or the one that dresses to the actual inches given; undefined where none does. */
+export function nominalOf(section: Section): Nominal | undefined {
+  if (section.nominal !== undefined) return section.nominal;
+  for (const first of NOMINAL_SIZES) {
+    const second = NOMINAL_SIZES.find(
+      (n) => dressed(n, first) === section.depthIn && dressed(first, n) === section.plyIn,
+    );
+    if (second !== undefined) return { first, second };
+  }
+  return undefined;
+}
+
 /** Width over all plies, in. */
 export function widthIn(section: Section): number {
   return section.plies * section.plyIn;

@@ -200,14 +200,25 @@ const GRADE_WORDS: ReadonlyMap<string, Grade> = new Map<string, Grade>([
   ["stud grade", "stud"],
 ]);
 
-/** Reads a generic grade: species, then grade. */
-export function parseGrade(name: string): { species: Species; grade: Grade } | undefined {
-  const tidy = key(name)
+/** A name in lower case with grades as "no. 2". */
+function tidied(name: string): string {
+  return key(name)
     .replace(/[,;:]/g, " ")
     .replace(/(?:#|\bno\.?|\bnumber)\s*(?=\d)/g, "no. ")
     .replace(/\s+/g, " ")
-    .replace(/ \d+ in wide$/, "")
     .trim();
+}
+
+/** Short names of species and grades written out, for looking rows up. */
+export function writtenOut(name: string): string {
+  const tidy = tidied(name).replace(/\bss\b/g, "select structural");
+  const short = Object.entries(SPECIES_WORDS).find(([word]) => tidy === word || tidy.startsWith(`${word} `));
+  return short === undefined ? tidy : `${short[1].toLowerCase()}${tidy.slice(short[0].length)}`;
+}
+
+/** Reads a generic grade: species, then grade. */
+export function parseGrade(name: string): { species: Species; grade: Grade } | undefined {
+  const tidy = tidied(name).replace(/ \d+ in wide$/, "");
   for (const [word, species] of Object.entries(SPECIES_WORDS)) {
     if (!tidy.startsWith(`${word} `)) continue;
     const grade = GRADE_WORDS.get(tidy.slice(word.length + 1).trim());

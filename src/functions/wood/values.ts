@@ -5,7 +5,7 @@ import { cellFunction, preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { text } from "../declare/scalar.ts";
-import { ownValues, type ValuesRow } from "./material-param.ts";
+import { ownValues, type ValuesRow, writtenOut } from "./material-param.ts";
 import { GRADES_FROM_MEMORY } from "./params.ts";
 
 /** A row as the sheet shows it: "" where a value is not known. */
@@ -45,6 +45,12 @@ const words = (name: string) =>
     .split(/[\s,]+/)
     .filter((w) => w !== "");
 
+/** Whether a name holds all words; a number must stand there by itself, so that 1 does not find 10. */
+function holds(name: string, find: readonly string[]): boolean {
+  const has = words(name);
+  return find.every((w) => has.some((h) => (/^\d/.test(w) ? h === w : h.includes(w))));
+}
+
 export const woodValues = cellFunction({
   name: "WOOD_VALUES",
   family: "Wood members",
@@ -72,9 +78,10 @@ export const woodValues = cellFunction({
       "NDS Supplement 2018 Table 4A, from memory; 850 and 1,300,000 agree with spans printed in IRC 2018 Table R802.5.1(2)",
   },
   run(a, tape) {
-    const find = words(a.find ?? "");
+    const asked = a.find ?? "";
+    const wanted = [words(asked), words(writtenOut(asked))];
     const all = [...a.values.map(ownRow), ...generic()];
-    const found = all.filter((row) => find.every((w) => words(String(row.material)).join(" ").includes(w)));
+    const found = all.filter((row) => wanted.some((find) => holds(String(row.material), find)));
     if (found.length === 0) {
       throw new BadInput(
         `No material's name holds "${a.find}"`,

@@ -131,13 +131,57 @@ describe("generic grades", () => {
       "southern pine No. 2 is asked for a width of 14 in: the table holds it up to 12 in",
     );
   });
+  test("size factors of each width: bending 2 in and 4 in thick, tension, compression (from memory of Table 4A)", () => {
+    const at = (thick: number, width: number, name: "Fb" | "Ft" | "Fc", grade: "No. 2" | "stud" = "No. 2") => {
+      const section = nominalSection("", 1, thick, width);
+      const { factors: all } = adjust(name, member(section, gradeWood("hem-fir", grade, section), asd(1)));
+      return all.find((f) => f.symbol === "CF")?.value;
+    };
+    const of = (width: number, grade: "No. 2" | "stud" = "No. 2") => [
+      at(2, width, "Fb", grade),
+      at(4, width, "Fb", grade),
+      at(2, width, "Ft", grade),
+      at(2, width, "Fc", grade),
+    ];
+    expect([2, 3, 4, 5, 6, 8, 10, 12, 14, 16].map((w) => of(w))).toEqual([
+      [1.5, 1.5, 1.5, 1.15],
+      [1.5, 1.5, 1.5, 1.15],
+      [1.5, 1.5, 1.5, 1.15],
+      [1.4, 1.4, 1.4, 1.1],
+      [1.3, 1.3, 1.3, 1.1],
+      [1.2, 1.3, 1.2, 1.05],
+      [1.1, 1.2, 1.1, 1],
+      [1, 1.1, 1, 1],
+      [0.9, 1, 0.9, 0.9],
+      [0.9, 1, 0.9, 0.9],
+    ]);
+    expect([2, 3, 4, 5, 6].map((w) => of(w, "stud"))).toEqual([
+      [1.1, 1.1, 1.1, 1.05],
+      [1.1, 1.1, 1.1, 1.05],
+      [1.1, 1.1, 1.1, 1.05],
+      [1, 1, 1, 1],
+      [1, 1, 1, 1],
+    ]);
+    const flat = (thick: number, width: number) => {
+      const section = nominalSection("", 1, width, thick);
+      return adjust("Fb", member(section, own(VALUES), asd(1))).factors.at(-1)?.value;
+    };
+    expect([3, 4, 5, 6, 8, 10, 12].map((w) => flat(2, w))).toEqual([1, 1.1, 1.1, 1.15, 1.15, 1.2, 1.2]);
+    expect([5, 6, 8, 10, 12].map((w) => flat(4, w))).toEqual([1.05, 1.05, 1.05, 1.1, 1.1]);
+  });
   test("lumber 2 to 4 in thick, nominal", () => {
     expect(() => of(6, 6, "hem-fir", "No. 2")).toThrow(OutOfRange);
     expect(() => of(1, 6, "hem-fir", "No. 2")).toThrow(/lumber 2 to 4 in thick/);
     expect(of(4, 4, "hem-fir", "No. 2").values.Fb).toBe(850);
     expect(of(4, 5, "hem-fir", "No. 2").values.Fb).toBe(850);
     expect(() => of(5, 5, "hem-fir", "No. 2")).toThrow(OutOfRange);
-    expect(() => gradeWood("hem-fir", "No. 2", actual(1.5, 9.25))).toThrow(/Write the nominal size/);
+    expect(gradeWood("hem-fir", "No. 2", actual(1.5, 9.25)).values.Fb).toBe(850);
+    expect(factors("Fb", member(actual(1.5, 9.25), of(2, 10, "hem-fir", "No. 2"), asd(1)))).toBe("CD 1 CF 1.1");
+    expect(factors("Fb", member(actual(3.5, 9.25), of(4, 10, "hem-fir", "No. 2"), asd(1)))).toBe("CD 1 CF 1.2");
+    expect(gradeWood("southern pine", "No. 2", actual(1.5, 7.25, 2)).values.Fb).toBe(925);
+    expect(() => gradeWood("hem-fir", "No. 2", actual(5.5, 5.5))).toThrow(OutOfRange);
+    expect(() => gradeWood("hem-fir", "No. 2", actual(1.75, 9.25))).toThrow(/Write the nominal size/);
+    expect(() => gradeWood("hem-fir", "No. 2", actual(1.5, 9.5))).toThrow(BadInput);
   });
   test("all rows: within what wood can be, better grades not weaker, in the working from memory", () => {
     for (const row of genericRows()) {

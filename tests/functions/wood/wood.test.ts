@@ -154,7 +154,7 @@ describe("a material", () => {
         ["a", 1000],
       ]),
     ).toContain("such as a");
-    expect(cell("WOOD_ADJUSTED", "1.5 x 7.25", "hem-fir No. 2", null, null, "live")).toContain(
+    expect(cell("WOOD_ADJUSTED", "1.75 x 7.25", "hem-fir No. 2", null, null, "live")).toContain(
       "Write the nominal size",
     );
     expect(cell("WOOD_ADJUSTED", "2x8", "hem-fir No. 2")).toContain("Load duration is missing");
@@ -191,6 +191,10 @@ describe("a material", () => {
     ]);
     expect(rowsOf(cell("WOOD_VALUES")).length).toBe(37);
     expect(rowsOf(cell("WOOD_VALUES", "pine No. 2 southern 10"))[0]?.[0]).toBe("southern pine No. 2, 10 in wide");
+    expect(rowsOf(cell("WOOD_VALUES", "SPF #2")).map((r) => r[0])).toEqual(["spruce-pine-fir No. 2"]);
+    expect(rowsOf(cell("WOOD_VALUES", "DF-L SS")).map((r) => r[0])).toEqual(["Douglas fir-larch select structural"]);
+    expect(rowsOf(cell("WOOD_VALUES", "SYP")).length).toBe(22);
+    expect(rowsOf(cell("WOOD_VALUES", "southern pine No. 1")).length).toBe(5);
     expect(cell("WOOD_VALUES", "oak")).toContain('No material\'s name holds "oak"');
     const [fed] = rowsOf(cell("WOOD_VALUES", "southern pine No. 2, 8"));
     expect(row(adjusted([fed] as RawArgument), "Fb")[1]).toBe(925);
