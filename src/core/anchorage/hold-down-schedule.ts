@@ -41,6 +41,20 @@ function armOf(wall: ShearLine): number {
   return wall.armFt ?? wall.lengthFt - ARM_LESS_FT;
 }
 
+function checkArm(wall: ShearLine): void {
+  const armFt = armOf(wall);
+  if (armFt > 0 && armFt <= wall.lengthFt) return;
+  throw new BadInput(
+    armFt > 0
+      ? `The arm of line ${wall.line} is ${plain(armFt)} ft`
+      : `Line ${wall.line} is ${plain(wall.lengthFt)} ft long`,
+    armFt > 0
+      ? `the wall is ${plain(wall.lengthFt)} ft long`
+      : `without an arm the forces stand ${ARM_LESS_FT} ft less than the length apart`,
+    "Check both, and that they are in feet",
+  );
+}
+
 function chosen(tensionLb: number, range: readonly HoldDown[]): Pick<ScheduledWall, "size" | "ratio"> {
   if (tensionLb <= 0) return { size: "none", ratio: 0 };
   const [largest] = [...range].sort((a, b) => b.capacityLb - a.capacityLb);
@@ -96,7 +110,7 @@ function forces(
 /**
  * Hold-downs of wall lines: each wall's shear turns it about its end, and the forces of the floors above come down through the posts.
  * The shear of a row is that of its floor, with what the floors above bring. A row for each wall, in the order given.
- * @throws BadInput for a shear of unknown level, a floor given twice, a wall shorter than its arm asks
+ * @throws BadInput for a shear of unknown level, a floor given twice, an arm that the wall has no room for
  * Source: statics; AWC ASD/LRFD Manual M14.3.
  */
 export function holdDownSchedule(
@@ -106,14 +120,7 @@ export function holdDownSchedule(
   deadFactor: number | undefined,
   tape?: Tape,
 ): readonly ScheduledWall[] {
-  for (const w of lines) {
-    if (armOf(w) > 0) continue;
-    throw new BadInput(
-      `Line ${w.line} is ${plain(w.lengthFt)} ft long`,
-      `without an arm the forces stand ${ARM_LESS_FT} ft less than the length apart`,
-      "Give the arm, and check that the length is in feet",
-    );
-  }
+  for (const w of lines) checkArm(w);
   const dead = deadFactors(design, deadFactor, tape);
   const walls = lines.map((w) => ({ ...w, shearLb: atDesignLevel("The shear", w.shearLb, "lb", design, tape) }));
   const stacks = [...new Set(walls.map((w) => w.line))].map((line) => stack(line, walls));

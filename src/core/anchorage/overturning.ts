@@ -108,6 +108,11 @@ export function overturning(
   const c = couple({ ...wall, shearLb }, deadFactors(design, deadFactor, tape), tape);
   const tensionLb = Math.max(0, c.tensionLb);
   if (c.tensionLb <= 0) tape?.caution("The dead load holds the wall down by itself: no tension is left.");
+  if (wall.armFt > wall.lengthFt) {
+    tape?.caution(
+      `The arm of ${plain(wall.armFt)} ft is longer than the ${plain(wall.lengthFt)} ft that the dead load stands on: are both in feet?`,
+    );
+  }
   overturningCautions(tape);
   tape?.show(
     overturningPicture("", Math.max(wall.lengthFt, wall.armFt), [{ heightFt: wall.heightFt, shearLb }], {

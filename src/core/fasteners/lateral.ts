@@ -35,6 +35,8 @@ export interface YieldValue {
 
 const END_GRAIN = 0.67;
 const GREATEST_GAP_IN = 12;
+/** No wood or panel that carries is thinner: a smaller figure is likely in feet. */
+const THIN_WOOD_IN = 0.25;
 
 function checkPenetration(c: Connection, holder: Member): void {
   const leastIn = LEAST_PENETRATION * c.diameterIn;
@@ -107,6 +109,10 @@ export function yieldValue(c: Connection, edition: string, tape?: Tape): YieldVa
   const words = MODE_WORDS[governs.mode];
   tape?.step("Z", `least: mode ${governs.mode}, ${words}`, governs.z, "lb", nds(edition, "12.3.1"));
   tape?.show(picture(c, dowel, inMain, governs));
+  for (const m of sides) {
+    if (m.material.kind !== "steel" && m.thicknessIn < THIN_WOOD_IN)
+      tape?.caution(`${m.name} is ${plain(m.thicknessIn)} in thick: is the thickness in inches?`);
+  }
   if (c.gapIn > 0) {
     tape?.caution(
       "With a gap the fastener bends freely between the members: stiffness, creep and the bending of long screws need a look of their own.",

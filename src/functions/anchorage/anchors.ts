@@ -14,6 +14,20 @@ const shearPlf = quantity("plf", { says: "shear along the sill, of wind or earth
 
 const sill = columnsOf<SillSpacing>(["spacing", "in", (r) => r.spacingIn], ["capacity", "lb", (r) => r.capacityLb]);
 
+const thickness = length("in", { says: "thickness of the sill, or its nominal size such as 2x6", min: 0.75, max: 6 });
+
+/** Sawn plates up to 4x are half an inch less than their nominal thickness. */
+const sillThickness: typeof thickness = {
+  ...thickness,
+  read(raw, at, notes) {
+    const cell = Array.isArray(raw) && raw.length === 1 && raw[0]?.length === 1 ? raw[0][0] : raw;
+    const nominal = typeof cell === "string" ? /^\s*([234])\s*[x\u00d7]\s*\d+\s*$/i.exec(cell)?.[1] : undefined;
+    if (nominal === undefined) return thickness.read(raw, at, notes);
+    const actual = Number(nominal) - 0.5;
+    return { value: actual, shown: `${String(cell).trim()}, ${actual} in thick` };
+  },
+};
+
 const anchorSill = cellFunction({
   name: "ANCHOR_SILL",
   family: "Anchorage",
@@ -22,7 +36,7 @@ const anchorSill = cellFunction({
   params: {
     shear: quantity("plf", { says: "shear along the sill", min: 0.1, max: 1e4 }),
     bolt: length("in", { says: "diameter of the bolt", min: 0.5, max: 1, source: "IRC R403.1.6, NDS 12.3.1" }),
-    sill: length("in", { says: "thickness of the sill", min: 0.75, max: 6 }),
+    sill: sillThickness,
     gravity: optional(gravity, 0.42, "specific gravity of the sill {}: spruce-pine-fir, the lightest usual"),
   },
   placed: { loadDuration: needed("load duration"), concreteStrength: orElse("concrete strength") },

@@ -78,10 +78,10 @@ export const memberColumns = {
     above: 0,
     max: 24,
   }),
-  material: mapped(
+  gravity: mapped(
     text({
       says: "specific gravity of the wood, or steel, OSB, plywood, Structural I plywood",
-      heads: ["gravity", "gravity or steel", "specific gravity", "g"],
+      heads: ["material", "gravity or steel", "specific gravity", "g"],
     }),
     materialOf,
   ),
@@ -91,7 +91,7 @@ export const memberColumns = {
 export interface MemberRow {
   readonly member: string;
   readonly thickness: number;
-  readonly material: Material;
+  readonly gravity: Material;
   readonly angle: number;
 }
 
@@ -123,5 +123,5 @@ export function rolesOf<R extends { readonly member: string }>(rows: readonly R[
 }
 
 export function memberOf(row: MemberRow): Member {
-  return { name: row.member, thicknessIn: row.thickness, material: row.material, angleDeg: row.angle };
+  return { name: row.member, thicknessIn: row.thickness, material: row.gravity, angleDeg: row.angle };
 }

@@ -37,7 +37,7 @@ interface GroupRow extends MemberRow {
 }
 
 function stiffness(row: GroupRow): GroupMember {
-  const steel = row.material.kind === "steel";
+  const steel = row.gravity.kind === "steel";
   const psi = row.E ?? (steel ? STEEL_E_PSI : undefined);
   if (row.width === undefined || psi === undefined) {
     throw new BadInput(

@@ -190,6 +190,16 @@ describe("overturning of one wall", () => {
     expect(() => overturning(wall, { ...asd, level: undefined }, undefined)).toThrow(/load level is missing/);
   });
 
+  test("an arm longer than the loaded length is asked about", () => {
+    const asked = (armFt: number) => {
+      const tape = new Tape();
+      overturning({ ...wall, armFt }, asd, undefined, tape);
+      return tape.cautions.join();
+    };
+    expect(asked(90)).toContain("arm of 90 ft is longer than the 8 ft");
+    expect(asked(8)).not.toContain("longer than");
+  });
+
   test("a wall that its dead load holds has no tension", () => {
     const tape = new Tape();
     expect(overturning({ ...wall, deadPlf: 5000 }, asd, undefined, tape).tensionLb).toBe(0);
@@ -310,6 +320,13 @@ describe("schedule of hold-downs", () => {
     expect(given.assumptions.join()).not.toContain("length less");
     expect(given.assumptions.join()).not.toContain("Capacities");
     expect(() => holdDownSchedule([line({ armFt: undefined, lengthFt: 0.5 })], [], asd, undefined)).toThrow(/in feet/);
+  });
+
+  test("an arm longer than the wall is refused, as long is not", () => {
+    expect(() => holdDownSchedule([line({ armFt: 8.1 })], [], asd, undefined)).toThrow(
+      /arm of line A is 8.1 ft: the wall is 8 ft long/,
+    );
+    expect(holdDownSchedule([line({ armFt: 8 })], [], asd, undefined)).toHaveLength(1);
   });
 
   test("a floor twice in a line is refused, levels are asked, unit shear is at the level of the design", () => {

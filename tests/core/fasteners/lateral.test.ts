@@ -364,6 +364,17 @@ describe("the picture", () => {
     expect(side.members.map((m) => m.crushed)).toEqual([true, false]);
   });
 
+  test("a side too thin for wood is asked about", () => {
+    const asked = (side: Member) => {
+      const tape = new Tape();
+      yieldValue({ ...nailed, side }, "2018", tape);
+      return tape.cautions.join();
+    };
+    expect(asked(member("strip", 0.125))).toBe("strip is 0.125 in thick: is the thickness in inches?");
+    expect(asked(member("strip", 0.25))).toBe("");
+    expect(asked(member("plate", 0.06, { kind: "steel" }))).toBe("");
+  });
+
   test("cautions of a gap", () => {
     const tape = new Tape();
     yieldValue({ ...nailed, gapIn: 2 }, "2018", tape);
