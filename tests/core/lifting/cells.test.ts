@@ -140,6 +140,69 @@ describe("the demo's lifts by a basis", () => {
   });
 });
 
+describe("weight of walls", () => {
+  const SOUTH = [["south", "47'-9\"", "9'-10 1/2\"", null, null]];
+  const OPENINGS = [
+    ["window S1", "4'-0\"", "4'-6\"", 5, "2'-9\"", null, "south"],
+    ["door S", "3'-4\"", "6'-11\"", 1, 0, "18'-4\"", "south"],
+  ];
+  const heads = ["material", "thickness", "R", "vapor", "role", "weight"];
+  const LAYERS = [
+    heads,
+    ["veneer panel", "1 1/2", 1.8, "1 perm", null, 4.5],
+    ["self-adhered membrane", null, 0, "0.05 perm", "air barrier", 0.3],
+    ["mineral wool board", 3, 12.6, null, null, 1.75],
+    ["mineral wool board", 3, 12.6, null, null, 1.75],
+    ["air space", "3/4", null, null, "ventilated cavity", 0.4],
+  ];
+
+  test("the south wall of the demo: 358.476 ft2 at 8.7 psf and 5 % of rain, windows 8 psf, columns and plates", () => {
+    const added = [
+      ["windows", 144, null, null, null, 5],
+      ["columns", "49.4 lb", null, null, null, 7],
+    ];
+    const rows = tableOf("LIFT_WEIGHT", SOUTH, LAYERS, OPENINGS, added, BASIS);
+    // 47.75 x 9.875 - 5 x 18 - 3.3333 x 6.9167
+    const net = 47.75 * 9.875 - 90 - (10 / 3) * (83 / 12);
+    expect(rows.slice(1)).toEqual([
+      ["south", expect.closeTo(net, 6), expect.closeTo(9.135, 9), expect.closeTo(net * 9.135, 4)],
+      ["windows", 0, 0, 720],
+      ["columns", 0, 0, expect.closeTo(345.8, 9)],
+      ["total", expect.closeTo(net, 6), expect.anything(), expect.closeTo(net * 9.135 + 1065.8, 4)],
+    ]);
+  });
+
+  test("a density with its thickness, a built-in weight, none, and an air space without a figure", () => {
+    const weight = (layer: readonly unknown[]) => tableOf("LIFT_WEIGHT", [["a", 10, 10]], [heads, layer])[1]?.[2];
+    expect(weight(["my panel", 1.5, null, null, null, "36 pcf"])).toBeCloseTo(4.5, 9);
+    expect(weight(["my board", 3, null, null, null, "112 kg/m3"])).toBeCloseTo((112 * 0.0624279606 * 3) / 12, 4);
+    expect(weight(["my board", 3, null, null, null, "2 psf"])).toBe(2);
+    expect(weight(["gypsum board", 0.5, null, null, null, null])).toBeCloseTo(2.2, 9);
+    const air = call(
+      "LIFT_WEIGHT",
+      [["a", 10, 10]],
+      [heads, ["x", 1, null, null, null, 1], ["air space", 0.75, null, null, null, null]],
+    );
+    expect(air.working.assumptions.join()).toContain("The air space in row 3 of layers weighs nothing");
+    expect(air.working.outcome.ok && (air.working.outcome.value as Table)[1]?.[2]).toBe(1);
+    const none = tableOf(
+      "LIFT_WEIGHT",
+      [["a", 10, 10]],
+      [heads, ["x", 1, null, null, null, 1], ["paint", null, null, null, null, "none"]],
+    );
+    expect(none[1]?.[2]).toBe(1);
+  });
+
+  test("what cannot be weighed says so", () => {
+    const says = (layer: readonly unknown[]) => refusal("LIFT_WEIGHT", [["a", 10, 10]], [heads, layer]);
+    expect(says(["my panel", null, null, null, null, "36 pcf"])).toContain("has no thickness");
+    expect(says(["my panel", 0, null, null, null, "36 pcf"])).toContain("has no thickness");
+    expect(says(["my panel", 1, null, null, null, 201])).toContain("comes to 201 psf");
+    expect(says(["my panel", 1, null, null, null, -1])).toContain("comes to -1 psf");
+    expect(says(["my panel", 1, null, null, null, null])).toContain("has no weight");
+  });
+});
+
 describe("places of pieces", () => {
   test("a blank place among others counts as 0 and is said; an axis that nobody gives is assumed", () => {
     const { working } = call("LIFT_CENTROID", [
