@@ -100,6 +100,10 @@ describe("three points", () => {
     expect([p10, p50, p90]).toEqual([at(0.1), at(0.5), at(0.9)].map((v) => expect.closeTo(v, 4)));
   });
 
+  test("a spread of 1 is a spread", () => {
+    expect(rangeMoments({ low: 0, likely: 0.5, high: 1 }, "beta").p50).toBeCloseTo(0.5, 9);
+  });
+
   test("no spread: every value is the same; points out of order are refused", () => {
     for (const shape of ["beta", "triangular"] as const) {
       expect(rangeMoments({ low: 5, likely: 5, high: 5 }, shape)).toEqual({

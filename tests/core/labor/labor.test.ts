@@ -173,6 +173,11 @@ describe("ways compared", () => {
     expect(compareWays(1, [way("a", 1, 20.01), way("b", 2, 10)], terms).breakEven[0]?.count).toBe(11);
   });
 
+  test("a break-even at a whole piece is that piece, whatever the rounding", () => {
+    expect(compareWays(1, [way("a", 0.1, 0.9), way("b", 0.4, 0)], terms).breakEven[0]?.count).toBe(3);
+    expect(compareWays(1, [way("a", 0.2, 2.1), way("b", 0.5, 0)], terms).breakEven[0]?.count).toBe(7);
+  });
+
   test("a way that is dearer in both never breaks even, nor one that is alike", () => {
     expect(compareWays(1, [way("a", 1, 1), way("b", 2, 2)], terms).breakEven[0]?.count).toBeUndefined();
     expect(compareWays(1, [way("a", 1, 1), way("b", 1, 2)], terms).breakEven[0]?.count).toBeUndefined();
