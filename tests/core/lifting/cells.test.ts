@@ -175,7 +175,6 @@ describe("weight of walls", () => {
   test("a density with its thickness, a built-in weight, none, and an air space without a figure", () => {
     const weight = (layer: readonly unknown[]) => tableOf("LIFT_WEIGHT", [["a", 10, 10]], [heads, layer])[1]?.[2];
     expect(weight(["my panel", 1.5, null, null, null, "36 pcf"])).toBeCloseTo(4.5, 9);
-    expect(weight(["my board", 3, null, null, null, "112 kg/m3"])).toBeCloseTo((112 * 0.0624279606 * 3) / 12, 4);
     expect(weight(["my board", 3, null, null, null, "2 psf"])).toBe(2);
     expect(weight(["gypsum board", 0.5, null, null, null, null])).toBeCloseTo(2.2, 9);
     const air = call(
@@ -195,12 +194,21 @@ describe("weight of walls", () => {
 
   test("what cannot be weighed says so", () => {
     const says = (layer: readonly unknown[]) => refusal("LIFT_WEIGHT", [["a", 10, 10]], [heads, layer]);
-    expect(says(["my panel", null, null, null, null, "36 pcf"])).toContain("has no thickness");
-    expect(says(["my panel", 0, null, null, null, "36 pcf"])).toContain("has no thickness");
-    expect(says(["my panel", 1, null, null, null, 201])).toContain("comes to 201 psf");
-    expect(says(["my panel", 1, null, null, null, -1])).toContain("comes to -1 psf");
+    expect(says(["my panel", null, null, null, null, "36 pcf"])).toContain("no thickness");
+    expect(says(["my panel", 1, null, null, null, "heavy"])).toContain("such as 35 pcf");
     expect(says(["my panel", 1, null, null, null, null])).toContain("has no weight");
   });
+});
+
+test("a density without its unit is asked about", () => {
+  const heavy = (weight: unknown) =>
+    call(
+      "LIFT_WEIGHT",
+      [["a", 10, 10]],
+      [["panel", 1.5, null, null, null, null, null, null, null, weight]],
+    ).working.cautions.join();
+  expect(heavy(36)).toContain("panel in row 1 of layers weighs 36 psf: is it a density in pcf?");
+  expect(heavy("36 pcf")).not.toContain("is it a density");
 });
 
 describe("places of pieces", () => {
