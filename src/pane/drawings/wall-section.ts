@@ -1,8 +1,9 @@
 import { type SVGTemplateResult, svg } from "lit-html";
-import type { WallSectionPicture } from "../../core/enclosure/pictures.ts";
+import type { SectionLayer, WallSectionPicture } from "../../core/enclosure/pictures.ts";
 import { inches, rough, short } from "./figures.ts";
 import { box, frame, LINE, line, type Part, paragraph, path, SMALL, write, writeOver } from "./frame.ts";
-import { boxCorners, type Hatching, hatch } from "./hatch.ts";
+import { boxCorners, hatch } from "./hatch.ts";
+import { materialFill } from "./material-fill.ts";
 import { at, linear, type Scale, spread, ticks } from "./scale.ts";
 import { bands, type LayerBand, wetRuns } from "./section-places.ts";
 
@@ -33,7 +34,8 @@ export function wallSection(picture: WallSectionPicture, width: number): SVGTemp
 
   const key = keyOf(picture, layers, foot + 2 * LINE, width);
   return frame(picture, "Section with temperature and dew point", width, key.foot, [
-    ...layers.map((l, i) => layerBox(l, i, foot)),
+    ...layers.map((l, i) => layerBox(l, picture.layers[i], foot)),
+    margin(faces, y),
     ...marks.flatMap((f) => [
       line(AXIS, y(f), width, y(f), "dw-grid"),
       write(short(f), AXIS - 4, y(f) + 4, "dw-text", "end"),
@@ -59,12 +61,19 @@ export function wallSection(picture: WallSectionPicture, width: number): SVGTemp
   ]);
 }
 
-function layerBox(l: LayerBand, i: number, foot: number): Part {
+/** A layer with the hatching of its material; one that does not count is an outline only, so that cavity and siding are seen. */
+function layerBox(l: LayerBand, layer: SectionLayer | undefined, foot: number): Part {
   const wide = l.to - l.from;
-  const kind: Hatching = i % 4 === 1 ? "/" : "\\";
-  return svg`${box(l.from, HEAD, wide, foot - HEAD, l.widened ? "dw-thin" : "dw-part")}${
-    !l.widened && i % 2 === 1 ? path(hatch(boxCorners(l.from, HEAD, wide, foot - HEAD), 10, kind), "dw-hatch") : ""
-  }`;
+  const look = l.widened ? "dw-thin" : layer?.counted === false ? "dw-edge" : "dw-part";
+  const fill = l.widened || layer === undefined ? "" : materialFill(layer.look, l.from, HEAD, wide, foot - HEAD);
+  return svg`${box(l.from, HEAD, wide, foot - HEAD, look)}${fill === "" ? "" : path(fill, "dw-hatch")}`;
+}
+
+/** How far the wall is above its dew point: what a reader looks for. */
+function margin(faces: readonly Face[], y: Scale): Part {
+  const over = faces.map((f) => `${at(f.x)},${at(y(f.temperatureF))}`);
+  const under = [...faces].reverse().map((f) => `${at(f.x)},${at(y(f.dewPointF))}`);
+  return svg`<polygon class="dw-margin" points=${[...over, ...under].join(" ")}></polygon>`;
 }
 
 /** A bar with feet along the layer that keeps the air out: a mark that is seen without colour. */
@@ -98,6 +107,14 @@ function lines(p: WallSectionPicture, faces: readonly Face[], y: Scale, left: nu
   return svg`${path(dew, "dw-dew")}${path(warm, "dw-temperature")}`;
 }
 
+/** Width of the sample of a material in the key. */
+const SWATCH = 18;
+
+function swatch(look: SectionLayer["look"], x: number, y: number): Part {
+  const fill = materialFill(look, x, y, SWATCH, 11);
+  return svg`${box(x, y, SWATCH, 11, "dw-edge")}${fill === "" ? "" : path(fill, "dw-hatch")}`;
+}
+
 /** What the lines and numbers mean, in one column or two. */
 function keyOf(
   p: WallSectionPicture,
@@ -111,6 +128,8 @@ function keyOf(
     parts.push(line(x, y - 4, x + 26, y - 4, look), write(text, x + 32, y));
   sample(0, "dw-temperature", "temperature");
   sample(width / 2, "dw-dew", "dew point");
+  y += LINE;
+  parts.push(box(0, y - 10, 26, 11, "dw-margin"), write("above the dew point: dry", 32, y));
   if (p.layers.some((l) => l.role === "air barrier")) {
     y += LINE;
     parts.push(...airMark(13, y - 9, y + 1), write("air barrier", 32, y));
@@ -121,7 +140,7 @@ function keyOf(
       path(hatch(boxCorners(0, y - 10, 26, 11), 5, "x"), "dw-wet-hatch"),
       box(0, y - 10, 26, 11, "dw-wet-box"),
     );
-    parts.push(write("below the dew point: wet", 32, y));
+    parts.push(write("at the dew point: water gathers", 32, y));
   }
   y += 8;
   const columns = width >= 520 ? 2 : 1;
@@ -131,9 +150,10 @@ function keyOf(
       l.thicknessIn > 0 ? `${inches(l.thicknessIn)} in` : "",
       l.rIp > 0 ? `R ${rough(l.rIp)}` : "",
       l.role,
+      l.counted ? "" : "not counted",
     ];
     const text = [l.name, ...facts.filter((s) => s !== "")].join(", ");
-    return { number: String(i + 1), text };
+    return { number: String(i + 1), text, look: l.look };
   });
   const half = Math.ceil(blocks.length / columns);
   let foot = y;
@@ -142,7 +162,8 @@ function keyOf(
     for (const b of blocks.slice(c * half, (c + 1) * half)) {
       const x = (c * width) / columns;
       parts.push(write(b.number, x + 16, down + LINE, "dw-strong", "end"));
-      const text = paragraph(b.text, x + 22, down + LINE, wide);
+      parts.push(swatch(b.look, x + 20, down + LINE - 10));
+      const text = paragraph(b.text, x + 20 + SWATCH + 6, down + LINE, wide - SWATCH - 4);
       parts.push(...text.parts);
       down = text.foot;
     }

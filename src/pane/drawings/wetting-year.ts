@@ -22,12 +22,13 @@ export function wettingYear(picture: WettingYearPicture, width: number): SVGTemp
   const letters = column < 28;
   const standing = months.map((m, i) => `${i === 0 ? "M" : "L"}${at(middle(i))} ${at(y(m.standingOzFt2))}`).join("");
 
-  return frame(picture, "Wetting and drying through the year", width, foot + 5 * LINE + SMALL / 2, [
+  return frame(picture, "Wetting and drying through the year", width, foot + 6 * LINE + SMALL / 2, [
     write("oz/ft²", 0, 12, "dw-soft"),
     ...marks.flatMap((m) => [
       line(AXIS, y(m), width, y(m), m === 0 ? "dw-axis" : "dw-grid"),
       write(short(m, decimals), AXIS - 5, y(m) + 4, "dw-text", "end"),
     ]),
+    room(months, limitOzFt2, middle, y),
     ...months.map((m, i) => bar(middle(i), column * 0.6, y(0), y(m.changeOzFt2), m.changeOzFt2 > 0)),
     line(AXIS, y(limitOzFt2), width, y(limitOzFt2), "dw-limit"),
     writeOver(
@@ -49,6 +50,18 @@ export function wettingYear(picture: WettingYearPicture, width: number): SVGTemp
   ]);
 }
 
+/** What the wall may still take: from the water that stands up to the limit. */
+function room(
+  months: WettingYearPicture["months"],
+  limit: number,
+  middle: (i: number) => number,
+  y: (value: number) => number,
+): Part {
+  const top = months.map((_, i) => `${at(middle(i))},${at(y(limit))}`);
+  const foot = months.map((m, i) => `${at(middle(i))},${at(y(Math.min(limit, m.standingOzFt2)))}`).reverse();
+  return svg`<polygon class="dw-margin" points=${[...top, ...foot].join(" ")}></polygon>`;
+}
+
 function bar(x: number, wide: number, zero: number, end: number, wets: boolean): Part {
   const [top, tall] = [Math.min(zero, end), Math.abs(zero - end)];
   if (tall === 0) return svg``;
@@ -67,5 +80,7 @@ function key(top: number): readonly Part[] {
     line(0, row(2) - 4, 26, row(2) - 4, "dw-standing"),
     svg`<rect class="dw-standing-dot" x="10" y=${row(2) - 7} width="6" height="6"></rect>`,
     write("water standing at the month's end", 34, row(2)),
+    box(0, row(3) - 10, 26, 11, "dw-margin"),
+    write("room left up to the limit", 34, row(3)),
   ];
 }
