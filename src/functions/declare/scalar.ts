@@ -265,7 +265,12 @@ export function humidity(o: NumberOptions): Param<number, number | string> {
   return numeric(
     "quantity",
     "%",
-    { min: 0, max: 100, usual: { min: DRY_PERCENT, max: 100, ask: "is it a percent?" }, ...o },
+    {
+      ...(o.above === undefined ? { min: 0 } : {}),
+      max: 100,
+      usual: { min: DRY_PERCENT, max: 100, ask: "is it a percent?" },
+      ...o,
+    },
     (text) => {
       const part = percentText(text);
       return part === undefined ? fromBare(parseQuantity(text, "")) : part * 100;

@@ -16,13 +16,7 @@ const anyTemperature = (says: string) =>
     source: "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6",
     usual: { min: 32, max: 125, ask: "is it in F?" },
   });
-const airHumidity = (says: string) =>
-  humidity({
-    says,
-    above: 0,
-    source: HUMIDITY_SOURCE,
-    usual: { min: 5, max: 100, ask: "is it meant as a percent?" },
-  });
+const airHumidity = (says: string) => humidity({ says, above: 0, source: HUMIDITY_SOURCE });
 
 export const curve = choice(SATURATION_FORMULAS, {
   says: "curve of saturation pressure",

@@ -195,3 +195,13 @@ describe("films", () => {
     expect(says("R_STACK", [["x", null, 10]], "none", "windy")).toMatch(/outside film "windy"/);
   });
 });
+
+describe("humidity of the air", () => {
+  test("a share and a percent are read by one rule, as a number and as a text, and dry air is asked about", () => {
+    for (const half of [50, 0.5, "50", "0.5", "50%"]) expect(value("DEW_POINT", 70, half)).toBeCloseTo(50.53, 2);
+    expect(cautions("DEW_POINT", 70, 3)).toMatch(/below the usual 5/);
+    expect(cautions("DEW_POINT", 21, 50)).toMatch(/is it in F\?/);
+    expect(says("DEW_POINT", 70, -1)).toMatch(/must be above 0 % and at most 100 %/);
+    expect(says("DEW_HUMIDITY", 70, 71)).toMatch(/dew point 71 F is above/);
+  });
+});
