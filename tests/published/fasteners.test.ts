@@ -1,13 +1,14 @@
 import { describe, expect, test } from "vitest";
+import { adjusted } from "../../src/core/fasteners/adjust.ts";
 import { bearingPsi, type Material, type Member } from "../../src/core/fasteners/bearing.ts";
-import { dowelOf } from "../../src/core/fasteners/dowel.ts";
+import { bendingYieldPsi, dowelOf } from "../../src/core/fasteners/dowel.ts";
 import { furringFasteners } from "../../src/core/fasteners/furring.ts";
 import { type GroupMember, groupActionFactor } from "../../src/core/fasteners/group.ts";
-import { yieldValue } from "../../src/core/fasteners/lateral.ts";
+import { lateralValue, yieldValue } from "../../src/core/fasteners/lateral.ts";
 import { spacingIn } from "../../src/core/fasteners/spacing.ts";
 import type { FastenerType } from "../../src/core/fasteners/tables/fasteners.ts";
 import type { FurringFastener, FurringTable } from "../../src/core/fasteners/tables/furring.ts";
-import { withdrawalPerIn } from "../../src/core/fasteners/withdrawal.ts";
+import { withdrawalPerIn, withdrawalValue } from "../../src/core/fasteners/withdrawal.ts";
 import { halfLastDigit, type Row, rows } from "./rows.ts";
 
 /** Within half of what the print is rounded to; a known disagreement lies beyond it, and no farther than its row says. */
@@ -136,4 +137,59 @@ describe("group action", () => {
       expectPrinted(got, r.printed, halfLastDigit(r.printed ?? ""), r.disagrees);
     },
   );
+});
+
+describe("constants", () => {
+  const live = { duration: "live", service: "dry", method: "allowable", edition: "2018" } as const;
+  const lag = (grain: "side" | "end", thicknessIn = 4, angleDeg = 90) =>
+    ({
+      type: "lag screw",
+      diameterIn: 0.5,
+      side: { name: "side", thicknessIn: 1.5, material: { kind: "wood", gravity: 0.5 }, angleDeg: 0 },
+      main: { name: "main", thicknessIn, material: { kind: "wood", gravity: 0.5 }, angleDeg },
+      second: undefined,
+      gapIn: 0,
+      grain,
+      rounded: true,
+    }) as const;
+  const plate = (thicknessIn: number): Member => ({
+    name: "plate",
+    thicknessIn,
+    material: { kind: "steel" },
+    angleDeg: 0,
+  });
+  const refused = (work: () => unknown): boolean => {
+    try {
+      work();
+      return false;
+    } catch {
+      return true;
+    }
+  };
+  const held: Readonly<Record<string, (diameterIn: number) => number>> = {
+    "Fyb nail": (d) => bendingYieldPsi("nail", d),
+    "Fyb lag screw": (d) => bendingYieldPsi("lag screw", d),
+    "Fyb bolt": (d) => bendingYieldPsi("bolt", d),
+    "root lag screw": (d) => dowelOf("lag screw", d).yieldIn,
+    "root wood screw": (d) => dowelOf("wood screw", d).yieldIn,
+    "strength design": () => adjusted("Z'", 1, "nail", "lateral", { ...live, method: "strength", duration: "wind" }),
+    "end grain lateral": () => lateralValue(lag("end"), live) / lateralValue(lag("side"), live),
+    "end grain withdrawal lag": () =>
+      withdrawalValue("lag screw", 0.5, 0.5, 4, "end", live) / withdrawalValue("lag screw", 0.5, 0.5, 4, "side", live),
+    "steel from 1/4 in": () => bearingPsi(plate(0.25), dowelOf("bolt", 0.5), true),
+    "steel under 1/4 in": () => bearingPsi(plate(0.24), dowelOf("bolt", 0.5), true),
+    concrete: () =>
+      bearingPsi(
+        { name: "concrete", thicknessIn: 6, material: { kind: "concrete" }, angleDeg: 0 },
+        dowelOf("bolt", 0.5),
+        true,
+      ),
+    // The largest CD and the least penetration that are not refused.
+    "greatest CD": () =>
+      [1.7, 1.61, 1.6, 1.5].find((cd) => !refused(() => lateralValue(lag("side"), { ...live, duration: cd }))) ?? 0,
+    "penetration lag": () => [1.9, 1.99, 2, 2.1].find((p) => !refused(() => lateralValue(lag("side", p), live))) ?? 0,
+  };
+  test.each(named("fasteners-constants.csv", (r) => `${r.quantity} ${r.diameter_in}`))("%s", (_n, r) => {
+    expect(held[r.quantity ?? ""]?.(Number(r.diameter_in))).toBeCloseTo(Number(r.printed), 9);
+  });
 });

@@ -21,7 +21,7 @@ export interface PerforatedWall {
   readonly openings: readonly WallOpening[];
 }
 
-/** Segments narrower than height over this do not count; those narrower than height over 2 count in part. SDPWS 2015 4.3.4, from memory. */
+/** Segments narrower than height over this do not count; those narrower than height over 2 count in part. SDPWS 2015 4.3.4, from memory; 3.5 and 2 w/h read in IBC 2006 2305.3.8.2. */
 const GREATEST_ASPECT = 3.5;
 const FULL_ASPECT = 2;
 const HIGHEST_FT = 20;
@@ -92,7 +92,7 @@ function fullHeightFt(wall: PerforatedWall, tape?: Tape): number {
       `piece of ${plain(ft)} ft, ${plain(wall.heightFt / ft)} times as high as wide`,
       counted,
       "ft",
-      "SDPWS 2015 4.3.4.3",
+      "SDPWS 2015 4.3.4.3, from memory; IBC 2006 2305.3.8.2: 2 w/h",
     );
     return sum + counted;
   }, 0);

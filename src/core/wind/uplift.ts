@@ -1,14 +1,11 @@
 import { asce } from "../kit/edition.ts";
-import { type LoadLevel, windLevelFactor } from "../kit/load-level.ts";
+import { type LoadLevel, RESISTING_DEAD, windLevelFactor } from "../kit/load-level.ts";
 import type { Table, Tape } from "../kit/tape.ts";
 import { directedPressure } from "./directionality.ts";
 import type { FrameInput } from "./frame.ts";
 import { directionalFrame } from "./frame-directional.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 import { GUST_FACTOR, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
-
-/** Share of the dead load that may be counted against uplift. ASCE/SEI 7 sections 2.3 and 2.4. */
-const DEAD_SHARE: Readonly<Record<LoadLevel, number>> = { strength: 0.9, allowable: 0.6 };
 
 export interface UpliftInput extends FrameInput {
   /** weight of roof and ceiling that is always there, on the level, psf */
@@ -39,7 +36,7 @@ export function roofUplift(input: UpliftInput, tape?: Tape): readonly Uplift[] {
   const rows = directionalFrame(input, tape).filter((r) => !r.surface.includes("wall"));
   const suctionPsf = Math.max(0, ...rows.map((r) => -r.withPressurePsf));
   const underPsf = windLevelFactor(level) * directedPressure(input) * GUST_FACTOR * WINDWARD_WALL_CP;
-  const share = DEAD_SHARE[level];
+  const share = RESISTING_DEAD[level];
   const clause = asce(edition, CLAUSE.frameSection);
   tape?.step("p up", "largest net roof suction, over the whole tributary width", suctionPsf, "psf", clause);
   if (overhangFt > 0) {

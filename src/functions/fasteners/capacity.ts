@@ -91,6 +91,7 @@ const lateral = cellFunction({
   assumptions: [
     "Full diameters of end, edge and spacing: the geometry and group action factors are not in the value.",
     "Lag and wood screws with threads in the shear plane: the root diameter bends, the nominal one bears.",
+    "Bending yield strength by the class of the nominal diameter, as the printed lag values have it; for wood screws that is the lower of two readings.",
     "The yield equations go by the real penetration; the older short cut of penetration over 10 diameters is not used.",
   ],
   cautions: [CAUTION],
