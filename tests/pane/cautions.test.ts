@@ -1,10 +1,13 @@
 import { expect, test } from "vitest";
+import type { CellFunction } from "../../src/functions/declare/cell-function.ts";
 import type { RawArgument } from "../../src/functions/declare/param.ts";
 import { find } from "../../src/functions/find/find.ts";
+import { registry } from "../../src/functions/registry.ts";
 import { invoke } from "../../src/functions/run/invoke.ts";
 import { BASIS_SHEET, basisRows } from "../../src/pane/cautions/basis-sheet.ts";
 import { Gathering } from "../../src/pane/cautions/findings.ts";
 import { asksFormula, Survey } from "../../src/pane/cautions/survey.ts";
+import type { Looked } from "../../src/pane/cautions/workbook-scan.ts";
 import { runs } from "../../src/pane/parts/cells.ts";
 import { type CellAddress, Ledger } from "../../src/workbook/ledger.ts";
 import { count, push, samples } from "./samples.ts";
@@ -92,29 +95,72 @@ test("cells one below the other are one run", () => {
   expect(runs(cells).map((r) => r.text)).toEqual(["Wall!B4:B6", "Wall!B10", "Wall!C5", "'Wall 2'!B5"]);
 });
 
-test("the worksheet has four columns throughout and says every sentence", () => {
-  const rows = basisRows(
-    reviewed(
-      filled([
-        [cell(3), [50, 10, "B"]],
-        [cell(4), [50, 10, "B"]],
-        [cell(5), [100, 1, "X"]],
-      ]),
-    ),
-  );
+test("the worksheet has four columns throughout, says every sentence and whether it is whole", () => {
+  const ledger = filled([
+    [cell(3), [50, 10, "B"]],
+    [cell(4), [50, 10, "B"]],
+    [cell(5), [100, 1, "X"]],
+  ]);
+  const survey = new Survey(samples);
+  survey.start(ledger.entries());
+  survey.work(() => true);
+  const waiting = [cell(9)];
+  const looked: Looked = {
+    coverage: { ours: 4, calculated: 3, waiting, says: "3 of 4 cells calculated" },
+    errors: [
+      {
+        address: cell(7),
+        error: "#SPILL!",
+        formula: "=B2#",
+        said: { what: "The cell shows #SPILL!.", why: "Something stands in its way.", todo: "" },
+      },
+    ],
+    unread: [],
+  };
+  const rows = basisRows({ found: reviewed(ledger), cells: survey.cells, looked });
   expect(rows.every((row) => row.length === 4)).toBe(true);
-  expect(rows[0]?.[0]).toBe(BASIS_SHEET);
-  expect(rows[2]?.[0]).toBe("3 cells with SILL functions: 1 error, 2 cautions, 1 assumption.");
   expect(rows.map((row) => row[0])).toEqual(
     expect.arrayContaining([
+      BASIS_SHEET,
+      "Project",
+      "NOT WHOLE: 3 of 4 cells calculated. Calculate the rest and write this sheet again.",
+      "3 cells with SILL functions: 2 errors, 2 cautions, 1 assumption.",
       "Error #VALUE!",
+      "Error #SPILL!",
       "Caution for these cells",
       "Caution for every use",
       "Assumption",
       "Source",
+      "Result",
     ]),
   );
   expect(rows.find((row) => row[0] === "Caution for these cells")?.[3]).toBe("Wall!B4:B5");
+  expect(rows.find((row) => row[3] === "Wall!B4")).toEqual(["WIND_PUSH", 50, "psf", "Wall!B4"]);
+});
+
+test("two editions of one standard in a workbook are a caution with the cells of the rarer one", () => {
+  const edition = registry.find((fn) => fn.name === "WIND_KZ") as CellFunction;
+  const ledger = new Ledger();
+  [null, null, "7-10"].forEach((given, row) => {
+    const basis = [
+      ["Basis", "Value"],
+      ["exposure", "C"],
+      ["ASCE 7 edition", given],
+    ];
+    const args = [30, ...Array<null>(edition.params.length - 2).fill(null), basis];
+    ledger.record(cell(row), { id: edition.id, args, outcome: invoke(edition, args) });
+  });
+  const survey = new Survey([edition]);
+  survey.start(ledger.entries());
+  survey.work(() => true);
+  const gathering = new Gathering();
+  for (const found of survey.cells) gathering.add(found);
+  expect(gathering.findings().mixed).toEqual([
+    expect.objectContaining({
+      sentence: "Mixed editions: ASCE 7 edition 7-10 in these cells, 7-22 in the others.",
+      cells: [cell(2)],
+    }),
+  ]);
 });
 
 test("functions are found by name, by summary and by the words of their parameters", () => {

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { addressText } from "../../workbook/host.ts";
+import { live } from "lit-html/directives/live.js";
+import type { Said } from "../../core/kit/refusal.ts";
+import { addressText, type Host } from "../../workbook/host.ts";
 import type { CellAddress, LedgerEntry } from "../../workbook/ledger.ts";
 import { type CellRun, runs } from "../parts/cells.ts";
 import { ended } from "../parts/ended.ts";
@@ -8,6 +10,7 @@ import type { PaneContext, View } from "../parts/view.ts";
 import { BASIS_SHEET, basisRows, count } from "./basis-sheet.ts";
 import { type Findings, type FoundSentence, Gathering } from "./findings.ts";
 import { asksFormula, Survey } from "./survey.ts";
+import { type Looked, look } from "./workbook-scan.ts";
 
 /** How many entries of a list, and places of an entry, are drawn until more are asked for. */
 const ENTRIES = 20;
@@ -25,6 +28,11 @@ export class CautionsView implements View {
   #stop: (() => void) | undefined;
   #turn = 0;
   #found: Findings | undefined;
+  #looked: Looked | undefined;
+  /** sentences that the reader has ticked */
+  readonly #seen = new Set<string>();
+  #words = "";
+  #hidesSeen = false;
 
   constructor(pane: PaneContext) {
     this.#pane = pane;
@@ -45,6 +53,7 @@ export class CautionsView implements View {
     const turn = ++this.#turn;
     const { host } = this.#pane;
     if (host === undefined) return;
+    void this.#look(host, turn);
     const entries = host.ledger.entries();
     const formulas = await formulasOf(entries, (address) => host.formulaAt(address));
     if (turn !== this.#turn) return;
@@ -60,6 +69,19 @@ export class CautionsView implements View {
     });
   }
 
+  /** The worksheets themselves: what was calculated before plays no part in what they hold. */
+  async #look(host: Host, turn: number): Promise<void> {
+    try {
+      const looked = await look(host);
+      if (turn !== this.#turn) return;
+      this.#looked = looked;
+      this.#pane.redraw();
+    } catch {
+      // While a cell is being typed in the host refuses; the next change tries again.
+      this.#looked = undefined;
+    }
+  }
+
   template(): TemplateResult {
     if (this.#pane.host === undefined) {
       return html`<div class="sw-note"><p class="sw-what">No spreadsheet is connected yet.</p></div>`;
@@ -69,47 +91,103 @@ export class CautionsView implements View {
     return html`
       <h2 class="sw-hidden">Cautions of the workbook</h2>
       ${done ? nothing : html`<p class="sw-quiet">Working through ${count(total, "cell")} <progress max=${total} value=${cells.length} aria-label="Cells looked at"></progress></p>`}
-      ${found === undefined ? nothing : found.cells === 0 ? this.#empty() : this.#findings(found)}
+      ${found === undefined ? nothing : found.cells === 0 && this.#nothingThere() ? this.#empty() : this.#findings(found)}
     `;
+  }
+
+  #nothingThere(): boolean {
+    return this.#looked === undefined || (this.#looked.coverage.ours === 0 && this.#looked.errors.length === 0);
+  }
+
+  /** A workbook that was just opened keeps its stored values and has told nothing yet. */
+  #waiting(): TemplateResult | typeof nothing {
+    const { host } = this.#pane;
+    const covered = this.#looked?.coverage;
+    if (host === undefined || covered === undefined || covered.waiting.length === 0) return nothing;
+    const calculate = async () => {
+      this.#pane.announce(`Calculating ${count(covered.waiting.length, "cell")}`);
+      const refused = await host.calculate(covered.waiting);
+      if (refused.length > 0) this.#pane.announce(`${count(refused.length, "cell")} could not be calculated`);
+      this.refresh();
+    };
+    return html`<div class="sw-note">
+      <p class="sw-what">${covered.says}</p>
+      <p>The others keep the values that they were saved with, and their cautions are not in these lists.</p>
+      <p><button type="button" @click=${() => void calculate()}>Calculate the rest</button></p>
+    </div>`;
   }
 
   #empty(): TemplateResult {
     return html`<div class="sw-note">
-      <p class="sw-what">No cell of this workbook has used a Sillwork function yet.</p>
+      <p class="sw-what">No cell of this workbook uses a Sillwork function yet.</p>
       <p>Insert one from Functions, or recalculate the workbook if it holds some already.</p>
     </div>`;
   }
 
   #findings(found: Findings): TemplateResult {
+    const errors = this.#looked?.errors ?? [];
     return html`
+      ${this.#waiting()}
       <dl class="sw-counts">
-        ${counted("cells", found.cells)}
-        ${counted("errors", found.errors.length, "sw-bad")}
-        ${counted("cautions", found.inputCautions.length + found.standingCautions.length, "sw-warn")}
+        ${counted("cells", Math.max(found.cells, this.#looked?.coverage.ours ?? 0))}
+        ${counted("errors", found.errors.length + errors.length, "sw-bad")}
+        ${counted("cautions", found.inputCautions.length + found.standingCautions.length + found.mixed.length, "sw-warn")}
         ${counted("assumptions", found.assumptions.length)}
       </dl>
+      ${this.#filter()}
       <p><button type="button" class="sw-main" @click=${() => this.#write(found)}>Write to a worksheet</button></p>
-      ${this.#section("errors", "Errors", found.errors, (e) => {
-        const { said } = e;
-        return html`<li class="sw-found sw-bad">
-          <p class="sw-place">${this.#place(e.address, addressText(e.address))} <span class="sw-quiet">${e.code} · ${e.fn.name}</span></p>
-          <p class="sw-what">${ended(said.what)}</p>
-          <p>${ended(said.why)} ${ended(said.todo)}</p>
-        </li>`;
-      })}
+      ${this.#section("errors", "Errors", found.errors, (e) => this.#error(e.address, `${e.code} · ${e.fn.name}`, e.said))}
+      ${this.#section("sheet-errors", "Errors of the spreadsheet", errors, (e) => this.#error(e.address, e.error, e.said))}
+      ${this.#sentences("mixed", "Mixed editions", found.mixed, "sw-warn")}
       ${this.#sentences("inputs", "Cautions for particular cells", found.inputCautions, "sw-warn")}
       ${this.#sentences("standing", "Cautions for every use", found.standingCautions, "sw-warn")}
       ${this.#sentences("assumptions", "Assumptions that no cell states", found.assumptions, "")}
     `;
   }
 
-  #sentences(id: string, title: string, list: readonly FoundSentence[], look: string) {
+  #error(address: CellAddress, tag: string, { what, why, todo }: Said): TemplateResult {
+    return html`<li class="sw-found sw-bad">
+      <p class="sw-place">${this.#place(address, addressText(address))} <span class="sw-quiet">${tag}</span></p>
+      <p class="sw-what">${ended(what)}</p>
+      <p>${ended(why)} ${ended(todo)}</p>
+    </li>`;
+  }
+
+  /** Words that a sentence must hold to stay in the lists, and whether those that were ticked leave them. */
+  #filter(): TemplateResult {
+    const words = (event: Event) => {
+      this.#words = (event.target as HTMLInputElement).value;
+      this.#pane.redraw();
+    };
+    const hide = (event: Event) => {
+      this.#hidesSeen = (event.target as HTMLInputElement).checked;
+      this.#pane.redraw();
+    };
+    return html`<div class="sw-filter">
+      <label for="sw-filter-words">Only with the words</label>
+      <input id="sw-filter-words" type="search" autocomplete="off" .value=${live(this.#words)} @input=${words}>
+      <label><input type="checkbox" .checked=${live(this.#hidesSeen)} @change=${hide}> Hide what is ticked as seen</label>
+    </div>`;
+  }
+
+  #isShown({ sentence, functions }: FoundSentence): boolean {
+    if (this.#hidesSeen && this.#seen.has(sentence)) return false;
+    const text = `${sentence} ${functions.join(" ")}`.toLowerCase();
+    return this.#words
+      .toLowerCase()
+      .split(/\s+/)
+      .every((word) => text.includes(word));
+  }
+
+  #sentences(id: string, title: string, all: readonly FoundSentence[], look: string) {
+    const list = all.filter((f) => this.#isShown(f));
     return this.#section(id, title, list, (f) => {
       const places = this.#places(f);
       const key = `${id}\u0000${f.sentence}`;
       const drawn = this.#drawn.get(key) ?? PLACES;
       return html`<li class="sw-found ${look}">
         <p>${f.sentence}</p>
+        <label class="sw-quiet"><input type="checkbox" .checked=${live(this.#seen.has(f.sentence))} @change=${() => this.#tick(f.sentence)}> seen</label>
         <p class="sw-quiet">${f.functions.join(", ")} · ${count(f.cells.length, "cell")}</p>
         <ul class="sw-places" aria-label="Cells">
           ${places.slice(0, drawn).map((p) => html`<li>${this.#place(p.first, p.text)}</li>`)}
@@ -127,6 +205,11 @@ export class CautionsView implements View {
       <ul class="sw-list">${list.slice(0, drawn).map(item)}</ul>
       ${list.length > drawn ? this.#more(id, drawn, list.length, 100) : nothing}
     </section>`;
+  }
+
+  #tick(sentence: string): void {
+    if (!this.#seen.delete(sentence)) this.#seen.add(sentence);
+    this.#pane.redraw();
   }
 
   /** A list is drawn again after every message; its places are gathered once. */
@@ -151,7 +234,8 @@ export class CautionsView implements View {
 
   async #write(found: Findings): Promise<void> {
     try {
-      const name = await this.#pane.host?.writeSheet(BASIS_SHEET, basisRows(found));
+      const report = { found, cells: this.#survey.cells, looked: this.#looked };
+      const name = await this.#pane.host?.writeSheet(BASIS_SHEET, basisRows(report));
       if (name !== undefined) this.#pane.announce(`Written to worksheet ${name}`);
     } catch (error) {
       this.#pane.announce(`The worksheet could not be written: ${error instanceof Error ? error.message : error}`);

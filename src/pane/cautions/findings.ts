@@ -21,6 +21,8 @@ export interface FoundSentence {
 export interface Findings {
   readonly cells: number;
   readonly errors: readonly FoundError[];
+  /** standards of which the workbook mixes editions, one sentence each, with the cells of the rarer ones */
+  readonly mixed: readonly FoundSentence[];
   /** cautions that the inputs or the method of a cell brought up */
   readonly inputCautions: readonly FoundSentence[];
   /** cautions that hold for every use of a function */
@@ -61,6 +63,8 @@ export class Gathering {
   readonly #standingCautions = new Gathered();
   readonly #assumptions = new Gathered();
   readonly #sources = new Gathered();
+  /** by standard, then by edition */
+  readonly #editions = new Map<string, Map<string, Gathered>>();
   #cells = 0;
 
   get cells(): number {
@@ -76,13 +80,36 @@ export class Gathering {
       }
       for (const s of found.assumptions) this.#assumptions.add(s, fn, address);
       for (const s of fn.sources) this.#sources.add(s, fn, address);
+      for (const [standard, edition] of found.editions) this.#edition(standard, edition, fn, address);
     }
+  }
+
+  #edition(standard: string, edition: string, fn: CellFunction, address: CellAddress): void {
+    const editions = this.#editions.get(standard) ?? new Map<string, Gathered>();
+    this.#editions.set(standard, editions);
+    const group = editions.get(edition) ?? new Gathered();
+    editions.set(edition, group);
+    group.add(edition, fn, address);
+  }
+
+  /** A workbook goes by one edition of a standard; where it does not, the rarer ones are named with their cells. */
+  #mixed(): FoundSentence[] {
+    return [...this.#editions].flatMap(([standard, editions]) => {
+      const all = [...editions.values()].flatMap((g) => g.list()).sort((a, b) => b.cells.length - a.cells.length);
+      const [most, ...rest] = all;
+      if (most === undefined) return [];
+      return rest.map((r) => ({
+        ...r,
+        sentence: `Mixed editions: ${standard} ${r.sentence} in these cells, ${most.sentence} in the others.`,
+      }));
+    });
   }
 
   findings(): Findings {
     return {
       cells: this.#cells,
       errors: this.#errors,
+      mixed: this.#mixed(),
       inputCautions: this.#inputCautions.list(),
       standingCautions: this.#standingCautions.list(),
       assumptions: this.#assumptions.list(),

@@ -1,4 +1,5 @@
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
+import { isOptional, isTerm } from "../../functions/declare/param.ts";
 import { explain, type Outcome } from "../../functions/run/invoke.ts";
 import type { CellAddress, LedgerCall, LedgerEntry } from "../../workbook/ledger.ts";
 import { type Call, callsOf, latestCalls } from "../working/calls.ts";
@@ -8,6 +9,8 @@ export interface Finding {
   readonly outcome: Outcome;
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];
+  /** the editions of standards that it went by, as [standard, edition] */
+  readonly editions: readonly (readonly [string, string])[];
 }
 
 /** One cell with its calls, outermost first. */
@@ -15,6 +18,9 @@ export interface SurveyedCell {
   readonly address: CellAddress;
   readonly calls: readonly (Finding & { readonly fn: CellFunction })[];
 }
+
+/** Terms that name an edition: two of one in a workbook are a caution. */
+const EDITIONS: ReadonlySet<string> = new Set(["ASCE 7 edition", "energy code", "residential code", "wood standard"]);
 
 /** Longest list of remembered findings; past it the oldest leaves. */
 const REMEMBERED = 20_000;
@@ -85,9 +91,15 @@ export class Survey {
 
 /** A search is not run again to list its cautions: its outcome stands in the ledger, and what always holds of it in the declaration. */
 function findingOf(fn: CellFunction, call: LedgerCall): Finding {
-  if (fn.heavy) return { outcome: call.outcome, assumptions: fn.assumptions, cautions: fn.cautions };
-  const { outcome, assumptions, cautions } = explain(fn, call.args);
-  return { outcome, assumptions, cautions };
+  if (fn.heavy) return { outcome: call.outcome, assumptions: fn.assumptions, cautions: fn.cautions, editions: [] };
+  const { outcome, assumptions, cautions, arguments: shown } = explain(fn, call.args);
+  const editions = [...fn.params, ...fn.named].flatMap(({ name, param }) => {
+    if (!isTerm(param) || !EDITIONS.has(param.term)) return [];
+    const used = shown.find((a) => a.name === name);
+    const edition = used?.omitted === false ? used.shown : String(isOptional(param) ? param.standIn : "");
+    return [[param.term, edition] as const];
+  });
+  return { outcome, assumptions, cautions, editions };
 }
 
 /** True where the ledger alone cannot tell which calls are current: a function was called more than once in the cell. */
