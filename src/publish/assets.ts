@@ -15,6 +15,8 @@ export interface AssetOptions {
   readonly manifestTemplate: string;
   /** text of src/publish/help/pages.css */
   readonly css: string;
+  /** text of src/publish/help/search.js */
+  readonly searchScript: string;
 }
 
 /** Stands in the help links of a build that does not know its address, and that Excel cannot load for want of a manifest. */
@@ -30,6 +32,7 @@ export function buildAssets(o: AssetOptions): Asset[] {
     },
     ...helpPages(registry, o.version),
     { path: "help/pages.css", content: o.css },
+    { path: "help/search.js", content: o.searchScript },
     ...(values === undefined ? [] : [{ path: "manifest.xml", content: filledManifest(o.manifestTemplate, values) }]),
   ];
 }

@@ -55,6 +55,7 @@ export async function loadAssets({ origin, trial }) {
     version: JSON.parse(text("package.json")).version,
     manifestTemplate: text("manifest/manifest.template.xml"),
     css: text("src/publish/help/pages.css"),
+    searchScript: text("src/publish/help/search.js"),
   });
   return [
     ...made,

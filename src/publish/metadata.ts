@@ -1,5 +1,6 @@
 import type { CellFunction } from "../functions/declare/cell-function.ts";
 import { describe, type FunctionText, type ParameterText } from "../functions/declare/describe.ts";
+import { pageOf } from "./help/places.ts";
 
 /** What Excel reads of each function (functions.json). */
 export interface ExcelMetadata {
@@ -40,12 +41,9 @@ const LONGEST_PARAMETER = 512;
 const LONGEST_TOOLTIP = 256;
 const MOST_ENUMS = 256;
 
-/** The file of the help pages that holds the functions; each has an anchor of its name. */
-export const FUNCTIONS_PAGE = "help/functions.html";
-
 /** Address of a function's help, below the add-in's base address. */
-export function helpPath(fn: { readonly name: string }): string {
-  return `${FUNCTIONS_PAGE}#${fn.name}`;
+export function helpPath(fn: { readonly name: string; readonly family: string }): string {
+  return `help/${pageOf(fn)}#${fn.name}`;
 }
 
 /**

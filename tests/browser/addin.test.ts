@@ -76,7 +76,7 @@ test("the built page associates every id with the real office.js, under its own 
 
 test("the help pages open and hold an anchor for every function", async () => {
   const page = await browser.newPage();
-  await page.goto(`${site.url}/help/functions.html`);
+  await page.goto(`${site.url}/help/wind.html`);
   for (const fn of registry) {
     const found = await page.locator(`[id="${fn.name}"], [id="${fn.id}"], [id="${fn.id.toLowerCase()}"]`).count();
     expect(found, fn.name).toBeGreaterThan(0);

@@ -12,7 +12,7 @@ import { parseXml } from "./xml.ts";
 const top = fileURLToPath(new URL("../..", import.meta.url));
 const template = readFileSync(`${top}manifest/manifest.template.xml`, "utf8");
 const ORIGIN = "https://files.office.example/sillwork";
-const common = { version: "0.1.0", manifestTemplate: template, css: "" };
+const common = { version: "0.1.0", manifestTemplate: template, css: "", searchScript: "" };
 const builds = {
   production: buildAssets({ ...common, origin: `${ORIGIN}/`, trial: false }),
   trial: buildAssets({ ...common, origin: "https://localhost:3000", trial: true }),

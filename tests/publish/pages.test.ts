@@ -28,7 +28,9 @@ test.each(pages.map((page) => [page.path, page.content] as const))(
   "%s is sound markup without script",
   (path, content) => {
     expect(content.startsWith("<!doctype html>")).toBe(true);
-    expect(content).not.toMatch(/<script|\son\w+=|style=|undefined|\[object/i);
+    const start = path === "help/index.html";
+    const text = start ? content.replace('<script src="search.js"></script>', "") : content;
+    expect(text).not.toMatch(/<script|\son\w+=|style=|undefined|\[object/i);
     const ids = [...content.matchAll(/ id="([^"]+)"/g)].map((m) => m[1]);
     expect(new Set(ids).size).toBe(ids.length);
     expect(unclosed(content)).toEqual([]);
@@ -55,7 +57,8 @@ test("texts of a declaration never become markup", () => {
   });
   const content = helpPages([sly], "1.0.0")
     .map((page) => page.content)
-    .join("");
+    .join("")
+    .replace('<script src="search.js"></script>', "");
   expect(content).not.toMatch(/<script|<img|<b>|<i>/);
   expect(content).toContain("&lt;script&gt;alert(&quot;x&quot;)&lt;/script&gt; &amp; more");
   expect(unclosed(content)).toEqual([]);
@@ -72,7 +75,7 @@ function unclosed(content: string): string[] {
   const open: string[] = [];
   const wrong: string[] = [];
   for (const [, close, tag = ""] of content.matchAll(/<(\/?)([a-z][a-z0-9]*)\b[^>]*>/g)) {
-    if (["meta", "link", "br"].includes(tag)) continue;
+    if (["meta", "link", "br", "input"].includes(tag)) continue;
     if (close === "") open.push(tag);
     else if (open.at(-1) === tag) open.pop();
     else wrong.push(`/${tag}`);

@@ -2,24 +2,20 @@ import type { Cell, Table } from "../../core/kit/tape.ts";
 import type { ColumnText, FunctionText, ParameterText, ValueText } from "../../functions/declare/describe.ts";
 import { type Html, html } from "./html.ts";
 
-/** The body of the page that holds every function: contents by family, then one section with an anchor for each function. */
-export function functionsBody(functions: readonly FunctionText[]): Html {
-  const families = [...new Set(functions.map((fn) => fn.family))];
-  const of = (family: string) => functions.filter((fn) => fn.family === family);
-  return html`<h1>Functions</h1>
-<p>${functions.length} functions. Arguments in [brackets] may be left out. Where an argument names a unit, a bare number is taken in it; text with another unit is read too, such as <code>12'-6 1/2"</code> or <code>3.8 m</code>.</p>
-<nav aria-label="Functions by family">
-${families.map(
-  (family) => html`<h2>${family}</h2>
+/** The body of a family's page: its contents, then one section with an anchor for each function. */
+export function familyBody(family: string, functions: readonly FunctionText[]): Html {
+  return html`<h1>${family}</h1>
+<p>Arguments in [brackets] may be left out. Where an argument names a unit, a bare number is taken in it; text with another unit is read too, such as <code>12'-6 1/2"</code> or <code>3.8 m</code>.</p>
+<nav aria-label="Functions of this page">
 <ul>
-${of(family).map((fn) => html`<li><a href="#${fn.name}"><code>${fn.name}</code></a> ${fn.summary}</li>\n`)}</ul>
+${functions.map(
+  (fn) => html`<li><a href="#${fn.name}"><code>${fn.name}</code></a> ${fn.summary}</li>
 `,
-)}</nav>
-${families.map(
-  (family) => html`<section class="family" aria-label="${family}">
-${of(family).map(functionSection)}</section>
-`,
-)}`;
+)}</ul>
+</nav>
+<section class="family" aria-label="${family}">
+${functions.map(functionSection)}</section>
+`;
 }
 
 function functionSection(fn: FunctionText): Html {

@@ -1,5 +1,6 @@
 import type { FunctionText } from "../../functions/declare/describe.ts";
 import { type Html, html } from "./html.ts";
+import { pageOf } from "./places.ts";
 
 /** The page of limits and cautions: what holds for all functions, then what each one says. */
 export function limitsBody(functions: readonly FunctionText[]): Html {
@@ -33,7 +34,7 @@ ${functions.filter((fn) => fn.cautions.length + fn.assumptions.length > 0).map(f
 
 function functionCautions(fn: FunctionText): Html {
   const lines = [...fn.cautions, ...fn.assumptions.map((line) => `Taken as given: ${line}`)];
-  return html`<h3><a href="functions.html#${fn.name}">${fn.name}</a></h3>
+  return html`<h3><a href="${pageOf(fn)}#${fn.name}">${fn.name}</a></h3>
 <ul>
 ${lines.map((line) => html`<li>${line}</li>\n`)}</ul>
 `;

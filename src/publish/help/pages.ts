@@ -1,38 +1,53 @@
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { describe } from "../../functions/declare/describe.ts";
 import type { Asset } from "./asset.ts";
-import { functionsBody } from "./function-page.ts";
+import { familyBody } from "./function-page.ts";
 import { type Html, html } from "./html.ts";
 import { limitsBody } from "./limits-page.ts";
+import { materialsBody } from "./materials-page.ts";
+import { notHereBody } from "./not-here-page.ts";
+import { pageOfFamily } from "./places.ts";
 import { repairBody } from "./repair-page.ts";
+import { startBody } from "./start-page.ts";
+import { termsBody } from "./terms-page.ts";
 
-const PAGES = [
-  { file: "functions.html", title: "Functions" },
-  { file: "limits.html", title: "Limits and cautions" },
-  { file: "repair.html", title: "How to repair #NAME?" },
-] as const;
-
-/** The help pages: static, no script. */
-export function helpPages(functions: readonly CellFunction[], version: string): Asset[] {
-  const texts = functions.map(describe);
-  const bodies: Readonly<Record<(typeof PAGES)[number]["file"], Html>> = {
-    "functions.html": functionsBody(texts),
-    "limits.html": limitsBody(texts),
-    "repair.html": repairBody(),
-  };
-  return PAGES.map(({ file, title }) => ({
-    path: `help/${file}`,
-    content: page(file, title, bodies[file], version).markup,
-  }));
+interface Page {
+  readonly file: string;
+  readonly title: string;
+  readonly body: Html;
 }
 
-function page(file: string, title: string, body: Html, version: string): Html {
+/** The help pages: static, and without script but for the field that finds a function. */
+export function helpPages(functions: readonly CellFunction[], version: string): Asset[] {
+  const texts = functions.map(describe);
+  const families = [...new Set(texts.map((fn) => fn.family))];
+  const pages: Page[] = [
+    { file: "index.html", title: "Start", body: startBody(texts) },
+    ...families.map((family) => ({
+      file: pageOfFamily(family),
+      title: family,
+      body: familyBody(
+        family,
+        texts.filter((fn) => fn.family === family),
+      ),
+    })),
+    { file: "terms.html", title: "Terms of the basis", body: termsBody() },
+    { file: "materials.html", title: "Materials", body: materialsBody(functions) },
+    { file: "limits.html", title: "Limits and cautions", body: limitsBody(texts) },
+    { file: "not-here.html", title: "What is not here", body: notHereBody() },
+    { file: "repair.html", title: "How to repair #NAME?", body: repairBody() },
+  ];
+  return pages.map((page) => ({ path: `help/${page.file}`, content: whole(page, pages, version).markup }));
+}
+
+function whole({ file, title, body }: Page, pages: readonly Page[], version: string): Html {
+  const script = file === "index.html" ? "; script-src 'self'" : "";
   return html`<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'${script}">
 <title>${title} - Sillwork</title>
 <link rel="stylesheet" href="pages.css">
 </head>
@@ -41,7 +56,7 @@ function page(file: string, title: string, body: Html, version: string): Html {
 <p class="product">Sillwork</p>
 <nav aria-label="Pages">
 <ul>
-${PAGES.map((p) => html`<li><a href="${p.file}"${p.file === file ? html` aria-current="page"` : ""}>${p.title}</a></li>\n`)}</ul>
+${pages.map((p) => html`<li><a href="${p.file}"${p.file === file ? html` aria-current="page"` : ""}>${p.title}</a></li>\n`)}</ul>
 </nav>
 </header>
 <main>
