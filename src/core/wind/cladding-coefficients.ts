@@ -1,11 +1,11 @@
 import { asce, type Edition } from "../kit/edition.ts";
 import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { curveText, gcpAt } from "./area-curve.ts";
 import { claddingFigure, partName, type Surface } from "./cladding-figure.ts";
-import type { CladdingFigure, CladdingZone, UnreadFigure } from "./cladding-zone.ts";
 import { type GivenCoefficient, givenCoefficients, zoneName } from "./given-coefficients.ts";
+import { curveText, gcpAt } from "./tables/area-curve.ts";
 import { LOW_SLOPE_WALL_DEGREES, LOW_SLOPE_WALL_FACTOR } from "./tables/cladding-walls.ts";
+import type { CladdingFigure, CladdingZone, UnreadFigure } from "./tables/cladding-zone.ts";
 
 /** Hip roofs up to this slope take zone 2 in their corners (7-10). */
 const GENTLE_HIP_DEGREES = 25;

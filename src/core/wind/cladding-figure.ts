@@ -1,6 +1,5 @@
 import { asce, type Edition } from "../kit/edition.ts";
 import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
-import type { CladdingFigure, UnreadFigure } from "./cladding-zone.ts";
 import { FLAT_7_22, GABLES_7_22, HIPS_7_22 } from "./tables/cladding-7-22.ts";
 import { FLAT_7_10, FLAT_7_16, FLAT_OVERHANG_7_10 } from "./tables/cladding-flat.ts";
 import {
@@ -11,6 +10,7 @@ import {
 } from "./tables/cladding-gable.ts";
 import { MONOSLOPE_3_TO_10, MONOSLOPE_10_TO_30 } from "./tables/cladding-monoslope.ts";
 import { WALLS } from "./tables/cladding-walls.ts";
+import type { CladdingFigure, UnreadFigure } from "./tables/cladding-zone.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 
 export const CLADDING_ROOFS = ["flat", "gable", "hip", "monoslope"] as const;

@@ -1,6 +1,6 @@
 import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
-import { type AreaCurve, gcpAt } from "./area-curve.ts";
 import { isWall, partName, type Surface } from "./cladding-figure.ts";
+import { type AreaCurve, gcpAt } from "./tables/area-curve.ts";
 
 /** A coefficient that the reader took from the figure, for a zone and an effective area. */
 export interface GivenCoefficient {

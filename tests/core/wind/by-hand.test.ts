@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { gcpAt } from "../../../src/core/wind/area-curve.ts";
 import { baseShear } from "../../../src/core/wind/base-shear.ts";
 import { meanRoofHeightFt } from "../../../src/core/wind/building.ts";
 import { claddingFigure } from "../../../src/core/wind/cladding-figure.ts";
@@ -9,6 +8,7 @@ import type { FrameInput } from "../../../src/core/wind/frame.ts";
 import { windwardRoofCp } from "../../../src/core/wind/frame-coefficients.ts";
 import { directionalFrame } from "../../../src/core/wind/frame-directional.ts";
 import { envelopeFrame } from "../../../src/core/wind/frame-envelope.ts";
+import { gcpAt } from "../../../src/core/wind/tables/area-curve.ts";
 import { speedUp, topographicFactor } from "../../../src/core/wind/topographic-factor.ts";
 import { roofUplift } from "../../../src/core/wind/uplift.ts";
 

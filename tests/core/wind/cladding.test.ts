@@ -3,12 +3,12 @@ import { describe, expect, test } from "vitest";
 import { EDITIONS } from "../../../src/core/kit/edition.ts";
 import { BadInput, OutOfRange } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { gcpAt } from "../../../src/core/wind/area-curve.ts";
 import { type CladdingInput, claddingPressure } from "../../../src/core/wind/cladding.ts";
 import { claddingFigure, SURFACES } from "../../../src/core/wind/cladding-figure.ts";
 import { claddingSchedule } from "../../../src/core/wind/cladding-schedule.ts";
-import type { CladdingFigure } from "../../../src/core/wind/cladding-zone.ts";
 import type { WindZonesPicture } from "../../../src/core/wind/pictures.ts";
+import { gcpAt } from "../../../src/core/wind/tables/area-curve.ts";
+import type { CladdingFigure } from "../../../src/core/wind/tables/cladding-zone.ts";
 
 const SLOPES = [0, 5, 8, 15, 20, 25, 30, 40];
 

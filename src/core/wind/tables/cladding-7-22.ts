@@ -1,5 +1,5 @@
-import type { AreaCurve } from "../area-curve.ts";
-import type { CladdingFigure, CladdingZone } from "../cladding-zone.ts";
+import type { AreaCurve } from "./area-curve.ts";
+import type { CladdingFigure, CladdingZone } from "./cladding-zone.ts";
 
 // Roofs of ASCE/SEI 7-22, recovered from the pressures printed in the 2023 Florida Building Code, Residential (8th edition), Table R301.2(2), which
 // is built on it: h 30 ft, Exposure B, areas of 10, 20, 50 and 100 ft2, 90 to 150 mph. Every GCp at 10 ft2 lies on a tenth; an end node past

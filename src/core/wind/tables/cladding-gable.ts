@@ -1,5 +1,5 @@
-import type { AreaCurve } from "../area-curve.ts";
-import type { CladdingFigure } from "../cladding-zone.ts";
+import type { AreaCurve } from "./area-curve.ts";
+import type { CladdingFigure } from "./cladding-zone.ts";
 
 // ASCE/SEI 7-10 gable and hip roofs: zone 1 field, 2 strips of width a along eave, rake and ridge, 3 corners.
 

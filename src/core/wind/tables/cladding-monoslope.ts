@@ -1,5 +1,5 @@
-import type { AreaCurve } from "../area-curve.ts";
-import type { CladdingFigure } from "../cladding-zone.ts";
+import type { AreaCurve } from "./area-curve.ts";
+import type { CladdingFigure } from "./cladding-zone.ts";
 
 // Monoslope roofs, ASCE/SEI 7-10 Fig. 30.4-5A and B, 7-16 Fig. 30.3-5A and B. From memory.
 // Zone 1 field, 2 edges, 3 corners; a prime marks the high side of the shallow figure.

@@ -1,5 +1,5 @@
-import type { AreaCurve } from "../area-curve.ts";
-import type { CladdingFigure } from "../cladding-zone.ts";
+import type { AreaCurve } from "./area-curve.ts";
+import type { CladdingFigure } from "./cladding-zone.ts";
 
 const TOWARD: AreaCurve = [
   [10, 1],
