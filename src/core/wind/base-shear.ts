@@ -7,6 +7,7 @@ import { directedPressure } from "./directionality.ts";
 import type { FrameInput } from "./frame.ts";
 import { leewardRoofCp, leewardWallCp, windwardRoofCp } from "./frame-coefficients.ts";
 import { type FrameWind, frameFigure, roofStrips, wallBands, windRatios } from "./frame-directional.ts";
+import type { WindForcesPicture } from "./pictures.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 import { GUST_FACTOR, LEAST_ROOF_PSF, LEAST_WALL_PSF, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
 
@@ -250,4 +251,33 @@ export function wallLineShear(
     );
   }
   return [...rows, ...shares];
+}
+
+/**
+ * Sideways force of the building and its wall lines, with their picture.
+ * @throws as baseShear and wallLineShear
+ */
+export function shearWithLines(input: FrameInput, lines: readonly WallLine[], tape?: Tape): readonly BaseShear[] {
+  const totals = baseShear(input, tape);
+  const rows = wallLineShear(totals, lines, tape);
+  tape?.show(forcesPicture(input, rows, totals.length));
+  return rows;
+}
+
+function forcesPicture(input: FrameInput, rows: readonly BaseShear[], totals: number): WindForcesPicture {
+  const largest = rows.slice(0, totals).reduce((a, b) => (b.designLb > a.designLb ? b : a));
+  return {
+    kind: "wind-forces",
+    alt: `The building from above; the largest sideways force is ${Math.round(largest.designLb)} lb, wind ${largest.wind}.`,
+    widthFt: input.widthFt,
+    lengthFt: input.lengthFt,
+    level: input.level,
+    forces: rows.map((r, i) => ({
+      name: r.wind,
+      designLb: r.designLb,
+      designPlf: r.designPlf,
+      least: r.leastLb > r.pressureLb,
+      line: i >= totals,
+    })),
+  };
 }

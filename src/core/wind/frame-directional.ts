@@ -8,6 +8,7 @@ import { internalCoefficient } from "./enclosure.ts";
 import { exposureCoefficient } from "./exposure-coefficient.ts";
 import type { FrameInput, FrameRow } from "./frame.ts";
 import { leewardRoofCp, leewardWallCp, parallelRoofCp, windwardRoofCp } from "./frame-coefficients.ts";
+import { framePicture } from "./frame-picture.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 import { GUST_FACTOR, PARALLEL_ROOF_OTHER_CP, SIDE_WALL_CP, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
 
@@ -155,6 +156,7 @@ export function directionalFrame(input: FrameInput, tape?: Tape): readonly Frame
       };
     });
   });
+  tape?.show(framePicture(input, rows));
   const equation = asce(edition, CLAUSE.frameEquation);
   tape?.step(
     "p",

@@ -8,6 +8,7 @@ import { edgeWidth, LOW_RISE_FT } from "./edge.ts";
 import { internalCoefficient } from "./enclosure.ts";
 import type { FrameInput, FrameRow } from "./frame.ts";
 import { frameTable } from "./frame-directional.ts";
+import { framePicture } from "./frame-picture.ts";
 import { between } from "./interpolate.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 import { ENVELOPE_CASE_A, ENVELOPE_CASE_B, ENVELOPE_WORDS } from "./tables/frame-gcpf.ts";
@@ -54,6 +55,7 @@ export function envelopeFrame(input: FrameInput, tape?: Tape): readonly FrameRow
     ...ENVELOPE_CASE_B.map(([surface, gcpf]) => row("case B", surface, gcpf)),
   ];
   caution(edition, figure, tape);
+  tape?.show(framePicture(input, rows));
   const clause = asce(edition, CLAUSE.envelopeEquation);
   tape?.step(
     "p",

@@ -4,6 +4,7 @@ import type { Table, Tape } from "../kit/tape.ts";
 import { directedPressure } from "./directionality.ts";
 import type { FrameInput } from "./frame.ts";
 import { directionalFrame } from "./frame-directional.ts";
+import type { RoofUpliftPicture } from "./pictures.ts";
 import { CLAUSE } from "./tables/clauses.ts";
 import { GUST_FACTOR, WINDWARD_WALL_CP } from "./tables/frame-cp.ts";
 
@@ -56,8 +57,19 @@ export function roofUplift(input: UpliftInput, tape?: Tape): readonly Uplift[] {
   });
   if (lines.some((l) => l.netPlf === 0))
     tape?.caution("Where the net uplift is 0 the dead load counted holds the roof down by itself.");
+  tape?.show(picture(lines, level));
   tape?.step("uplift", "tributary ft, wind plf, dead plf, net plf, level", upliftTable(lines), "plf", clause);
   return lines;
+}
+
+function picture(lines: readonly Uplift[], level: LoadLevel): RoofUpliftPicture {
+  const most = Math.max(...lines.map((l) => l.netPlf));
+  return {
+    kind: "roof-uplift",
+    alt: `Wind against the dead load counted at ${lines.length} wall lines; the largest net uplift is ${most.toFixed(0)} plf.`,
+    level,
+    lines,
+  };
 }
 
 function upliftTable(lines: readonly Uplift[]): Table {

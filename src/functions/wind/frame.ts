@@ -1,4 +1,4 @@
-import { type BaseShear, baseShear, type WallLine, wallLineShear } from "../../core/wind/base-shear.ts";
+import { type BaseShear, shearWithLines, type WallLine } from "../../core/wind/base-shear.ts";
 import { internalCoefficient } from "../../core/wind/enclosure.ts";
 import type { FrameInput, FrameRow } from "../../core/wind/frame.ts";
 import { directionalFrame } from "../../core/wind/frame-directional.ts";
@@ -202,7 +202,7 @@ const windBaseShear = cellFunction({
     const input = frameInput(a, "frame", undefined, tape);
     internalCoefficient(a.enclosure, a.asce7Edition);
     const lines = a.lines.map((l): WallLine => ({ name: l.line, wind: l.wind, tributaryFt: l.tributary }));
-    return shearColumns.rows(wallLineShear(baseShear(input, tape), lines, tape));
+    return shearColumns.rows(shearWithLines(input, lines, tape));
   },
 });
 

@@ -9,10 +9,13 @@ import { loadPlan } from "./load-plan.ts";
 import { overturningWall } from "./overturning.ts";
 import { panelBays } from "./panel-bays.ts";
 import { roofSnow } from "./roof-snow.ts";
+import { roofUplift } from "./roof-uplift.ts";
 import { sling } from "./sling.ts";
 import { wallElevation } from "./wall-elevation.ts";
 import { wallSection } from "./wall-section.ts";
 import { wettingYear } from "./wetting-year.ts";
+import { windForces } from "./wind-forces.ts";
+import { windFrame } from "./wind-frame.ts";
 import { windZones } from "./wind-zones.ts";
 import { woodMember } from "./wood-member.ts";
 import { yieldMode } from "./yield-mode.ts";
@@ -30,6 +33,9 @@ const DRAWINGS: Readonly<Record<string, Draw>> = {
   "wind-zones": windZones,
   "load-combinations": loadCombinations,
   "roof-snow": roofSnow,
+  "roof-uplift": roofUplift,
+  "wind-forces": windForces,
+  "wind-frame": windFrame,
   "wall-elevation": wallElevation,
   "cutting-layout": cuttingLayout,
   "cutting-lengths": cuttingLengths,

@@ -50,6 +50,18 @@ const JOBS: readonly (readonly [string, readonly PictureBase[]])[] = [
   ["furring", shown("FURRING", [long, 10, openings, 16])],
   ["lining", shown("LINING", [long, "4x8", openings])],
   ["zones of a flat roof", shown("WIND_CLADDING_SCHEDULE", [[[20]], "gable", "3 deg", null, null, 40, null, BUILDING])],
+  ["the frame of a gable", shown("WIND_FRAME", [null, [...BUILDING, ["roof slope", "6:12"]]])],
+  ["the frame of a hip", shown("WIND_FRAME", [null, [...BUILDING, ["roof slope", "6:12"], ["roof shape", "hip"]]])],
+  ["the frame of a shed", shown("WIND_FRAME", [null, [...BUILDING, ["roof slope", "2:12"], ["roof shape", "shed"]]])],
+  [
+    "the frame by the envelope",
+    shown("WIND_FRAME", [null, [...BUILDING, ["roof slope", "6:12"], ["frame method", "envelope"]]]),
+  ],
+  [
+    "wall lines",
+    shown("WIND_BASESHEAR", [[["north wall of the workshop", "along", 20]], [...BUILDING, ["roof slope", "6:12"]]]),
+  ],
+  ["uplift", shown("WIND_UPLIFT", [12, [[10, 20, 5]], [...BUILDING, ["roof slope", "6:12"]]])],
   ["snow on a gable", shown("LOAD_SNOW", [40, "6:12", BUILDING])],
   ["snow on a shed", shown("LOAD_SNOW", [40, "4:12", [...BUILDING, ["roof shape", "monoslope"]]])],
   [
