@@ -40,7 +40,7 @@ export function beamColumnChecks(member: Member, c: BeamColumnCase, tape?: Tape)
   const moment = Math.abs(greatestMoment(solution).value);
   const fb = moment / modulusIn3;
   tape?.step("fb", `w L^2 / 8 / S: ${plain(moment)} lb in / ${plain(modulusIn3)} in3`, fb, "psi", "NDS Eq. 3.3-2");
-  const fbPrime = bendingStress(member, c.bracing.weakIn, tape);
+  const fbPrime = bendingStress(bentMember(member, c.bracing), c.bracing.weakIn, tape);
   const sag = Math.abs(greatestDeflection(service).value);
   tape?.step("deflection", "5 w L^4 / (384 E I), axial load left out", sag, "in", "elastic line");
   const checks = [
@@ -54,6 +54,12 @@ export function beamColumnChecks(member: Member, c: BeamColumnCase, tape?: Tape)
   const sorted = worstFirst(checks);
   tape?.show(memberPicture(solution, service, member.section.name, sorted, c.axialLb));
   return sorted;
+}
+
+/** What turns sideways under bending: the whole where its plies are joined, each ply by itself where they are not. */
+function bentMember(member: Member, bracing: Bracing): Member {
+  if (bracing.fastening !== "none") return member;
+  return { ...member, section: { ...member.section, plies: 1 } };
 }
 
 /**

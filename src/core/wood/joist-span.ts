@@ -5,7 +5,7 @@ import { solveBeam } from "./beam.ts";
 import { greatestDeflection, greatestMoment, greatestShear } from "./beam-extremes.ts";
 import { bendingStiffness, bendingStress, SHEAR_SHAPE } from "./member-check.ts";
 import { sectionProperties, showSection } from "./section.ts";
-import { equalSpans, uniform } from "./spans.ts";
+import { ALIKE, equalSpans, uniform } from "./spans.ts";
 import { MOST_SPAN_FT } from "./tables/factors.ts";
 
 /** Joists, rafters or girders side by side under uniform load, by clear span. */
@@ -59,6 +59,7 @@ export function joistSpans(member: Member, c: JoistCase, tape?: Tape): AllowedSp
     "statics",
   );
   const spans = [bendingSpan(member, c, k, tape), shearSpan(member, c, k, tape), deflectionSpan(member, c, k, tape)];
+  if (c.spans > 1) tape?.caution(ALIKE);
   const most = MOST_SPAN_FT * 12;
   if (spans.every((s) => s.spanIn > most)) {
     tape?.caution(

@@ -6,7 +6,7 @@ import { greatestDeflection } from "./beam-extremes.ts";
 import { type Check, checkOf, worstFirst } from "./check.ts";
 import { type AllowedSpan, type SpanFactors, spanFactors } from "./joist-span.ts";
 import { panelPicture } from "./picture-of-panel.ts";
-import { equalSpans, uniform } from "./spans.ts";
+import { ALIKE, equalSpans, uniform } from "./spans.ts";
 import {
   ADDED_TO_CLEAR_IN,
   GRAVITY_IN_S2,
@@ -224,6 +224,7 @@ function warn(c: PanelCase, checks: readonly Check[], tape?: Tape): void {
   );
   tape?.assume("A wind reduced for deflection is not used: deflection goes by the whole pressure at service level.");
   if (c.use.duration !== "live") return;
+  if (c.spans > 1) tape?.caution(ALIKE);
   const found = checks.find((check) => check.check === "deflection");
   if (found !== undefined && tape !== undefined) vibration(found.demand, tape);
 }
@@ -277,9 +278,16 @@ export function panelSpans(c: PanelCase, tape?: Tape): AllowedSpan[] {
   return sorted;
 }
 
+/** The ratio of one check alone. */
+function ratioOf(c: PanelCase, k: SpanFactors, check: string): number {
+  if (check === "bending") return bending(c, k).ratio;
+  if (check === "deflection") return sag(c, k).ratio;
+  return shear(c, k).find((found) => found.check === check)?.ratio ?? 0;
+}
+
 /** By halving: every ratio rises with the span. */
 function greatestSpan(c: PanelCase, k: SpanFactors, check: string, startIn: number): number {
-  const ratio = (spanIn: number) => checksOf({ ...c, spanIn }, k).find((x) => x.check === check)?.ratio ?? 0;
+  const ratio = (spanIn: number) => ratioOf({ ...c, spanIn }, k, check);
   if (ratio(startIn) > 1) {
     throw new BadInput(
       `The panel does not carry ${plain(c.psf)} psf over any span`,

@@ -24,6 +24,10 @@ export function equalSpans(
   };
 }
 
+/** Said where a live load lies on every span of several. */
+export const ALIKE =
+  "All spans are loaded alike: a live load on some of them only can bend an inner support and a loaded span more.";
+
 /** One uniform load over a whole length. */
 export function uniform(lengthIn: number, lbPerIn: number): BeamLoad {
   return { kind: "uniform", fromIn: 0, toIn: lengthIn, lbPerIn };

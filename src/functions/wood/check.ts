@@ -1,4 +1,5 @@
 import { beamChecks } from "../../core/wood/member-check.ts";
+import { ALIKE } from "../../core/wood/spans.ts";
 import { ifGiven } from "../basis/term.ts";
 import { cellFunction } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
@@ -69,6 +70,7 @@ export const woodCheck = cellFunction({
   run(a, tape) {
     const use = useOf(a, tape);
     const wood = woodFor(a.material, a.values, a.section, tape);
+    if (a.spans > 1 && "plf" in a.loads) tape?.caution(ALIKE);
     const spanIn = a.span * 12;
     const { design, deflection } = levelLoads(a.loads, spanIn * a.spans, use, a.loadLevel, tape);
     const checks = beamChecks(

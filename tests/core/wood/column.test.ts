@@ -207,6 +207,24 @@ describe("beam-column", () => {
     for (const name of ["compression", "bending", "combined"])
       expect(of(loose, name).ratio).toBeGreaterThan(of(held, name).ratio);
   });
+  test("plies that are not joined turn sideways each by itself", () => {
+    const three = (fastening: Fastening) =>
+      beamColumnChecks(member(actual(1.5, 5.5, 3), WOOD, asd("wind")), {
+        lengthIn: 108,
+        bracing: { strongIn: 108, weakIn: 54, fastening },
+        axialLb: 900,
+        lateralLbPerIn: 2,
+        serviceLbPerIn: 2,
+        deflectionOver: 240,
+      });
+    const one = beamStability(actual(1.5, 5.5), 54, 1600, 580_000);
+    expect(of(three("none"), "bending").capacity).toBeCloseTo(1600 * one, 9);
+    expect(of(three("nailed"), "bending").capacity).toBeCloseTo(
+      1600 * beamStability(actual(4.5, 5.5), 54, 1600, 580_000),
+      9,
+    );
+    expect(of(three("none"), "bending").demand).toBe(of(three("nailed"), "bending").demand);
+  });
   test("grows with either load", () => {
     fc.assert(
       fc.property(

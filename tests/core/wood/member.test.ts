@@ -420,6 +420,13 @@ describe("spans of joists", () => {
       heavy,
     );
     expect(heavy.cautions).toEqual([]);
+    const two = new Tape();
+    joistSpans(
+      member(actual(1.5, 9.25), own(VALUES), asd(1)),
+      { lbPerIn: 5, serviceLbPerIn: 4, spans: 2, deflectionOver: 360 },
+      two,
+    );
+    expect(two.cautions.join(" ")).toContain("loaded alike");
     expect(heavy.steps.at(-1)?.value).toBe(of()[0]?.spanIn);
   });
   test("heavier, stiffer limit, weaker: never longer", () => {

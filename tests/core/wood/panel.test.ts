@@ -109,6 +109,9 @@ describe("a panel", () => {
     of({ use: asd("live"), spanIn: 48 }, stiff);
     expect(stiff.cautions.join(" ")).toContain("Vibration");
     expect(stiff.cautions.join(" ")).not.toContain("under the 8 Hz");
+    const two = new Tape();
+    of({ use: asd("live"), spans: 2 }, two);
+    expect([two, stiff].map((t) => t.cautions.join(" ").includes("loaded alike"))).toEqual([true, false]);
     const wind = new Tape();
     of({}, wind);
     expect(wind.cautions).toEqual([]);

@@ -332,6 +332,11 @@ describe("WOOD_CHECK", () => {
     expect(demand(loads, "bending")).toBeCloseTo(demand(150, "bending"), 6);
     const two = row(check(100, 2, null, "live", "L/360"), "bending");
     expect(Number(two[1]) * S).toBeCloseTo((100 / 12) * 144 ** 2 * 0.125, 6);
+    const alike = (loaded: RawArgument, spans: number) =>
+      working("WOOD_CHECK", "2-2x10", HEM, 12, loaded, spans, null, "live", "floor")
+        .cautions.join(" ")
+        .includes("loaded alike");
+    expect([alike(100, 2), alike(100, 1), alike(loads, 2)]).toEqual([true, false, false]);
     const named = working("WOOD_CHECK", "2-2x10", HEM, 12, loads, null, null, "live", "floor");
     expect(named.assumptions.join(" ")).toContain("live loads alone");
   });
