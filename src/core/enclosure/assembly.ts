@@ -3,7 +3,7 @@ import type { Film } from "./films.ts";
 import { type Layer, type LayerInput, resolveLayer } from "./layer.ts";
 
 const VENTILATED_CLAUSE = "ISO 6946:2017 6.9";
-/** Openings in mm2 per m of wall: up to the first the air layer counts as still, from the second on as outdoor air. */
+/** Openings in mm2 per m of wall, or per m2 of a horizontal layer: up to the first the air layer counts as still, from the second on as outdoor air. */
 const STILL_UP_TO_MM2_M = 500;
 const OUTDOOR_FROM_MM2_M = 1500;
 
@@ -36,13 +36,17 @@ export function ventilate(layers: readonly Layer[], inside: Film, outside: Film,
   if (role?.kind !== "ventilated cavity") return whole;
   const opening = role.openingMm2M;
   if (opening !== undefined && opening <= STILL_UP_TO_MM2_M) {
-    tape?.assume(`openings of ${Math.round(opening)} mm2/m: the cavity counts as still air (${VENTILATED_CLAUSE}.2)`);
+    tape?.assume(
+      `openings of ${Math.round(opening)} mm2 per m of wall (or m2 of roof): the cavity counts as still air (${VENTILATED_CLAUSE}.2)`,
+    );
     return whole;
   }
   const inner = layers.slice(0, at);
   if (opening !== undefined && opening < OUTDOOR_FROM_MM2_M) {
     const share = (opening - STILL_UP_TO_MM2_M) / (OUTDOOR_FROM_MM2_M - STILL_UP_TO_MM2_M);
-    tape?.assume(`openings of ${Math.round(opening)} mm2/m: slightly ventilated cavity (${VENTILATED_CLAUSE}.3)`);
+    tape?.assume(
+      `openings of ${Math.round(opening)} mm2 per m of wall (or m2 of roof): slightly ventilated cavity (${VENTILATED_CLAUSE}.3)`,
+    );
     return { ...whole, ventilated: { share, layers: inner } };
   }
   tape?.assume(

@@ -46,7 +46,19 @@ export function uaAgainstCode(
     const verdict = p.u <= codeU ? "within the code's U" : "above the code's U";
     return { name: p.name, areaFt2: p.areaFt2, u: p.u, ua, codeU, codeUa, verdict };
   });
+  writeMeans(parts, tape);
   return [...rows, totalRow(rows, tape)];
+}
+
+/** Where several parts share one of the code's, their U weighted by area, which the code lets stand for each (R402.3.1 for fenestration). */
+function writeMeans(parts: readonly CodedPart[], tape: Tape | undefined): void {
+  for (const codePart of new Set(parts.map((p) => p.codePart))) {
+    const own = parts.filter((p) => p.codePart === codePart);
+    if (own.length < 2) continue;
+    const area = own.reduce((s, p) => s + p.areaFt2, 0);
+    const mean = own.reduce((s, p) => s + p.areaFt2 * p.u, 0) / area;
+    tape?.step(`U ${codePart}`, `sum(U A) / ${plain(area)} ft2`, mean, "Btu/(h ft2 F)", "weighted by area");
+  }
 }
 
 function totalRow(rows: readonly UaRow[], tape: Tape | undefined): UaRow {

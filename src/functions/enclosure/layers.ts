@@ -41,7 +41,7 @@ const columns = {
   ),
   role: optional(
     text({
-      says: "air barrier, or ventilated cavity (with its openings: ventilated cavity 0.5 in2/ft)",
+      says: "air barrier, or ventilated cavity (with its openings: ventilated cavity 0.5 in2/ft, over a roof ventilated cavity 1/300)",
       heads: ["use", "function", "note"],
     }),
     undefined,

@@ -98,6 +98,7 @@ describe("CLIMATE_ZONE", () => {
       [3600, 3601, 5400, 5401, 7200, 7201, 9000, 9001, 12600, 12601].map((h) => zoneFromDegreeDays(h, 1000)),
     ).toEqual([3, 4, 4, 5, 5, 6, 6, 7, 7, 8]);
     expect(zoneFromDegreeDays(3000, 4500)).toBe(3);
+    expect([zoneFromDegreeDays(4000, 4500), zoneFromDegreeDays(4000, 4501)]).toEqual([4, 3]);
   });
 });
 

@@ -138,6 +138,24 @@ describe("the ventilated cavity of ISO 6946 6.9", () => {
   });
 });
 
+test("openings of a roof go by its area, as the trade writes them", () => {
+  const opening = (text: string) => readRole(`ventilated cavity ${text}`, "row 2");
+  const of = (mm2: number) => ({ kind: "ventilated cavity", openingMm2M: expect.closeTo(mm2, 6) });
+  expect(opening("1/300")).toEqual(of(1e6 / 300));
+  expect(opening("1/150")).toEqual(of(1e6 / 150));
+  expect(opening("2 in2/ft2")).toEqual(of((2 * 25.4 ** 2) / 0.3048 ** 2));
+  expect(opening("800 mm2/m2")).toEqual(of(800));
+  expect(() => opening("1/0")).toThrow(/role/);
+  // 1/300 is 3333 mm2 per m2: well ventilated, so that cavity and roofing drop out.
+  const roof = [
+    ["panel", 3],
+    ["mineral wool board", 8],
+    ["air gap", 1.5, null, null, "ventilated cavity 1/300"],
+    ["standing seam"],
+  ];
+  expect(value("R_STACK", roof, "roof")).toBeCloseTo(0.61 + 3 / 0.9712 + 8 / 0.2496 + 0.61, 1);
+});
+
 describe("dew point at a face", () => {
   const studWall: RawArgument = [
     ["gypsum board", 0.5],

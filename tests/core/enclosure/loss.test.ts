@@ -7,7 +7,7 @@ import { airDensityRatio, heatLoss, lossPerDegree, yearlyHeatLoss } from "../../
 import { thermalBridges } from "../../../src/core/enclosure/thermal-bridges.ts";
 import { uaAgainstCode } from "../../../src/core/enclosure/ua-code.ts";
 import { readZone } from "../../../src/functions/basis/zone.ts";
-import { cautions, says, value } from "./called.ts";
+import { cautions, says, value, working } from "./called.ts";
 
 const positive = (max: number) => fc.double({ min: 0.01, max, noNaN: true });
 
@@ -261,6 +261,15 @@ describe("UA_CODE", () => {
       "5A",
     ) as unknown[][];
     expect(rows.map((r) => r[4])).toEqual([0.045, 0.3, 0.024, expect.anything()]);
+    const steps = working(
+      "UA_CODE",
+      [
+        ["east window", 100, 0.3],
+        ["west window", 300, 0.26],
+      ],
+      "5A",
+    ).steps;
+    expect(steps.find((s) => s.symbol === "U window")?.value).toBeCloseTo(0.27, 12);
     expect(says("UA_CODE", [["turret", 100, 0.05]], "5A")).toMatch(/code part of turret in row 1/);
     expect(says("UA_CODE", [["window", 100, 0.5]], "1A", "2018")).toMatch(/U of window is "NR"/);
   });
