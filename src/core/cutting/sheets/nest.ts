@@ -23,7 +23,7 @@ import type {
 
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */
-const USUAL_EFFORT = 64_000_000;
+const USUAL_EFFORT = 76_000_000;
 
 /**
  * Cuts parts from sheets by edge-to-edge (guillotine) cuts in any number of stages, with the fewest sheets or at the

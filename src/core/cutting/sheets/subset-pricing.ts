@@ -138,6 +138,7 @@ export class SubsetPricer implements Pricer {
       const t = items[i]!;
       // a second copy without the first gives the same sets again
       if (i > 0 && items[i - 1] === t) continue;
+      const before = stairs.work;
       const next = stairs.with(set, t);
       chosen.push(t);
       const worth = value + values[t]!;
@@ -151,19 +152,17 @@ export class SubsetPricer implements Pricer {
         const u = items[j]!;
         if (!systems.some((ws, k) => ws[u]! > nextRoom[k]! + 1e-9)) light.push(u);
       }
-      let steps = items.length - i;
+      const rest: number[] = [];
       if (light.length > 0 && worth + this.limit(light, 0, sheet, nextRoom) > this.best * (1 + 1e-12)) {
-        const before = stairs.work;
-        const rest: number[] = [];
         for (const u of light) {
           if (next.size === MOST_PARTS) this.skipped = Math.max(this.skipped, limit);
           else if (stairs.fits(stairs.with(next, u), sheet.w, sheet.h)) rest.push(u);
         }
-        steps += stairs.work - before + light.length;
-        if (rest.length > 0) this.search(next, chosen, worth, rest, sheet, nextRoom);
       }
+      const steps = items.length - i + light.length + stairs.work - before;
       this.quick -= steps;
       effort.spend(steps);
+      if (rest.length > 0) this.search(next, chosen, worth, rest, sheet, nextRoom);
       chosen.pop();
     }
   }
