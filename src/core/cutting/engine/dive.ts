@@ -1,7 +1,7 @@
 import type { Random } from "../../kit/random.ts";
-import type { ColumnGeneration, CuttingProblem, Finish } from "./column-generation.ts";
 import type { Effort } from "./effort.ts";
 import type { Column } from "./master.ts";
+import type { CuttingProblem, Finish, Generation } from "./problem.ts";
 
 /** Columns tried at one step before the dive goes back further. */
 const WIDTH = 3;
@@ -47,7 +47,7 @@ const copy = (s: State): State => ({ ...s, needs: [...s.needs], limits: [...s.li
  * @returns the columns, or undefined where none were found within the target
  */
 export function dive(
-  generation: ColumnGeneration,
+  generation: Generation,
   problem: CuttingProblem,
   { target, random, noise, finish, effort, returns, slack }: DiveRequest,
 ): Column[] | undefined {

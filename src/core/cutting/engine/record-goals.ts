@@ -1,5 +1,5 @@
 import type { Tape } from "../../kit/tape.ts";
-import type { Reached } from "../sheets/types.ts";
+import type { Reached } from "./types.ts";
 
 const WORDS: Readonly<
   Record<Reached["goal"], { readonly symbol: string; readonly says: string; readonly unit: string }>

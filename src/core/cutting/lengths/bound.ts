@@ -1,5 +1,5 @@
+import { upToStep } from "../engine/best-bound.ts";
 import { dualFeasible } from "../engine/dual-feasible.ts";
-import { upToStep } from "../sheets/area-bound.ts";
 import type { LengthModel } from "./model.ts";
 
 /** Length of the parts shared out to the stock of the least cost for its length. */

@@ -4,7 +4,7 @@ import { Effort } from "../engine/effort.ts";
 import type { Column } from "../engine/master.ts";
 import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches } from "../engine/sixty-fourths.ts";
-import type { NestOptions, Reached, SheetBound } from "../sheets/types.ts";
+import type { NestOptions, Reached, SheetBound } from "../engine/types.ts";
 import { type LengthGoals, laterGoals } from "./goals.ts";
 import { type LengthModel, type LengthStockType, lengthModel } from "./model.ts";
 import { type LengthSearch, searchLengths } from "./search.ts";

@@ -1,9 +1,10 @@
 import type { Random } from "../../kit/random.ts";
 import { BestBound } from "../engine/best-bound.ts";
-import { ColumnGeneration, cuttingProblem, type Finish } from "../engine/column-generation.ts";
+import { ColumnGeneration } from "../engine/column-generation.ts";
 import type { Effort } from "../engine/effort.ts";
 import type { Column } from "../engine/master.ts";
-import type { SheetBound } from "../sheets/types.ts";
+import { cuttingProblem, type Finish } from "../engine/problem.ts";
+import type { SheetBound } from "../engine/types.ts";
 import { dualFeasibleLengthBound, materialBound } from "./bound.ts";
 import { completeLengths } from "./completion.ts";
 import { coverLengths } from "./cover.ts";

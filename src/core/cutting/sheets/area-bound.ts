@@ -1,12 +1,6 @@
+import { upToStep } from "../engine/best-bound.ts";
 import { dualFeasible } from "../engine/dual-feasible.ts";
 import type { SheetModel } from "./model.ts";
-
-/** Slack for sums of rounded quotients: only ever weakens a bound. */
-export const BOUND_SLACK = 1e-9;
-
-/** Rounds a lower bound up to a total that the goal can take. */
-export const upToStep = (bound: number, step: number): number =>
-  Math.max(0, Math.ceil(bound / step - BOUND_SLACK) * step);
 
 /** Area of the parts shared out to the stock of the least cost for its area. */
 export function areaBound(model: SheetModel): number {

@@ -1,5 +1,5 @@
-import type { Priced, PriceRequest, Pricer } from "../engine/column-generation.ts";
 import type { Column } from "../engine/master.ts";
+import type { Priced, PriceRequest, Pricer } from "../engine/problem.ts";
 import type { Placed } from "./layout.ts";
 import type { SheetModel } from "./model.ts";
 

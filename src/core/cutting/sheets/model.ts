@@ -1,7 +1,8 @@
 import { BadInput } from "../../kit/refusal.ts";
 import { byText, goalCosts, priceUnits } from "../engine/goal-costs.ts";
 import { gcd, sizeDown, sizeUp, wholeCount } from "../engine/sixty-fourths.ts";
-import type { NestOptions, SheetPart, SheetStock } from "./types.ts";
+import type { NestOptions } from "../engine/types.ts";
+import type { SheetPart, SheetStock } from "./types.ts";
 
 /** Parts of one size, whatever their names. Sizes are inflated by the kerf and divided by the model's `unit`. */
 export interface PartType {

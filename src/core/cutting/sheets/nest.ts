@@ -3,23 +3,14 @@ import type { Tape } from "../../kit/tape.ts";
 import { Effort } from "../engine/effort.ts";
 import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches, sizeUp } from "../engine/sixty-fourths.ts";
+import type { NestOptions, SheetBound, Unplaced } from "../engine/types.ts";
 import { kindOf } from "./alike.ts";
 import { type Box, cutPlan } from "./cuts.ts";
 import { laterGoals, type SheetGoals } from "./goals.ts";
 import type { Layout } from "./layout.ts";
 import { type SheetModel, sheetModel } from "./model.ts";
 import { type SheetSearch, searchSheets } from "./search.ts";
-import type {
-  NestedSheet,
-  NestOptions,
-  Placement,
-  Rest,
-  SheetBound,
-  SheetNesting,
-  SheetPart,
-  SheetStock,
-  Unplaced,
-} from "./types.ts";
+import type { NestedSheet, Placement, Rest, SheetNesting, SheetPart, SheetStock } from "./types.ts";
 
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */

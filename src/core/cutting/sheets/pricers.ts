@@ -1,5 +1,5 @@
-import type { Pricer } from "../engine/column-generation.ts";
 import { dualFeasible } from "../engine/dual-feasible.ts";
+import type { Pricer } from "../engine/problem.ts";
 import { GuillotinePricer } from "./guillotine-pricing.ts";
 import type { SheetModel } from "./model.ts";
 import { Stairs } from "./stairs.ts";

@@ -1,7 +1,9 @@
 import type { Random } from "../../kit/random.ts";
 import { BestBound } from "../engine/best-bound.ts";
-import { ColumnGeneration, cuttingProblem, type Finish, type Pricer } from "../engine/column-generation.ts";
+import { ColumnGeneration } from "../engine/column-generation.ts";
 import type { Effort } from "../engine/effort.ts";
+import { cuttingProblem, type Finish, type Pricer } from "../engine/problem.ts";
+import type { SheetBound } from "../engine/types.ts";
 import { areaBound, dualFeasibleBound } from "./area-bound.ts";
 import { BeamSearch } from "./beam-search.ts";
 import { cutRemainder, fromColumns, toColumn } from "./columns.ts";
@@ -13,7 +15,6 @@ import type { SheetModel } from "./model.ts";
 import { partsPerSheet, rasterPricer, repeatsMuch, setPricer } from "./pricers.ts";
 import { startSheets } from "./start.ts";
 import { PlannedBeams } from "./stock-plans.ts";
-import type { SheetBound } from "./types.ts";
 
 /** Share of the multipliers of the best bound where the raster is priced. */
 const SMOOTHING = 0.7;

@@ -1,5 +1,5 @@
-import type { Priced, PriceRequest, Pricer } from "../engine/column-generation.ts";
 import type { Effort } from "../engine/effort.ts";
+import type { Priced, PriceRequest, Pricer } from "../engine/problem.ts";
 import { FillPricer } from "./fill-pricing.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
 import type { Placed } from "./layout.ts";
