@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { boundLengths, type LengthPart, type LengthStock, nestLengths } from "../../../src/core/cutting/index.ts";
 import { lengthFaults } from "./verify-lengths.ts";
 
-const options = { kerfIn: 0.125, trimIn: 0.5, goal: "cost" as const, effort: 0.02 };
+const options = { kerfIn: 0.125, trimIn: 0.5, goal: "cost" as const, effort: 0.004 };
 const stocks: LengthStock[] = [
   { id: "s192", lengthIn: 192, cost: 38, quantity: null },
   { id: "s240", lengthIn: 240, cost: 49, quantity: null },

@@ -15,7 +15,7 @@ const options = (more: Partial<NestOptions> = {}): NestOptions => ({
   kerfIn: 0.125,
   trimIn: 0.25,
   goal: "sheets",
-  effort: 0.05,
+  effort: 0.02,
   ...more,
 });
 const sheet: SheetStock = { id: "sheet", lengthIn: 96, widthIn: 48, cost: 42, quantity: null };

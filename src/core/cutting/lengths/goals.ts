@@ -33,7 +33,7 @@ export function laterGoals(model: LengthModel, plan: Plan, effort: Effort, rando
     bestStock(model, exactly(model, plan.columns), e, random),
   );
   const one = effort.stage(whole * LEFTOVER, (e) => keepOneLong(model, ranked.columns, e));
-  const keep = Math.floor(longestRoom(model, one) * AS_LONG);
+  const keep = Math.ceil(longestRoom(model, one) * AS_LONG);
   const few = effort.stage(whole * PATTERNS, (e) => fewerPatterns(model, patternsOf(model, one), keep, random, e));
   return { columns: columnsOf(model, few), stockProven: ranked.stockProven };
 }
