@@ -22,7 +22,7 @@ describe("a plan for lengths", () => {
         expect(n.cost).toBeGreaterThanOrEqual(n.bound);
         expect(n.proven).toBe(n.cost === n.bound);
       }),
-      { numRuns: 60 },
+      { numRuns: 15 },
     );
   });
 
@@ -32,7 +32,7 @@ describe("a plan for lengths", () => {
         const again = nestLengths([...parts].reverse(), [...stocks].reverse(), options);
         expect(again).toEqual(nestLengths(parts, stocks, options));
       }),
-      { numRuns: 25 },
+      { numRuns: 15 },
     );
   });
 
@@ -44,7 +44,7 @@ describe("a plan for lengths", () => {
         expect(nestLengths(more, stocks, options).cost).toBeGreaterThanOrEqual(bound);
         expect(nestLengths(parts, stocks, { ...options, kerfIn: 0.25 }).cost).toBeGreaterThanOrEqual(bound);
       }),
-      { numRuns: 40 },
+      { numRuns: 15 },
     );
   });
 

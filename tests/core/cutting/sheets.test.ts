@@ -34,7 +34,7 @@ const someParts = fc
     maxLength: 10,
   })
   .map((rows) => rows.map(([l, w, q, turns], i) => part(`p${i}`, l, w, q, turns)));
-const runs = { numRuns: 25 };
+const runs = { numRuns: 12 };
 
 describe("a layout", () => {
   test("holds every part, edge to edge, inside the trimmed sheet, and never beats its bound", () => {
@@ -105,7 +105,7 @@ describe("a bound", () => {
         expect(n.count).toBeGreaterThanOrEqual(n.bound);
         expect(boundSheets(p.parts, p.stocks, options()).bound).toBeLessThanOrEqual(p.sheets);
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 

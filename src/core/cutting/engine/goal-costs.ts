@@ -38,3 +38,10 @@ export function goalCosts(stocks: readonly PricedStock[], options: { goal: "shee
 /** Prices in whole units of cost. */
 export const priceUnits = (stocks: readonly PricedStock[]): number[] =>
   stocks.map((s) => costUnits(`The price of stock ${s.id}`, s.cost));
+
+/** Whether a bound shows that not all parts can be cut: it needs the stand-in, which is dearer than all the stock together. */
+export const isShort = (
+  stocks: readonly { readonly cost: number; readonly limit: number; readonly index: number }[],
+  bound: number,
+): boolean =>
+  stocks.some((s) => s.index < 0) && bound > stocks.reduce((sum, s) => sum + (s.index < 0 ? 0 : s.cost * s.limit), 0);

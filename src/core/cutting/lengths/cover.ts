@@ -81,12 +81,13 @@ function gather(
   const order = model.types.map((_, t) => t).sort((a, b) => rate(b) - rate(a) || a - b);
   const ways: Column[] = [];
   const counts = new Int32Array(order.length);
+  const mostSteps = Math.min(GATHER_STEPS, effort.remaining / 8);
   let steps = 0;
   model.stocks.forEach((s, stock) => {
     if (s.index < 0) return;
     const price = s.cost - values.stocks[stock]!;
     const add = (k: number, room: number, worth: number): void => {
-      if (++steps > GATHER_STEPS || ways.length > MOST_WAYS) return;
+      if (++steps > mostSteps || ways.length > MOST_WAYS) return;
       const t = order[k];
       if (t === undefined) {
         if (price - worth <= slack && room < s.size) ways.push(lengthColumn(stock, s.cost, counts));
@@ -103,5 +104,5 @@ function gather(
     add(0, s.size, 0);
   });
   effort.spend(2 * steps);
-  return { ways, whole: steps <= GATHER_STEPS && ways.length <= MOST_WAYS };
+  return { ways, whole: steps <= mostSteps && ways.length <= MOST_WAYS };
 }

@@ -94,12 +94,13 @@ function withPlan(ways: readonly Column[], plan: readonly Column[]): Column[] {
 function gather(model: LengthModel, pieces: readonly number[], most: number, effort: Effort): Column[] {
   const ways: Column[] = [];
   const counts = new Int32Array(model.types.length);
+  const mostSteps = Math.min(GATHER_STEPS, effort.remaining / 8);
   let steps = 0;
   pieces.forEach((n, stock) => {
     if (n === 0) return;
     const { size, cost } = model.stocks[stock]!;
     const add = (t: number, room: number): void => {
-      if (++steps > GATHER_STEPS || ways.length > MOST_WAYS) return;
+      if (++steps > mostSteps || ways.length > MOST_WAYS) return;
       if (room <= most) ways.push(lengthColumn(stock, cost, counts));
       for (let k = t; k < model.types.length; k++) {
         const type = model.types[k]!;

@@ -1,6 +1,7 @@
 import { Random } from "../../kit/random.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { Effort } from "../engine/effort.ts";
+import { isShort } from "../engine/goal-costs.ts";
 import type { Column } from "../engine/master.ts";
 import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches } from "../engine/sixty-fourths.ts";
@@ -110,15 +111,11 @@ function describe(
     bound: whole ? goalValue(stocks, options, found.bound) : 0,
     method: found.method,
     proven,
-    short: !whole && isShort(model, found.bound),
+    short: !whole && isShort(model.stocks, found.bound),
     unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })),
     cutShort,
   };
 }
-
-/** Whether even the least possible cost needs the stand-in, which is dearer than all the stock together. */
-const isShort = (model: LengthModel, bound: number): boolean =>
-  bound > model.stocks.reduce((sum, s) => sum + (s.index < 0 ? 0 : s.cost * s.limit), 0);
 
 function reached(
   lengths: readonly NestedLength[],

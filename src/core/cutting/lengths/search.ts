@@ -2,6 +2,7 @@ import type { Random } from "../../kit/random.ts";
 import { BestBound } from "../engine/best-bound.ts";
 import { ColumnGeneration } from "../engine/column-generation.ts";
 import type { Effort } from "../engine/effort.ts";
+import { isShort } from "../engine/goal-costs.ts";
 import type { Column } from "../engine/master.ts";
 import { cuttingProblem, type Finish } from "../engine/problem.ts";
 import type { SheetBound } from "../engine/types.ts";
@@ -24,6 +25,8 @@ const COVER_REST = 0.05;
 const MOST_ROUNDINGS = 30;
 /** Dives before the search gives up. */
 const MOST_DIVES = 30;
+/** Dives where the stock is proven not to suffice. */
+const SHORT_DIVES = 2;
 /** Shares of the gap between bound and plan that are tried as goals of the covering. */
 const GOALS: readonly number[] = [0.05, 0.15, 0.4, 1];
 /** How often one dive may go back. */
@@ -119,7 +122,8 @@ export function searchLengths(
     return completeLengths(model, rest, Math.floor(cost / model.stocks[0]!.cost), e);
   };
   swap(SECOND_EXCHANGE);
-  for (let n = 0; n < MOST_DIVES && !done(); n++) {
+  const most = isShort(model.stocks, bound.value) ? SHORT_DIVES : MOST_DIVES;
+  for (let n = 0; n < most && !done(); n++) {
     const columns = generation.dive({
       target: plan.cost - model.costStep,
       random,

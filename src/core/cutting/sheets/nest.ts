@@ -1,6 +1,7 @@
 import { Random } from "../../kit/random.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { Effort } from "../engine/effort.ts";
+import { isShort } from "../engine/goal-costs.ts";
 import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches, sizeUp } from "../engine/sixty-fourths.ts";
 import type { NestOptions, SheetBound, Unplaced } from "../engine/types.ts";
@@ -123,15 +124,11 @@ function describe(
       { goal: "patterns", value: kinds, proven: kinds <= 1 },
       { goal: "turns", value: sheets.reduce((sum, s) => sum + s.turns, 0), proven: false },
     ],
-    short: !fits && isShort(model, found.bound),
+    short: !fits && isShort(model.stocks, found.bound),
     unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })) satisfies Unplaced[],
     cutShort,
   };
 }
-
-/** Whether even the least possible cost needs the stand-in, which is dearer than all the stock together. */
-const isShort = (model: SheetModel, bound: number): boolean =>
-  bound > model.stocks.reduce((sum, s) => sum + (s.index < 0 ? 0 : s.cost * s.limit), 0);
 
 const largestLeftover = ({ rests: [first] }: NestedSheet): number => (first ? first.lengthIn * first.widthIn : 0);
 

@@ -2,6 +2,7 @@ import type { Random } from "../../kit/random.ts";
 import { BestBound } from "../engine/best-bound.ts";
 import { ColumnGeneration } from "../engine/column-generation.ts";
 import type { Effort } from "../engine/effort.ts";
+import { isShort } from "../engine/goal-costs.ts";
 import { cuttingProblem, type Finish, type Pricer } from "../engine/problem.ts";
 import type { SheetBound } from "../engine/types.ts";
 import { areaBound, dualFeasibleBound } from "./area-bound.ts";
@@ -33,6 +34,8 @@ const LINEAR = 0.05;
 /** The first of the rounds of dive, beam and goal-driven search, and how much longer the next is. */
 const FIRST_ROUND = 0.03;
 const ROUND_GROWTH = 1.5;
+/** Rounds where the stock is proven not to suffice: how many parts are left over matters little. */
+const SHORT_ROUNDS = 2;
 
 /** How far past the goal, in steps of cost, a dive goes on: the sets that would lower the linear solution may be missed. */
 const SLACK = 0.2;
@@ -132,7 +135,7 @@ export function searchSheets(
     plans = sets && generation(sets, 0);
     if (plans) solve(plans, boundOnly ? 1 : LINEAR);
   }
-  for (let n = 0; !boundOnly && !done(); n++) {
+  for (let n = 0; !boundOnly && !done() && !(n >= SHORT_ROUNDS && isShort(model.stocks, bound.value)); n++) {
     const columns = stage(share, (e) =>
       (free ? plans : undefined)?.dive({
         target: packing.cost - model.costStep,
