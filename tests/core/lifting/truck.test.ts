@@ -139,6 +139,13 @@ describe("a deck", () => {
     ]);
   });
 
+  test("the smallest top is the one of least area", () => {
+    const square = piece(2000, 6, 4, 1);
+    const long = piece(1000, 8, 2, 1, 1, 1);
+    const wide: Deck = { payloadLb: 9000, lengthFt: 14, widthFt: 4, stackFt: 3 };
+    expect(places([square, long, piece(10, 3, 2, 1, 1, 2)], wide)?.[2]).toEqual([6, 0, 1]);
+  });
+
   test("not on what is lighter for its size, shorter or narrower, nor over the height, nor over the payload", () => {
     // 359 lb in 24 ft3 are just under 15 pcf, 360 lb are not.
     const light = piece(359, 6, 4, 1);
