@@ -39,6 +39,25 @@ describe("axle groups", () => {
     expect(bridgeFormulaLb(60, 5)).toBe(85_500);
   });
 
+  test("the formula's table by hand from the law: feet apart, then 2 to 6 axles", () => {
+    const rows = [
+      [4, 34, 39, 44.5, 50.5, 56.5],
+      [9, 39, 43, 48, 53.5, 59.5],
+      [12, 42, 45, 50, 55.5, 61],
+      [16, 46, 48, 52.5, 58, 63.5],
+      [20, 50, 51, 55.5, 60.5, 66],
+      [24, 54, 54, 58, 63, 68.5],
+      [28, 58, 57, 60.5, 65.5, 71],
+      [32, 62, 60, 63.5, 68, 73],
+      [36, 66, 63, 66, 70.5, 75.5],
+      [44, 74, 69, 71.5, 75.5, 80.5],
+      [51, 81, 74.5, 76, 80, 84.5],
+    ];
+    for (const [apart = 0, ...thousands] of rows) {
+      expect(thousands.map((_, i) => bridgeFormulaLb(apart, i + 2))).toEqual(thousands.map((t) => t * 1000));
+    }
+  });
+
   test("more axles or more distance never allow less", () => {
     fc.assert(
       fc.property(fc.double({ min: 4, max: 60, noNaN: true }), fc.integer({ min: 3, max: 7 }), (apart, axles) => {
