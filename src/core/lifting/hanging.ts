@@ -1,6 +1,6 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { dot, minus, partsAlong, size, times, unit, type Vector } from "./vectors.ts";
+import { cross, dot, minus, partsAlong, size, times, unit, type Vector } from "./vectors.ts";
 
 /** Where a leg is fastened, from the center of gravity; z upward. */
 export interface SlingPick {
@@ -37,7 +37,8 @@ const LEVEL_DEG = 0.5;
 const ROUND = 1e-9;
 
 const UPWARD: Vector = [0, 0, 1];
-const ACROSS: Vector = [0, 1, 0];
+/** A plumb line off the plane of all legs by more than this share of a force lets the load swing. */
+const OUT_OF_PLANE = 1e-6;
 
 /**
  * How a load hangs from its legs. With picks in one line the load turns about that line until its center of gravity is below it; with a hook off to
@@ -135,20 +136,36 @@ function sayTurn(how: string, cosine: number, tape: Tape | undefined): void {
  * any of them. Legs in one plane hold it two at a time, others three.
  */
 function greatestShares(legs: readonly Vector[], up: Vector): readonly number[] | undefined {
-  const plane = legs.every((leg) => Math.abs(leg[1]) < ROUND);
-  const sets = plane ? subsets(legs.length, 2) : subsets(legs.length, 3);
   const greatest = legs.map(() => 0);
   let holds = false;
-  for (const set of sets) {
-    const [a, b, c] = set.map((i) => legs[i] ?? UPWARD);
-    const forces = partsAlong(up, [a ?? UPWARD, b ?? UPWARD, plane ? ACROSS : (c ?? UPWARD)]);
-    if (forces?.slice(0, set.length).every((t) => t >= -ROUND) !== true) continue;
+  for (const { set, forces } of states(legs, up)) {
+    if (!forces.every((t) => t >= -ROUND)) continue;
     holds = true;
     set.forEach((leg, k) => {
       greatest[leg] = Math.max(greatest[leg] ?? 0, (forces[k] ?? 0) * dot(legs[leg] ?? UPWARD, up));
     });
   }
   return holds ? greatest : undefined;
+}
+
+interface State {
+  /** numbers of the legs that hold the load */
+  readonly set: readonly number[];
+  readonly forces: readonly number[];
+}
+
+/** The forces in three legs at a time; where all legs stand in one plane, in two at a time if that plane holds the plumb line. */
+function states(legs: readonly Vector[], up: Vector): readonly State[] {
+  const leg = (i: number | undefined) => legs[i ?? 0] ?? UPWARD;
+  const threes = subsets(legs.length, 3).flatMap((set): State[] => {
+    const forces = partsAlong(up, [leg(set[0]), leg(set[1]), leg(set[2])]);
+    return forces === undefined ? [] : [{ set, forces }];
+  });
+  if (threes.length > 0) return threes;
+  return subsets(legs.length, 2).flatMap((set): State[] => {
+    const forces = partsAlong(up, [leg(set[0]), leg(set[1]), unit(cross(leg(set[0]), leg(set[1])))]);
+    return forces === undefined || Math.abs(forces[2] ?? 0) > OUT_OF_PLANE ? [] : [{ set, forces: forces.slice(0, 2) }];
+  });
 }
 
 /** Numbers from 0 to count - 1, `most` at a time. */

@@ -138,6 +138,27 @@ describe("three and four legs", () => {
     );
   });
 
+  test.each([
+    ["along x", (d: number, z: number, i: number) => pick(`${i}`, d, 0, z)],
+    ["along y", (d: number, z: number, i: number) => pick(`${i}`, 0, d, z)],
+    ["askew", (d: number, z: number, i: number) => pick(`${i}`, d * 0.6, d * 0.8, z)],
+  ])(
+    "three picks of a gable in one plane, not in one line, %s: the outer two or the ridge with one of them",
+    (_name, at) => {
+      const gable = [at(-10, 2, 0), at(1, 6, 1), at(10, 2, 2)];
+      const { legs } = liftSling(1000, gable, 22, HERE, 1);
+      // Hook 24 ft above the center of gravity; level parts: 10/22 a share of a leg from the eave, 1/18 of the ridge's.
+      // Outer two: 500 each. Ridge and left: r / 18 = l 10 / 22, l = r 22 / 180, r = 1000 / (1 + 22 / 180).
+      const ridge = 1000 / (1 + 22 / 180);
+      expect(upward(legs)).toEqual([500, ridge, 500].map((v) => expect.closeTo(v, 6)));
+    },
+  );
+
+  test("picks in one plane that does not hold the center of gravity are refused", () => {
+    const beside = [pick("a", -10, 1, 2), pick("b", 0, 1, 6), pick("c", 10, 1, 2)];
+    expect(() => liftSling(1000, beside, 22, { xFt: 0, yFt: 1 }, 1)).toThrow("outside the picks");
+  });
+
   test("a center of gravity outside the picks is refused; picks below it get a caution", () => {
     expect(() => liftSling(1000, [pick("a", 1), pick("b", 4, 3), pick("c", 4, -3)], 10, HERE, 1)).toThrow(
       "outside the picks",
