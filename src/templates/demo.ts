@@ -1,13 +1,32 @@
-import { demoAssembly } from "./demo-assembly.ts";
-import { demoSite } from "./demo-site.ts";
-import { demoTakeoff } from "./demo-takeoff.ts";
-import { demoWall } from "./demo-wall.ts";
-import { demoWind } from "./demo-wind.ts";
-import type { WorkbookTemplate } from "./template.ts";
+import { anchorage } from "./house/anchorage.ts";
+import { assemblies } from "./house/assemblies.ts";
+import { courses, cutting } from "./house/courses.ts";
+import { energy } from "./house/energy.ts";
+import { lift, truck } from "./house/lift.ts";
+import { loads } from "./house/loads.ts";
+import { bid, labor } from "./house/money.ts";
+import { order } from "./house/order.ts";
+import { site } from "./house/site.ts";
+import { structure } from "./house/structure.ts";
+import { walls } from "./house/walls.ts";
+import { wind } from "./house/wind.ts";
+import { workbook } from "./layout.ts";
 
-/** The workbook that the try-out sheet opens with: an invented small building. */
-export const demo: WorkbookTemplate = {
-  name: "Workshop shell",
-  sheets: [demoSite, demoWind, demoAssembly, demoWall, demoTakeoff],
-  names: [],
-};
+/** The workbook that the try-out sheet opens with: an invented small building, from site to bid. */
+export const demo = workbook("Joinery Shed", [
+  site,
+  walls,
+  assemblies,
+  energy,
+  wind,
+  loads,
+  structure,
+  anchorage,
+  courses,
+  cutting,
+  order,
+  lift,
+  truck,
+  labor,
+  bid,
+]);

@@ -82,8 +82,15 @@ export function inputs(words: string, entries: readonly InputEntry[]): Block {
   return { lines: [headings(words, "Value", "Unit", "Where it comes from"), ...lines], names: namesOf(entries) };
 }
 
+/** A share of one, shown in percent. */
+export interface Percent {
+  readonly percent: number;
+}
+
+export const percent = (value: number): Percent => ({ percent: value });
+
 /** What a basis row holds: the term as the glossary has it, its value, its unit and where it comes from. */
-export type BasisRow = readonly [term: string, value: Cell, unit?: string, note?: string];
+export type BasisRow = readonly [term: string, value: Cell | Percent, unit?: string, note?: string];
 
 /** A basis by groups of rows: a named range of name, value and unit, its notes outside. */
 export function basis(name: string, groups: Readonly<Record<string, readonly BasisRow[]>>): Block {
@@ -91,7 +98,9 @@ export function basis(name: string, groups: Readonly<Record<string, readonly Bas
   for (const [group, rows] of Object.entries(groups)) {
     lines.push([{ is: group, role: "heading" }]);
     for (const [term, value, unit = "", says = ""] of rows) {
-      lines.push([label(term), inputCell(value, {}), label(unit), note(says)]);
+      const cell =
+        typeof value === "object" ? inputCell(value.percent / 100, { format: "0.0%" }) : inputCell(value, {});
+      lines.push([label(term), cell, label(unit), note(says)]);
     }
   }
   return { lines, names: [{ name, row: 0, column: 0, rows: lines.length, columns: 3 }] };
@@ -106,7 +115,7 @@ export function table(
   spare = 4,
 ): Block {
   const blank = Array.from({ length: spare }, () => columns.map(() => "" as Cell));
-  const lines = [...rows, ...blank].map((row) => columns.map((_, c) => inputCell(row[c] ?? "", {})));
+  const lines = [...rows, ...blank].map((row) => columns.map((_, c) => tableCell(row[c] ?? "")));
   return {
     lines: [[{ is: says, role: "heading" }], columns.map((column) => heading(column)), ...lines],
     names: [{ name, row: 1, column: 0, rows: lines.length + 1, columns: columns.length }],
@@ -214,6 +223,12 @@ function columnsOf({ formula, heading: words }: Spill): { format: string; width:
     format: formatOf(unit),
     width: Math.min(WIDEST, Math.max(c === 0 ? 18 : NARROWEST, name.length + (unit === "" ? 2 : unit.length + 4))),
   }));
+}
+
+/** A cell of a table is typed, or comes from another sheet. */
+function tableCell(value: Cell): TemplateCell {
+  const formula = typeof value === "string" && value.startsWith("=");
+  return formula ? { is: value, role: "result", format: "#,##0.0" } : inputCell(value, {});
 }
 
 function returnsOf(formula: string) {

@@ -125,6 +125,7 @@ function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[], at: st
       "Mend the heading, or take the row of headings away",
     );
   }
+  unitsAgree(line, facts, found, at);
   const missing = facts.find((f, i) => !f.optional && (found[i] ?? -1) < 0);
   if (missing !== undefined) {
     throw new BadInput(
@@ -137,15 +138,46 @@ function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[], at: st
 }
 
 function names(fact: ColumnFacts, cell: string): boolean {
-  const word = cell
-    .toLowerCase()
-    .replace(/\(.*?\)|\[.*?\]|,.*$/g, "")
-    .trim();
+  const { word, unit } = headingParts(cell);
+  return isNameOf(fact, word) || (unit !== "" && isNameOf(fact, `${word} ${unit}`));
+}
+
+function isNameOf(fact: ColumnFacts, word: string): boolean {
   return (
     word === fact.name.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`).toLowerCase() ||
-    word === fact.name.toLowerCase() ||
+    word.replaceAll("-", "") === fact.name.toLowerCase() ||
     fact.heads.includes(word)
   );
+}
+
+/** Units as headings print them behind the name: "length ft", "length, ft", "length (ft)", "rate h/unit", "high $" */
+const HEADING_UNIT = /^(?:ft2?|in2?|mm|cm|m|yd3?|lb|psf|plf|psi|pcf|h|%|deg|f|\$|(?:\$|h|lb|in)\/\w+|plf or lb)$/;
+
+function headingParts(cell: string): { readonly word: string; readonly unit: string } {
+  const text = cell.toLowerCase().trim();
+  const [, name = text, inside = ""] = /^(.*?)\s*[([,]\s*(.*?)[)\]]?$/.exec(text) ?? [];
+  if (name !== text) return { word: name, unit: inside };
+  const space = text.lastIndexOf(" ");
+  const last = text.slice(space + 1);
+  return space > 0 && HEADING_UNIT.test(last)
+    ? { word: text.slice(0, space).trim(), unit: last }
+    : { word: text, unit: "" };
+}
+
+const LENGTH_UNITS = new Set(["ft", "in", "mm", "cm", "m", "yd"]);
+
+/** A heading may not say another unit of length than the one that its column is read in. */
+function unitsAgree(line: readonly Raw[], facts: readonly ColumnFacts[], found: readonly number[], at: string): void {
+  facts.forEach((fact, i) => {
+    const cell = line[found[i] ?? -1];
+    const unit = typeof cell === "string" ? headingParts(cell).unit : "";
+    if (unit === fact.unit || !LENGTH_UNITS.has(unit) || !LENGTH_UNITS.has(fact.unit)) return;
+    throw new BadInput(
+      `The heading ${quote(cell)} of ${at} says ${unit}`,
+      `a bare number in this column is read in ${fact.unit}`,
+      `Write the numbers in ${fact.unit}, or each with its unit and the heading without one`,
+    );
+  });
 }
 
 /** A range of single values, read row by row; blanks are skipped. */

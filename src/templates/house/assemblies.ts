@@ -1,0 +1,71 @@
+import type { Cell } from "../../core/kit/tape.ts";
+import { results, sheet, table, top } from "../layout.ts";
+
+const HEAD = ["material", "thickness in", "R", "vapor", "role", "weight psf"];
+const BATTENS = "ventilated cavity";
+
+const wallLayers: readonly (readonly Cell[])[] = [
+  ["plywood", "1/2", 0.62, "", "", 1.5],
+  ["air space", "1 1/2", 0.9, "", "", 0.2],
+  ["veneer panel", "1 1/2", 1.8, "1 perm", "", 4.5],
+  ["self-adhered membrane", "", "none", "0.05 perm", "air barrier", 0.3],
+  ["mineral wool board", 3, 12.6, "", "", 1.75],
+  ["mineral wool board", 3, 12.6, "", "", 1.75],
+  ["air space", "3/4", "", "", BATTENS, 0.4],
+  ["wood siding", "3/4", "", "", "", 1.75],
+];
+
+const roofLayers: readonly (readonly Cell[])[] = [
+  ["veneer panel", "1 1/2", 1.8, "1 perm", "", 4.5],
+  ["self-adhered membrane", "", "none", "0.05 perm", "air barrier", 0.3],
+  ["polyisocyanurate board", 9, 51.3, "", "", 1.5],
+  ["air space", "1 1/2", "", "", BATTENS, 0.5],
+  ["metal roofing", "", "none", "", "", 1.2],
+];
+
+/** Wall and roof, inside to outside: R, U, the code, the dew point and the year. */
+export const assemblies = sheet(
+  "Assemblies",
+  "Wall and roof, inside to outside: R and U, what the code asks, the dew point on the design day and a year of wetting and drying.",
+  [
+    top(
+      "Wall and roof, inside to outside",
+      "One layer a row. R and vapor are the project's own; where they are blank the built-in materials stand in.",
+    ),
+    table("WallLayers", "Wall", HEAD, wallLayers, 2),
+    table("RoofLayers", "Roof", HEAD, roofLayers, 2),
+    table(
+      "WallFraming",
+      "Framing in the wall: the bucks, each in the place of a board",
+      ["material", "thickness in", "R"],
+      [
+        ["wood buck", 3, 3.75],
+        ["wood buck", 3, 3.75],
+      ],
+      1,
+    ),
+    results("Wall", [
+      { label: "R of the layers, with films", formula: "=SILL.R_STACK(WallLayers,0.68,0.17)" },
+      { label: "U with bucks", name: "WallU", formula: "=SILL.U_FACTOR(WallLayers,WallFraming,,0.68,0.17,Basis)" },
+      { label: "U that the code asks for", formula: '=SILL.U_CODE("wood wall",Basis)' },
+      { label: "First wet face on the design day", formula: "=SILL.DEW_LAYER(WallLayers,Basis)" },
+      {
+        label: "Indoor dew point",
+        formula: '=SILL.DEW_POINT(VLOOKUP("Indoor temperature",Basis,2,0),VLOOKUP("Indoor humidity",Basis,2,0))',
+      },
+    ]),
+    results("Roof", [
+      { label: "R of the layers, with films", formula: "=SILL.R_STACK(RoofLayers,0.61,0.17)" },
+      { label: "U", name: "RoofU", formula: "=SILL.U_FACTOR(RoofLayers,,,0.61,0.17,Basis)" },
+      { label: "U that the code asks for", formula: '=SILL.U_CODE("ceiling",Basis)' },
+      { label: "First wet face on the design day", formula: "=SILL.DEW_LAYER(RoofLayers,Basis)" },
+    ]),
+  ],
+  [
+    { heading: "R by layer, wall", formula: "=SILL.R_SCHEDULE(WallLayers,0.68,0.17,Basis)", room: 14 },
+    { heading: "Through the wall on the design day", formula: "=SILL.DEW_PROFILE(WallLayers,Basis)", room: 14 },
+    { heading: "The wall's year", formula: "=SILL.DEW_MONTHS(WallLayers,Basis)", room: 18 },
+    { heading: "Wood in the wall", formula: "=SILL.DEW_WOOD(WallLayers,Basis)", room: 12 },
+    { heading: "The roof's year", formula: "=SILL.DEW_MONTHS(RoofLayers,Basis)", room: 18 },
+  ],
+);

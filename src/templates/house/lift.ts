@@ -1,0 +1,90 @@
+import { inputs, results, sheet, table, top } from "../layout.ts";
+
+/** Weight of each wall, the sling, the crane, wind on the wall in the air and on its braces. */
+export const lift = sheet(
+  "Lift",
+  "Weight of each wall, the sling, the crane, wind in the air and on the braces.",
+  [
+    top("Lift plan", "Preliminary: the lift is planned by the person who is responsible for it."),
+    inputs("Inputs here", [
+      {
+        label: "Weight of the heaviest wall",
+        name: "LiftWeight",
+        value: 6400,
+        unit: "lb",
+        note: "from the table of weights, windows and columns in",
+      },
+      { label: "Length of the wall", name: "LiftLength", value: 47.75, unit: "ft" },
+      { label: "Area of the wall", name: "LiftArea", value: 472, unit: "ft2" },
+      { label: "Rise of the bridle", name: "BridleRise", value: 16, unit: "ft" },
+      { label: "Radius of the crane", name: "LiftRadius", value: 38, unit: "ft" },
+    ]),
+    table(
+      "Picks",
+      "Bridle of two legs, from the center of gravity",
+      ["pick", "x ft", "y ft"],
+      [
+        ["left", -12, 0],
+        ["right", 12, 0],
+      ],
+      2,
+    ),
+    table(
+      "Chart",
+      "Crane chart, static gross loads",
+      ["radius ft", "capacity lb"],
+      [
+        [20, 17400],
+        [25, 13800],
+        [30, 11400],
+        [35, 9700],
+        [40, 8300],
+        [45, 7000],
+        [50, 5900],
+        [60, 4400],
+      ],
+      0,
+    ),
+    results("Lift", [
+      { label: "Crane", formula: "=SILL.LIFT_CRANE(LiftWeight,LiftRadius,Chart,Basis)", more: 4 },
+      { label: "Wind in the air", formula: "=SILL.LIFT_WIND(LiftArea,LiftWeight,Basis)", more: 3 },
+      {
+        label: "Braces of the standing wall",
+        formula: "=SILL.LIFT_BRACE(LiftLength,10,6,7,45,Basis)",
+        more: 3,
+        note: "six braces, 7 ft up",
+      },
+    ]),
+  ],
+  [
+    { heading: "Sling", formula: "=SILL.LIFT_SLING(LiftWeight,Picks,BridleRise,,Basis)", room: 8 },
+    { heading: "Where to pick", formula: "=SILL.LIFT_PICKS(LiftLength,LiftWeight/LiftLength,2,Basis)", room: 8 },
+  ],
+);
+
+/** What is hauled, load by load. */
+export const truck = sheet(
+  "Truck",
+  "What is hauled, load by load, last in first out.",
+  [
+    top("Truck plan", "Order of the loads is the reverse of the order of work."),
+    table(
+      "Pieces",
+      "Pieces to haul",
+      ["piece", "weight lb", "length ft", "width ft", "thickness in", "count"],
+      [
+        ["panel pack of 8", 4608, 32, 4, 12, 4],
+        ["columns and plates", 2400, 20, 2, 24, 1],
+        ["rafters", 2900, 20, 3.8, 12, 2],
+        ["ridge beam part", 630, 24, 0.5, 18, 2],
+        ["mineral wool pallet", 896, 8, 4, 48, 7],
+        ["polyisocyanurate pallet", 256, 8, 4, 48, 12],
+        ["plywood pack", 2544, 8, 4, 28, 1],
+        ["windows and doors", 1100, 8, 4, 84, 2],
+        ["rolls and screws", 1500, 4, 4, 48, 1],
+        ["siding and furring", 4400, 16, 4, 36, 1],
+      ],
+    ),
+  ],
+  [{ heading: "Loads", formula: "=SILL.TRUCK_LOADS(Pieces,Basis)", name: "TruckLoads", room: 50 }],
+);

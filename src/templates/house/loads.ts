@@ -1,0 +1,47 @@
+import { inputs, results, sheet, table, top } from "../layout.ts";
+
+/** Dead load and snow of the roof, and the combinations on a rafter. */
+export const loads = sheet(
+  "Loads",
+  "Dead load, snow and the combinations on the roof.",
+  [
+    top("Snow and loads on the roof"),
+    inputs("Inputs here", [
+      { label: "Rafters", name: "RafterDead", value: 2.9, unit: "psf" },
+      { label: "Lights and other", name: "OtherDead", value: 1, unit: "psf" },
+      { label: "Rafter spacing", name: "RafterSpacing", value: "4'-0\"", unit: "ft" },
+    ]),
+    results("Roof", [
+      {
+        label: "Layers of the roof",
+        name: "LayerDead",
+        formula: '=SILL.LOAD_DEAD(RoofLayers,"6:12")',
+        note: "on the plan",
+      },
+      {
+        label: "Dead load in all",
+        name: "RoofDead",
+        formula: "=LayerDead+RafterDead+OtherDead",
+        unit: "psf",
+        format: "0.0",
+      },
+      { label: "Snow that governs", name: "RoofSnow", formula: "=MAX(INDEX(Snow,0,2))", unit: "psf", format: "0.0" },
+      { label: "Live load of the roof", name: "RoofLive", formula: '=SILL.LOAD_LIVE("roof",64,,,"6:12",Basis)' },
+    ]),
+    table(
+      "RoofLoads",
+      "Loads on the roof, psf on the plan",
+      ["load", "value"],
+      [
+        ["D", "=RoofDead"],
+        ["Lr", "=RoofLive"],
+        ["S", "=RoofSnow"],
+      ],
+      2,
+    ),
+  ],
+  [
+    { heading: "Snow on the roof", formula: "=SILL.LOAD_SNOW(Basis)", name: "Snow", room: 12 },
+    { heading: "Combinations on the roof, psf", formula: "=SILL.LOAD_COMBINE(RoofLoads,Basis)", room: 24 },
+  ],
+);

@@ -1,0 +1,124 @@
+import { checks, inputs, results, sheet, table, top } from "../layout.ts";
+
+/** The crew, the tasks, and ways to set the windows. */
+export const labor = sheet(
+  "Labor",
+  "The crew, the tasks, and ways to set the windows.",
+  [
+    top("Labor", "Hours a unit are this crew's own."),
+    table(
+      "Crew",
+      "Crew",
+      ["worker", "number", "wage $/h"],
+      [
+        ["lead", 1, 41],
+        ["carpenter", 3, 33],
+        ["helper", 1, 24],
+      ],
+      1,
+    ),
+    table(
+      "Tasks",
+      "Tasks",
+      ["task", "quantity", "rate h/unit"],
+      [
+        ["columns and plates", 24, 0.8],
+        ["panels on the deck", 15, 3],
+        ["wall membrane", 1600, 0.01],
+        ["boards", 3200, 0.012],
+        ["furring", 1000, 0.018],
+        ["windows on the deck", 10, 1.6],
+        ["lift and brace", 4, 14],
+        ["rafters and ridge", 28, 1.5],
+        ["roof panels", 17, 3.4],
+        ["roof membrane and boards", 1950, 0.045],
+        ["doors and wide opening", 3, 4],
+        ["siding", 1600, 0.045],
+        ["strips and lining", 1600, 0.03],
+      ],
+    ),
+    table(
+      "Ways",
+      "Ways to set the ten windows",
+      ["way", "hours each", "set-up h", "crew size", "machine $/h"],
+      [
+        ["flat on the deck", 1.6, 9, 2, ""],
+        ["standing", 2.7, 2, 2, 48],
+      ],
+      1,
+    ),
+    results("Crew", [
+      {
+        label: "The crew an hour, and its mean wage",
+        name: "CrewRate",
+        formula: "=SILL.LABOR_RATE(Crew,Basis)",
+        more: 2,
+      },
+      {
+        label: "Mean wage",
+        name: "MeanWage",
+        formula: "=INDEX(SILL.LABOR_RATE(Crew,Basis),1,2)",
+        unit: "$/h",
+        format: "0.00",
+      },
+      { label: "Ten windows, the first in 2 h", formula: "=SILL.LABOR_LEARNING(2,10,Basis)" },
+    ]),
+  ],
+  [
+    {
+      heading: "Hours, days and cost",
+      formula: "=SILL.LABOR_SCHEDULE(Tasks,,,,,MeanWage,Basis)",
+      name: "Schedule",
+      room: 22,
+    },
+    {
+      heading: "Windows: flat on the deck or standing",
+      formula: "=SILL.LABOR_COMPARE(10,Ways,,,,MeanWage,Basis)",
+      room: 8,
+    },
+  ],
+);
+
+/** Cost lines, risk and the price. */
+export const bid = sheet(
+  "Bid",
+  "Cost lines, risk and the price.",
+  [
+    top("Bid build-up", "The bid takes the contingency share of the basis; the simulated one stands beside it."),
+    table(
+      "CostLines",
+      "Cost lines, the office's first-day figures",
+      ["line", "amount $", "kind", "low $", "high $"],
+      [
+        ["shell labor", 23400, "labor", 21000, 28500],
+        ["materials", 77930, "material", 74000, 86000],
+        ["crane and lift", 3750, "equipment", 3200, 5200],
+        ["freight", 2100, "equipment", 1800, 2900],
+        ["slab and foundation", 21400, "subcontract", 20000, 25000],
+        ["steel roofing", 15100, "subcontract", 14300, 17600],
+      ],
+    ),
+    inputs("Inputs here", [{ label: "Floor area", name: "FloorArea", value: 1536, unit: "ft2" }]),
+    results("Price", [
+      {
+        label: "Cost lines together",
+        name: "CostTotal",
+        formula: "=SUM(INDEX(CostLines,0,2))",
+        unit: "$",
+        format: "#,##0",
+      },
+      { label: "Price", name: "Price", formula: "=MAX(INDEX(Bid,0,5))", unit: "$", format: "#,##0" },
+      { label: "Price a square foot of floor", formula: "=SILL.COST_PERAREA(Price,FloorArea)" },
+    ]),
+    checks([
+      {
+        label: "The price is above the cost",
+        formula: '=IF(Price>CostTotal,"ok","the price is below the cost lines")',
+      },
+    ]),
+  ],
+  [
+    { heading: "Build-up", formula: "=SILL.COST_BID(CostLines,Basis)", name: "Bid", room: 20 },
+    { heading: "Contingency by simulation", formula: "=SILL.COST_CONTINGENCY(CostLines,Basis)", room: 10 },
+  ],
+);

@@ -1,0 +1,136 @@
+import { inputs, results, sheet, table, top } from "../layout.ts";
+
+const LVL = ["LVL of the maker", "LVL", 2600, 1550, 285, 750, 2510, 2000000, 1016500, 0.5];
+
+/** The panel between columns, columns, rafters, ridge beam and posts, screws. */
+export const structure = sheet(
+  "Structure",
+  "The panel between columns, columns, rafters, ridge beam, posts and screws: first checks for the engineer.",
+  [
+    top("Panel, columns, beams and screws", "First checks, allowable stress. The engineer of record decides."),
+    table(
+      "PanelValues",
+      "Panel, of a foot of width, as its report gives them",
+      ["value", "along", "across", "unit"],
+      [
+        ["E", 1800000, 400000, "psi"],
+        ["Fb", 1600, 500, "psi"],
+        ["Fv", 130, 130, "psi"],
+        ["Fs", 130, 90, "psi"],
+        ["G", 80000, 25000, "psi"],
+        ["S", 4.5, 4.5, "in3/ft"],
+        ["I", 3.375, 3.375, "in4/ft"],
+        ["thickness", 1.5, 1.5, "in"],
+      ],
+      1,
+    ),
+    table(
+      "OwnWood",
+      "Material of the rafters and the ridge beam, by the maker's report",
+      ["material", "kind", "Fb", "Ft", "Fv", "Fcp", "Fc", "E", "Emin", "G"],
+      [LVL],
+      1,
+    ),
+    table(
+      "ScrewMembers",
+      "Panel screw: panel on the column",
+      ["member", "thickness in", "gravity"],
+      [
+        ["side", 1.5, 0.5],
+        ["main", 1.5, 0.42],
+      ],
+      0,
+    ),
+    inputs("Inputs here", [
+      { label: "Column length", name: "ColumnLength", value: "9'-10 1/2\"", unit: "ft" },
+      {
+        label: "Roof on a long wall",
+        name: "RoofOnWall",
+        value: 9.333,
+        unit: "ft",
+        note: "half of the rafter and the overhang",
+      },
+      { label: "Rafter span", name: "RafterSpan", value: 16, unit: "ft", note: "on the plan" },
+      { label: "Ridge beam span", name: "RidgeSpan", value: 16, unit: "ft", note: "three spans" },
+      { label: "Post length", name: "PostLength", value: 16.4, unit: "ft" },
+    ]),
+    results("Loads on them", [
+      {
+        label: "Greatest wind on a panel",
+        name: "PanelWind",
+        formula: '=MAX(ABS(SILL.WIND_CLADDING("wall",5,32,Basis)))',
+        unit: "psf",
+        format: "0.0",
+        note: "strength level, end of a wall",
+      },
+      {
+        label: "Wind on a column",
+        name: "ColumnWind",
+        formula: '=8*MAX(ABS(SILL.WIND_CLADDING("wall",4,80,Basis)))',
+        unit: "plf",
+        format: "0",
+        note: "8 ft of wall, strength level",
+      },
+      {
+        label: "Roof on a column",
+        name: "ColumnAxial",
+        formula: "=8*RoofOnWall*(RoofDead+0.75*RoofSnow)",
+        unit: "lb",
+        format: "#,##0",
+        note: "D + 0.75 S, 8 ft of wall",
+      },
+      { label: "Load on a rafter", name: "RafterLoad", formula: "=4*(RoofDead+RoofSnow)", unit: "plf", format: "0" },
+      {
+        label: "Load on the ridge beam",
+        name: "RidgeLoad",
+        formula: "=RafterSpan*(RoofDead+RoofSnow)",
+        unit: "plf",
+        format: "0",
+      },
+      { label: "Load on a post", name: "PostLoad", formula: "=RidgeSpan*RidgeLoad", unit: "lb", format: "#,##0" },
+    ]),
+    results("Single results", [
+      {
+        label: "Widest column spacing for the panel",
+        formula: '=INDEX(SILL.PANEL_SPAN(PanelValues,PanelWind,2,"along","L/180","wind",Basis),2,2)',
+        unit: "in",
+        format: "0",
+        note: "columns stand 96 in apart",
+      },
+      {
+        label: "A post carries",
+        name: "PostCapacity",
+        formula: '=SILL.WOOD_COLUMN("5.5 x 5.5","Douglas fir-larch No. 1",PostLength,,"snow",Basis)',
+      },
+      { label: "Post, load over capacity", formula: "=PostLoad/PostCapacity", format: "0.00" },
+      {
+        label: "A panel screw, sideways",
+        name: "ScrewLateral",
+        formula: '=SILL.FASTENER_LATERAL("wood screw",0.242,ScrewMembers,,,,"wind",Basis)',
+      },
+    ]),
+  ],
+  [
+    {
+      heading: "Panel of a wall, two spans of 8 ft",
+      formula: '=SILL.PANEL_CHECK(PanelValues,96,PanelWind,2,"along","L/180","wind",Basis)',
+      room: 9,
+    },
+    {
+      heading: "Column, three 2x6",
+      formula:
+        '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF No. 2",ColumnLength,ColumnAxial,ColumnWind,,"wind","L/180","nailed",Basis)',
+      room: 9,
+    },
+    {
+      heading: "Rafter 3 1/2 x 11 7/8",
+      formula: '=SILL.WOOD_CHECK("3.5 x 11.875",OwnWood,RafterSpan,RafterLoad,,,"snow","L/240",Basis)',
+      room: 9,
+    },
+    {
+      heading: "Ridge beam 5 1/4 x 18",
+      formula: '=SILL.WOOD_CHECK("5.25 x 18",OwnWood,RidgeSpan,RidgeLoad,3,,"snow","L/240",Basis)',
+      room: 9,
+    },
+  ],
+);

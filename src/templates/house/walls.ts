@@ -1,0 +1,79 @@
+import { results, sheet, table, top } from "../layout.ts";
+
+const opening = (name: string, size: readonly [string, string], sill: string, left: string, wall: string) =>
+  [name, ...size, 1, sill, left, wall] as const;
+
+const WINDOW = ["4'-0\"", "4'-6\""] as const;
+const NARROW = ["3'-0\"", "4'-6\""] as const;
+const HIGH = ["3'-0\"", "2'-0\""] as const;
+const DOOR = ["3'-4\"", "6'-11\""] as const;
+const SILL = "2'-9\"";
+const FLOOR = "0'-0\"";
+
+/** Area of the openings whose names begin with a word. */
+const areaOf = (word: string): string =>
+  `=SUM(INDEX(SILL.WALL_AREA(Walls,FILTER(Openings,LEFT(INDEX(Openings,0,1),${word.length})="${word}")),0,3))/2`;
+
+/** Walls and openings: typed once, used by every takeoff. */
+export const walls = sheet(
+  "Walls",
+  "Walls and openings: typed once, used by every takeoff; areas and columns of each wall.",
+  [
+    top(
+      "Walls and openings",
+      "One wall and one opening a row; spare rows are there to type into. Left edges from the left end of the wall, seen from outside; sills from the top of the slab.",
+    ),
+    table(
+      "Walls",
+      "Walls",
+      ["wall", "length ft", "height ft", "rise ft", "top"],
+      [
+        ["south", "47'-9\"", "9'-10 1/2\""],
+        ["north", "47'-9\"", "9'-10 1/2\""],
+        ["east", "32'-0\"", "9'-10 1/2\"", "8'-0\"", "gable"],
+        ["west", "32'-0\"", "9'-10 1/2\"", "8'-0\"", "gable"],
+      ],
+    ),
+    table(
+      "Openings",
+      "Openings, rough size in the panel",
+      ["opening", "width ft", "height ft", "count", "sill ft", "left ft", "wall"],
+      [
+        opening("window S1", WINDOW, SILL, "2'-0\"", "south"),
+        opening("window S2", WINDOW, SILL, "10'-0\"", "south"),
+        opening("door S", DOOR, FLOOR, "18'-4\"", "south"),
+        opening("window S3", WINDOW, SILL, "26'-0\"", "south"),
+        opening("window S4", WINDOW, SILL, "34'-0\"", "south"),
+        opening("window S5", WINDOW, SILL, "42'-0\"", "south"),
+        opening("window N1", HIGH, "6'-0\"", "10'-6\"", "north"),
+        opening("window N2", HIGH, "6'-0\"", "34'-6\"", "north"),
+        opening("window E1", NARROW, SILL, "2'-6\"", "east"),
+        opening("door E", DOOR, FLOOR, "18'-4\"", "east"),
+        opening("window E2", NARROW, SILL, "26'-6\"", "east"),
+        opening("window W1", NARROW, SILL, "2'-6\"", "west"),
+        opening("wide opening W", ["12'-0\"", "8'-6\""], FLOOR, "18'-0\"", "west"),
+      ],
+    ),
+    table(
+      "RoofPlanes",
+      "Roof planes: length, and height along the slope",
+      ["wall", "length ft", "height ft"],
+      [
+        ["south plane", "50'-0\"", "19'-4 9/16\""],
+        ["north plane", "50'-0\"", "19'-4 9/16\""],
+      ],
+      1,
+    ),
+    results("All walls", [
+      { label: "Net area", name: "NetWallArea", formula: '=VLOOKUP("total",WallAreas,4,FALSE)', unit: "ft2" },
+      { label: "Area of openings", name: "OpeningArea", formula: '=VLOOKUP("total",WallAreas,3,FALSE)', unit: "ft2" },
+      { label: "Windows", name: "WindowArea", formula: areaOf("window") },
+      { label: "Doors", name: "DoorArea", formula: areaOf("door") },
+      { label: "Roof", name: "RoofArea", formula: "=SUM(INDEX(SILL.WALL_AREA(RoofPlanes),0,4))/2", unit: "ft2" },
+    ]),
+  ],
+  [
+    { heading: "Areas", formula: "=SILL.WALL_AREA(Walls,Openings)", name: "WallAreas", room: 14 },
+    { heading: "Columns", formula: "=SILL.WALL_COLUMNS(Walls,Openings,Basis)", name: "Columns", room: 60 },
+  ],
+);

@@ -1,0 +1,47 @@
+import { describe, expect, test } from "vitest";
+import { optional } from "../../../src/functions/declare/param.ts";
+import { length, number, text } from "../../../src/functions/declare/scalar.ts";
+import { table } from "../../../src/functions/declare/table.ts";
+
+const wall = table(
+  {
+    wall: text({ says: "name" }),
+    length: length("ft", { says: "length", min: 0, max: 500 }),
+    setUp: optional(number({ says: "set-up" }), 0, "none"),
+    beam: optional(text({ says: "a name that ends like a unit", heads: ["load in"] }), "", ""),
+  },
+  { says: "walls" },
+);
+const notes = { assume: () => {}, caution: () => {} };
+const read = (...heads: string[]) => wall.read([heads, [2, "north", 12]], "walls", notes).value[0];
+
+describe("headings with units", () => {
+  test.each(["length", "length ft", "length, ft", "length (ft)", "Length [ft]", "LENGTH FT"])("%s", (head) => {
+    expect(read("set-up h", "wall", head)).toMatchObject({ wall: "north", length: 12, setUp: 2 });
+  });
+
+  test.each(["set-up h", "setup h", "set up", "set-up, h"])("%s names the column setUp", (head) => {
+    expect(read(head, "wall", "length ft")).toMatchObject({ setUp: 2 });
+  });
+
+  test.each(["length in", "length, in", "length (m)"])("%s over a column in feet is refused", (head) => {
+    expect(() => read("set-up", "wall", head)).toThrow(/read in ft/);
+  });
+
+  test("a name whose last word is a unit too stays the name that it is", () => {
+    expect(
+      wall.read(
+        [
+          ["wall", "length ft", "load in"],
+          ["north", 12, "x"],
+        ],
+        "walls",
+        notes,
+      ).value[0],
+    ).toMatchObject({ beam: "x" });
+  });
+
+  test("an unknown heading is still named", () => {
+    expect(() => read("set-up", "wall", "lenght ft")).toThrow(/"lenght ft"/);
+  });
+});
