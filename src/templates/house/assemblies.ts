@@ -36,13 +36,10 @@ export const assemblies = sheet(
     table("RoofLayers", "Roof", HEAD, roofLayers, 2),
     table(
       "WallFraming",
-      "Framing in the wall: the bucks, each in the place of a board",
+      "Framing beside the wall's layers, one by one: the bucks stand in the place of the boards",
       ["material", "thickness in", "R"],
-      [
-        ["wood buck", 3, 3.75],
-        ["wood buck", 3, 3.75],
-      ],
-      1,
+      wallLayers.map(([material]) => (material === "mineral wool board" ? ["wood buck", 3, 3.75] : ["same", "", ""])),
+      2,
     ),
     results("Wall", [
       { label: "R of the layers, with films", formula: "=SILL.R_STACK(WallLayers,0.68,0.17)" },

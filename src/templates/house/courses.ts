@@ -43,7 +43,7 @@ export const cutting = sheet(
       [["plywood 4 x 8", 96, 48, 34]],
       1,
     ),
-    table("BuckStock", "Buck stock", ["stock", "length in", "width in", "price"], [["2x10, 16 ft", 192, "", 31]], 1),
+    table("BuckStock", "Buck stock", ["stock", "length in", "price"], [["2x10, 16 ft", 192, 31]], 1),
     results("To buy", [
       {
         label: "Lining sheets",

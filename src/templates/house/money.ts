@@ -65,6 +65,7 @@ export const labor = sheet(
     ]),
   ],
   [
+    { heading: "Rate of the crew", formula: "=SILL.LABOR_RATE(Crew,Basis)", name: "CrewRate", room: 4 },
     {
       heading: "Hours, days and cost",
       formula: "=SILL.LABOR_SCHEDULE(Tasks,,,,,MeanWage,Basis)",

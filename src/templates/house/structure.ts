@@ -100,7 +100,7 @@ export const structure = sheet(
       {
         label: "A post carries",
         name: "PostCapacity",
-        formula: '=SILL.WOOD_COLUMN("5.5 x 5.5","Douglas fir-larch No. 1",PostLength,,"snow",Basis)',
+        formula: '=SILL.WOOD_COLUMN("6x6","Douglas fir-larch No. 1",PostLength,,"snow",Basis)',
       },
       { label: "Post, load over capacity", formula: "=PostLoad/PostCapacity", format: "0.00" },
       {
