@@ -44,6 +44,8 @@ export interface Spill {
   readonly name?: string;
   /** rows kept free, the row of headings counted */
   readonly room: number;
+  /** columns of what is no function of ours */
+  readonly columns?: number;
   readonly says?: string;
 }
 
@@ -217,8 +219,8 @@ function room(format: string): TemplateCell {
 }
 
 /** The columns of what a formula spills, from the outermost function of ours in it. */
-function columnsOf({ formula, heading: words }: Spill): { format: string; width: number }[] {
-  const columns = returnsOf(formula)?.columns ?? [{ name: words, unit: "" }];
+function columnsOf({ formula, columns: count = 1 }: Spill): { format: string; width: number }[] {
+  const columns = returnsOf(formula)?.columns ?? Array.from({ length: count }, () => ({ name: "", unit: "" }));
   return columns.map(({ name, unit }, c) => ({
     format: formatOf(unit),
     width: Math.min(WIDEST, Math.max(c === 0 ? 18 : NARROWEST, name.length + (unit === "" ? 2 : unit.length + 4))),

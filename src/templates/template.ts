@@ -43,19 +43,3 @@ export const label = cell("label");
 export const input = cell("input");
 export const result = cell("result");
 export const note = cell("note");
-
-/** A cell that stays empty but has a format, for what spills into it. */
-export const spilled = (format: string): TemplateCell => ({ is: "", ...(format === "" ? {} : { format }) });
-
-/**
- * Rows for a table that spills: the formula in the first cell, and the formats of the columns in every cell that it may fill.
- * @param formats number format of each column, "" for text
- * @param rows rows to keep free, the row of headings counted
- */
-export function spillBlock(formula: string, formats: readonly string[], rows: number): (TemplateCell | undefined)[][] {
-  return Array.from({ length: rows }, (_, r) =>
-    formats.map((format, c) =>
-      r === 0 && c === 0 ? { is: formula, ...(format === "" ? {} : { format }) } : spilled(format),
-    ),
-  );
-}

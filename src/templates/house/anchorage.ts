@@ -1,7 +1,7 @@
 import { results, sheet, table, top } from "../layout.ts";
 
 const line = (name: string, length: string, arm: string, per: string) =>
-  [name, `=VLOOKUP("${per}",BaseShear,4,FALSE)/2`, length, "9'-10 1/2\"", "", 1, arm] as const;
+  [name, `=VLOOKUP("${name} wall: ${per}",BaseShear,4,FALSE)`, length, "9'-10 1/2\"", "", 1, arm] as const;
 
 /** Shear lines, hold-downs and anchors. */
 export const anchorage = sheet(
@@ -27,7 +27,7 @@ export const anchorage = sheet(
     table(
       "Capacities",
       "Hold-downs on hand",
-      ["size", "lb"],
+      ["size", "capacity lb"],
       [
         ["small", 3000],
         ["medium", 5500],

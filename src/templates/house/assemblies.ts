@@ -23,10 +23,10 @@ const roofLayers: readonly (readonly Cell[])[] = [
   ["metal roofing", "", "none", "", "", 1.2],
 ];
 
-/** Wall and roof, inside to outside: R, U, the code, the dew point and the year. */
+/** Wall and roof, inside to outside: R, U, the code and the dew point. */
 export const assemblies = sheet(
   "Assemblies",
-  "Wall and roof, inside to outside: R and U, what the code asks, the dew point on the design day and a year of wetting and drying.",
+  "Wall and roof, inside to outside: R and U, what the code asks and the dew point on the design day.",
   [
     top(
       "Wall and roof, inside to outside",
@@ -41,9 +41,23 @@ export const assemblies = sheet(
       wallLayers.map(([material]) => (material === "mineral wool board" ? ["wood buck", 3, 3.75] : ["same", "", ""])),
       2,
     ),
+    table(
+      "WallScrews",
+      "Screws through the boards, by row of the layers above",
+      ["fixing", "diameter in", "per ft2", "layer row"],
+      [
+        ["steel screw", 0.242, "=1/2.667", 6],
+        ["steel screw", 0.242, "=1/2.667", 7],
+      ],
+      0,
+    ),
     results("Wall", [
       { label: "R of the layers, with films", formula: "=SILL.R_STACK(WallLayers,0.68,0.17)" },
-      { label: "U with bucks", name: "WallU", formula: "=SILL.U_FACTOR(WallLayers,WallFraming,,0.68,0.17,Basis)" },
+      {
+        label: "U with bucks",
+        name: "WallU",
+        formula: "=SILL.U_FACTOR(WallLayers,WallFraming,WallScrews,0.68,0.17,Basis)",
+      },
       { label: "U that the code asks for", formula: '=SILL.U_CODE("wood wall",Basis)' },
       { label: "First wet face on the design day", formula: "=SILL.DEW_LAYER(WallLayers,Basis)" },
       {
@@ -53,7 +67,7 @@ export const assemblies = sheet(
     ]),
     results("Roof", [
       { label: "R of the layers, with films", formula: "=SILL.R_STACK(RoofLayers,0.61,0.17)" },
-      { label: "U", name: "RoofU", formula: "=SILL.U_FACTOR(RoofLayers,,,0.61,0.17,Basis)" },
+      { label: "U", name: "RoofU", formula: "=1/SILL.R_STACK(RoofLayers,0.61,0.17)" },
       { label: "U that the code asks for", formula: '=SILL.U_CODE("ceiling",Basis)' },
       { label: "First wet face on the design day", formula: "=SILL.DEW_LAYER(RoofLayers,Basis)" },
     ]),
@@ -61,8 +75,27 @@ export const assemblies = sheet(
   [
     { heading: "R by layer, wall", formula: "=SILL.R_SCHEDULE(WallLayers,0.68,0.17,Basis)", room: 14 },
     { heading: "Through the wall on the design day", formula: "=SILL.DEW_PROFILE(WallLayers,Basis)", room: 14 },
+  ],
+);
+
+/** Wall and roof over the year: wetting and drying, and the wood in them. */
+export const moisture = sheet(
+  "Moisture",
+  "Wall and roof over the twelve months: wetting and drying, and the moisture of the wood in them.",
+  [
+    top(
+      "Twelve months of wetting and drying",
+      "The layers stand on the sheet Assemblies; climate and indoor moisture come from the basis.",
+    ),
+    results("Surface inside", [
+      { label: "Wall, temperature factor", formula: "=SILL.TEMPERATURE_FACTOR(WallLayers,Basis)", more: 4 },
+      { label: "Roof, temperature factor", formula: "=SILL.TEMPERATURE_FACTOR(RoofLayers,Basis)", more: 4 },
+    ]),
+  ],
+  [
     { heading: "The wall's year", formula: "=SILL.DEW_MONTHS(WallLayers,Basis)", room: 18 },
-    { heading: "Wood in the wall", formula: "=SILL.DEW_WOOD(WallLayers,Basis)", room: 12 },
     { heading: "The roof's year", formula: "=SILL.DEW_MONTHS(RoofLayers,Basis)", room: 18 },
+    { heading: "Wood in the wall", formula: "=SILL.DEW_WOOD(WallLayers,Basis)", room: 40 },
+    { heading: "Wood in the roof", formula: "=SILL.DEW_WOOD(RoofLayers,Basis)", room: 40 },
   ],
 );

@@ -25,7 +25,7 @@ export const energy = sheet(
       { label: "Heat loss of a year", formula: "=SILL.HEATLOSS_YEAR(Areas,Airflow,Basis)" },
       {
         label: "Slab edge, 160 ft, 4 ft deep",
-        formula: '=SILL.HEATLOSS_GROUND("slab",160,,"R-10 4 ft vertical",Basis)',
+        formula: '=SILL.HEATLOSS_GROUND("slab",160,FloorArea,"R-10 4 ft vertical",Basis)',
         more: 1,
       },
       { label: "Air tightness against the code", formula: "=SILL.AIR_CODE(Basis)", more: 2 },

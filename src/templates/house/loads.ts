@@ -25,8 +25,23 @@ export const loads = sheet(
         unit: "psf",
         format: "0.0",
       },
-      { label: "Snow that governs", name: "RoofSnow", formula: "=MAX(INDEX(Snow,0,2))", unit: "psf", format: "0.0" },
-      { label: "Live load of the roof", name: "RoofLive", formula: '=SILL.LOAD_LIVE("roof",64,,,"6:12",Basis)' },
+      {
+        label: "Snow that governs",
+        name: "RoofSnow",
+        formula: "=MAX(INDEX(Snow,0,2))",
+        unit: "psf",
+        format: "0.0",
+        note: "strength level, as the standard of 2022 has it",
+      },
+      {
+        label: "Balanced snow",
+        name: "BalancedSnow",
+        formula: '=VLOOKUP("balanced, design",Snow,2,FALSE)',
+        unit: "psf",
+        format: "0.0",
+        note: "strength level",
+      },
+      { label: "Live load of the roof", name: "RoofLive", formula: '=SILL.LOAD_LIVE("roof",64,Basis)' },
     ]),
     table(
       "RoofLoads",
@@ -41,6 +56,7 @@ export const loads = sheet(
     ),
   ],
   [
+    { heading: "Uplift at the bearing of the roof", formula: "=SILL.WIND_UPLIFT(RoofDead,16,Basis)", room: 6 },
     { heading: "Snow on the roof", formula: "=SILL.LOAD_SNOW(Basis)", name: "Snow", room: 12 },
     { heading: "Combinations on the roof, psf", formula: "=SILL.LOAD_COMBINE(RoofLoads,Basis)", room: 24 },
   ],

@@ -55,8 +55,8 @@ export const order = sheet(
     table(
       "FurringScrewRows",
       "Furring screws, 16 in apart on the strips",
-      ["row", "length ft", "spacing in"],
-      [["strips, without their waste", "=INDEX(OrderFurring,2,2)/1.05", 16]],
+      ["row", "length ft", "spacing in", "rows", "count"],
+      [["half of the strips, without their waste", "=INDEX(OrderFurring,2,2)/1.05/2", 16, 1, 2]],
       0,
     ),
     table(
@@ -126,7 +126,7 @@ export const order = sheet(
   [
     { heading: "With prices", formula: "=SILL.COST_ORDER(OrderList,Prices)", name: "Priced", room: 24 },
     { heading: "Membrane, walls", formula: "=SILL.ROLLS(Walls,36,75,Openings,Basis)", name: "OrderMembrane", room: 5 },
-    { heading: "Membrane, roof", formula: "=SILL.ROLLS(RoofPlanes,36,75,,Basis)", name: "OrderRoofMembrane", room: 5 },
+    { heading: "Membrane, roof", formula: "=SILL.ROLLS(RoofPlanes,36,75,Basis)", name: "OrderRoofMembrane", room: 5 },
     { heading: "Tape", formula: "=SILL.TAPE(Openings,75,Basis)", name: "OrderTape", room: 5 },
     {
       heading: "Boards, walls",
@@ -136,13 +136,13 @@ export const order = sheet(
     },
     {
       heading: "Boards, roof",
-      formula: '=SILL.BOARDS(RoofPlanes,"4x8",{3,3,3},,Basis)',
+      formula: '=SILL.BOARDS(RoofPlanes,"4x8",{3,3,3},Basis)',
       name: "OrderRoofBoards",
       room: 6,
     },
     {
       heading: "Boards, slab edge",
-      formula: '=SILL.BOARDS(SlabEdge,"4x8",{3},,Basis)',
+      formula: '=SILL.BOARDS(SlabEdge,"4x8",{3},Basis)',
       name: "OrderEdgeBoards",
       room: 6,
     },

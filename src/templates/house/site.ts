@@ -41,6 +41,7 @@ export const site = sheet("Site", "Site basis: what most formulas share, each fi
       ["Simple rafters", "yes"],
       ["Winter wind", 0.55],
       ["Design method", "allowable"],
+      ["Load level", "strength", "", "of the wind forces on the sheets"],
     ],
     "Indoor and climate": [
       ["Indoor temperature", 68, "F"],

@@ -1,4 +1,4 @@
-import { inputs, results, sheet, table, top } from "../layout.ts";
+import { checks, inputs, results, sheet, table, top } from "../layout.ts";
 
 const LVL = ["LVL of the maker", "LVL", 2600, 1550, 285, 750, 2510, 2000000, 1016500, 0.5];
 
@@ -20,6 +20,7 @@ export const structure = sheet(
         ["G", 80000, 25000, "psi"],
         ["S", 4.5, 4.5, "in3/ft"],
         ["I", 3.375, 3.375, "in4/ft"],
+        ["Q", 12, 12, "in2/ft"],
         ["thickness", 1.5, 1.5, "in"],
       ],
       1,
@@ -32,12 +33,41 @@ export const structure = sheet(
       1,
     ),
     table(
+      "PostWood",
+      "Material of the posts: 5 x 5 and larger, Douglas fir-larch No. 1, from memory; check it against the supplement",
+      ["material", "kind", "Fb", "Ft", "Fv", "Fcp", "Fc", "E", "Emin", "G"],
+      [["Douglas fir-larch No. 1 post", "sawn", 1200, 825, 170, 625, 1000, 1600000, 580000, 0.5]],
+      0,
+    ),
+    table(
       "ScrewMembers",
       "Panel screw: panel on the column",
       ["member", "thickness in", "gravity"],
       [
         ["side", 1.5, 0.5],
         ["main", 1.5, 0.42],
+      ],
+      0,
+    ),
+    table(
+      "WallCase",
+      "What goes with the wind on the walls",
+      ["Basis", "Value"],
+      [
+        ["load duration", "wind"],
+        ["deflection limit", "L/180"],
+        ["ply fastening", "nailed"],
+      ],
+      0,
+    ),
+    table(
+      "RoofCase",
+      "What goes with the snow on the roof, whose loads stand at allowable level here",
+      ["Basis", "Value"],
+      [
+        ["load duration", "snow"],
+        ["deflection limit", "L/240"],
+        ["load level", "allowable"],
       ],
       0,
     ),
@@ -74,16 +104,23 @@ export const structure = sheet(
       {
         label: "Roof on a column",
         name: "ColumnAxial",
-        formula: "=8*RoofOnWall*(RoofDead+0.75*RoofSnow)",
+        formula: "=8*RoofOnWall*(RoofDead+0.75*0.7*BalancedSnow)",
         unit: "lb",
         format: "#,##0",
-        note: "D + 0.75 S, 8 ft of wall",
+        note: "D + 0.525 S, 8 ft of wall",
       },
-      { label: "Load on a rafter", name: "RafterLoad", formula: "=4*(RoofDead+RoofSnow)", unit: "plf", format: "0" },
+      {
+        label: "Load on a rafter",
+        name: "RafterLoad",
+        formula: "=4*(RoofDead+0.7*RoofSnow)",
+        unit: "plf",
+        format: "0",
+        note: "D + 0.7 S",
+      },
       {
         label: "Load on the ridge beam",
         name: "RidgeLoad",
-        formula: "=RafterSpan*(RoofDead+RoofSnow)",
+        formula: "=RafterSpan*(RoofDead+0.7*BalancedSnow)",
         unit: "plf",
         format: "0",
       },
@@ -92,7 +129,7 @@ export const structure = sheet(
     results("Single results", [
       {
         label: "Widest column spacing for the panel",
-        formula: '=INDEX(SILL.PANEL_SPAN(PanelValues,PanelWind,2,"along","L/180","wind",Basis),2,2)',
+        formula: '=INDEX(SILL.PANEL_SPAN(PanelValues,PanelWind,2,"along",WallCase,Basis),2,2)',
         unit: "in",
         format: "0",
         note: "columns stand 96 in apart",
@@ -100,36 +137,62 @@ export const structure = sheet(
       {
         label: "A post carries",
         name: "PostCapacity",
-        formula: '=SILL.WOOD_COLUMN("6x6","Douglas fir-larch No. 1",PostLength,,"snow",Basis)',
+        formula: '=SILL.WOOD_COLUMN("5.5 x 5.5",PostWood,PostLength,RoofCase,Basis)',
       },
       { label: "Post, load over capacity", formula: "=PostLoad/PostCapacity", format: "0.00" },
       {
         label: "A panel screw, sideways",
         name: "ScrewLateral",
-        formula: '=SILL.FASTENER_LATERAL("wood screw",0.242,ScrewMembers,,,,"wind",Basis)',
+        formula: '=SILL.FASTENER_LATERAL("wood screw",0.242,ScrewMembers,WallCase,Basis)',
+      },
+    ]),
+    table(
+      "Worst",
+      "The worst ratio of each table below",
+      ["member", "ratio"],
+      [
+        ["panel", "=INDEX(PanelRatio,2,5)"],
+        ["column", "=INDEX(ColumnRatio,2,5)"],
+        ["rafter", "=INDEX(RafterRatio,2,5)"],
+        ["ridge beam", "=INDEX(RidgeRatio,2,5)"],
+      ],
+      0,
+    ),
+    checks([
+      {
+        label: "Post",
+        formula:
+          '=IF(PostLoad<=PostCapacity,"ok","above its capacity: a larger post, or one that is held at mid-height")',
+      },
+      {
+        label: "Panel, column, rafter, beam",
+        formula: '=IF(COUNT(Worst)<4,"a table gives no result",IF(MAX(Worst)<=1,"ok","a check is above its capacity"))',
       },
     ]),
   ],
   [
     {
       heading: "Panel of a wall, two spans of 8 ft",
-      formula: '=SILL.PANEL_CHECK(PanelValues,96,PanelWind,2,"along","L/180","wind",Basis)',
+      name: "PanelRatio",
+      formula: '=SILL.PANEL_CHECK(PanelValues,96,PanelWind,2,"along",WallCase,Basis)',
       room: 9,
     },
     {
       heading: "Column, three 2x6",
-      formula:
-        '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF No. 2",ColumnLength,ColumnAxial,ColumnWind,,"wind","L/180","nailed",Basis)',
+      name: "ColumnRatio",
+      formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF No. 2",ColumnLength,ColumnAxial,ColumnWind,WallCase,Basis)',
       room: 9,
     },
     {
       heading: "Rafter 3 1/2 x 11 7/8",
-      formula: '=SILL.WOOD_CHECK("3.5 x 11.875",OwnWood,RafterSpan,RafterLoad,,,"snow","L/240",Basis)',
+      name: "RafterRatio",
+      formula: '=SILL.WOOD_CHECK("3.5 x 11.875",OwnWood,RafterSpan,RafterLoad,RoofCase,Basis)',
       room: 9,
     },
     {
       heading: "Ridge beam 5 1/4 x 18",
-      formula: '=SILL.WOOD_CHECK("5.25 x 18",OwnWood,RidgeSpan,RidgeLoad,3,,"snow","L/240",Basis)',
+      name: "RidgeRatio",
+      formula: '=SILL.WOOD_CHECK("5.25 x 18",OwnWood,RidgeSpan,RidgeLoad,3,RoofCase,Basis)',
       room: 9,
     },
   ],

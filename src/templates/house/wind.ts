@@ -1,9 +1,9 @@
 import { results, sheet, table, top } from "../layout.ts";
 
-/** Wind on the building: cladding by zone and area, the frame, sideways force, uplift. */
+/** Wind on the building: cladding by zone and area, the frame, sideways force. */
 export const wind = sheet(
   "Wind",
-  "Every cladding pressure, the frame, sideways force and uplift of the building, strength level.",
+  "Every cladding pressure, the frame and sideways force on the building, strength level.",
   [
     top(
       "Wind on the building",
@@ -37,7 +37,6 @@ export const wind = sheet(
   [
     { heading: "Cladding by surface, zone and area", formula: "=SILL.WIND_CLADDING_SCHEDULE(Basis)", room: 60 },
     { heading: "Main frame", formula: "=SILL.WIND_FRAME(Basis)", room: 30 },
-    { heading: "Sideways force", formula: "=SILL.WIND_BASESHEAR(WindLines,Basis)", room: 12 },
-    { heading: "Uplift at the bearing of the roof", formula: "=SILL.WIND_UPLIFT(RoofDead,16,Basis)", room: 6 },
+    { heading: "Sideways force", formula: "=SILL.WIND_BASESHEAR(WindLines,Basis)", name: "BaseShear", room: 12 },
   ],
 );

@@ -1,0 +1,89 @@
+import { describe, expect, test } from "vitest";
+import { HeadlessWorkbook } from "../../src/hosts/tryout/engine/headless.ts";
+import { demo } from "../../src/templates/demo.ts";
+import { templates } from "../../src/templates/index.ts";
+import type { WorkbookTemplate } from "../../src/templates/template.ts";
+import { checkFile } from "../../src/workbook/file/limits.ts";
+import { unknownName } from "../../src/workbook/formula.ts";
+import { addressText } from "../../src/workbook/host.ts";
+import { isErrorText } from "../../src/workbook/scan.ts";
+
+const ASKED = [
+  ...["Site basis", "Wind schedule", "Snow and loads", "Panel, column and screw check", "Hold-down schedule"],
+  ...["Wall assembly and dew point", "Twelve-month moisture", "Whole-house UA", "Wall takeoff and courses"],
+  ...["House courses and cutting list", "Envelope order list with prices", "Lift plan", "Truck plan"],
+  ...["Window labor", "Bid build-up", demo.name],
+];
+
+const formulasOf = ({ sheets }: WorkbookTemplate) =>
+  sheets.flatMap(({ name, rows }) =>
+    rows.flatMap((line, row) =>
+      line.flatMap((cell, column) =>
+        typeof cell?.is === "string" && cell.is.startsWith("=")
+          ? [{ at: addressText({ sheet: name, row, column }), formula: cell.is }]
+          : [],
+      ),
+    ),
+  );
+const withoutTexts = (formula: string) => formula.replace(/"[^"]*"/g, '""');
+
+/** Every cell that shows an error, with it. */
+function errorsIn(workbook: HeadlessWorkbook): string[] {
+  return workbook
+    .file("")
+    .sheets.flatMap((sheet) =>
+      [...sheet.cells].flatMap(([key, { value, formula }]) =>
+        isErrorText(value) ? [`${sheet.name} ${key} ${value} ${formula ?? ""}`] : [],
+      ),
+    );
+}
+
+test("there is a template for each day's work, and the demo", () => {
+  expect(templates.map(({ name }) => name)).toEqual(ASKED);
+});
+
+describe.each(templates.map((template) => [template.name, template] as const))("%s", (_, template) => {
+  const formulas = formulasOf(template);
+  const names = template.names.map(([name]) => name);
+
+  test("has no typed address, no empty place, no long formula, no unknown function", () => {
+    for (const { at, formula } of formulas) {
+      const bare = withoutTexts(formula);
+      expect(bare, at).not.toMatch(/(?<![A-Za-z0-9_.])\$?[A-Z]{1,3}\$?\d+(?![A-Za-z0-9_(])/);
+      expect(bare, at).not.toMatch(/,\s*,/);
+      expect(unknownName(formula), at).toBeUndefined();
+      expect(formula.length, `${at} ${formula}`).toBeLessThanOrEqual(160);
+    }
+  });
+
+  test("knows every name that its formulas use, each once", () => {
+    expect(new Set(names.map((name) => name.toLowerCase())).size).toBe(names.length);
+    for (const { at, formula } of formulas) {
+      for (const [word] of withoutTexts(formula).matchAll(/(?<![A-Za-z0-9_.])[A-Z][A-Za-z0-9]*(?![A-Za-z0-9_.(])/g)) {
+        if (!["FALSE", "TRUE"].includes(word)) expect(names, `${word} in ${at}`).toContain(word);
+      }
+    }
+  });
+
+  test("calculates without an error, and can be written as a file", { timeout: 120_000 }, async () => {
+    const workbook = await HeadlessWorkbook.open(template);
+    await workbook.arrived();
+    const errors = errorsIn(workbook);
+    checkFile(workbook.file("0.0.0"));
+    workbook.dispose();
+    expect(errors).toEqual([]);
+  });
+
+  test("keeps tables that spill beside each other: none stands above another or above anything", () => {
+    for (const { name, rows } of template.sheets) {
+      const spills = rows.flatMap((line, row) =>
+        line.flatMap((cell, column) =>
+          cell?.role === "label" && String(cell.is).startsWith("=") ? [{ row, column }] : [],
+        ),
+      );
+      for (const { row, column } of spills) {
+        for (const below of rows.slice(row + 1)) expect(below[column]?.is ?? "", `${name}, under row ${row}`).toBe("");
+      }
+    }
+  });
+});
