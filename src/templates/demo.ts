@@ -1,5 +1,5 @@
 import { anchorage } from "./house/anchorage.ts";
-import { assemblies } from "./house/assemblies.ts";
+import { assemblies, moisture } from "./house/assemblies.ts";
 import { courses, cutting } from "./house/courses.ts";
 import { energy } from "./house/energy.ts";
 import { lift, truck } from "./house/lift.ts";
@@ -17,6 +17,7 @@ export const demo = workbook("Joinery Shed", [
   site,
   walls,
   assemblies,
+  moisture,
   energy,
   wind,
   loads,

@@ -87,12 +87,9 @@ export const moisture = sheet(
       "Twelve months of wetting and drying",
       "The layers stand on the sheet Assemblies; climate and indoor moisture come from the basis.",
     ),
-    results("Surface inside", [
-      { label: "Wall, temperature factor", formula: "=SILL.TEMPERATURE_FACTOR(WallLayers,Basis)", more: 4 },
-      { label: "Roof, temperature factor", formula: "=SILL.TEMPERATURE_FACTOR(RoofLayers,Basis)", more: 4 },
-    ]),
   ],
   [
+    { heading: "Insulation outside the air barrier", formula: "=SILL.DEW_OUTSIDESHARE(WallLayers,Basis)", room: 8 },
     { heading: "The wall's year", formula: "=SILL.DEW_MONTHS(WallLayers,Basis)", room: 18 },
     { heading: "The roof's year", formula: "=SILL.DEW_MONTHS(RoofLayers,Basis)", room: 18 },
     { heading: "Wood in the wall", formula: "=SILL.DEW_WOOD(WallLayers,Basis)", room: 40 },

@@ -1,4 +1,4 @@
-import { checks, inputs, results, sheet, table, top } from "../layout.ts";
+import { checks, results, sheet, table, top } from "../layout.ts";
 
 /** The crew, the tasks, and ways to set the windows. */
 export const labor = sheet(
@@ -91,7 +91,6 @@ export const bid = sheet(
         ["steel roofing", 15100, "subcontract", 14300, 17600],
       ],
     ),
-    inputs("Inputs here", [{ label: "Floor area", name: "FloorArea", value: 1536, unit: "ft2" }]),
     results("Price", [
       {
         label: "Cost lines together",

@@ -108,5 +108,12 @@ export const site = sheet("Site", "Site basis: what most formulas share, each fi
       formula: "=SILL.CLIMATE_ZONE(Basis)",
       note: "compare with the row Climate zone",
     },
+    {
+      label: "Floor area, outside the panels",
+      name: "FloorArea",
+      formula: '=SILL.LENGTH(VLOOKUP("Building width",Basis,2,0))*SILL.LENGTH(VLOOKUP("Building length",Basis,2,0))',
+      unit: "ft2",
+      format: "#,##0",
+    },
   ]),
 ]);
