@@ -26,6 +26,9 @@ export interface BeamCase {
   readonly unbracedIn: number;
 }
 
+/** Pull on a support that is nothing but the dust of calculation, lb. */
+const SLIGHT_LB = 1;
+
 /** Greatest shear stress of a rectangle over its mean. */
 export const SHEAR_SHAPE = 1.5;
 
@@ -160,7 +163,7 @@ function warn(solution: BeamSolution, c: BeamCase, tape?: Tape): void {
     tape?.caution(
       "Over inner supports the lower edge is in compression: it must be held there, as the upper edge is in the spans.",
     );
-  const lifted = solution.reactionsLb.findIndex((r) => r < 0);
+  const lifted = solution.reactionsLb.findIndex((r) => r < -SLIGHT_LB);
   if (lifted >= 0) {
     tape?.caution(
       `Support ${lifted + 1} is lifted by ${plain(-(solution.reactionsLb[lifted] ?? 0))} lb: it must be held down.`,

@@ -339,6 +339,15 @@ describe("a beam", () => {
     expect(tape.assumptions.join(" ")).toContain("plies are joined");
     expect(tape.assumptions.join(" ")).toContain("Not notched");
     expect(tape.pictures.map((p) => p.kind)).toEqual(["wood-member"]);
+    const pulled = (lb: number) => {
+      const said = new Tape();
+      // A point load in the first of two spans pulls the far support by 3/32 of it.
+      const point: BeamLoad[] = [{ kind: "point", atIn: 72, lb: (lb * 32) / 3 }];
+      const two = { ...CASE, spans: 2, loads: point, deflectionLoads: point };
+      beamChecks(member(actual(1.5, 9.25), own(VALUES), asd(1)), two, said);
+      return said.cautions.join(" ").includes("is lifted");
+    };
+    expect([pulled(0.98), pulled(1.02)]).toEqual([false, true]);
     const calm = new Tape();
     beamChecks(member(actual(3.5, 9.25), own(VALUES), asd(1)), CASE, calm);
     expect(calm.cautions).toEqual([]);
