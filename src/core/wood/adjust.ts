@@ -169,6 +169,7 @@ export function showAdjusted(a: Adjusted, tape?: Tape, symbol = `${a.name}'`): v
 
 /** What no argument says and every member stands on. */
 export function assumeCommon(member: Member, tape?: Tape): void {
+  tape?.step("Ct", "up to 100 F; hot members are not held here", 1, "", "NDS 2.3.3");
   tape?.assume(
     "Not notched, drilled, incised or treated with fire retardant; below 100 F (Ct 1); not a truss chord (CT 1).",
   );

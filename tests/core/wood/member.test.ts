@@ -358,6 +358,7 @@ describe("a beam", () => {
     expect(calm.steps.find((s) => s.symbol === "M")?.value).toBeCloseTo(12_960, 6);
     expect(calm.steps.find((s) => s.symbol === "Fb'")?.value).toBe(1000);
     expect(calm.steps.find((s) => s.symbol === "CD")?.value).toBe(1);
+    expect(calm.steps.find((s) => s.symbol === "Ct")?.value).toBe(1);
   });
 });
 
