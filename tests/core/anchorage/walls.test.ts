@@ -205,6 +205,9 @@ describe("overturning of one wall", () => {
     expect(overturning({ ...wall, deadPlf: 5000 }, asd, undefined, tape).tensionLb).toBe(0);
     expect(tape.cautions.join()).toContain("no tension is left");
     expect(tape.steps.find((s) => s.symbol === "T")?.value).toBeLessThan(0);
+    const little = new Tape();
+    overturning({ ...wall, shearLb: (0.5 * 7.5 + 0.6 * 6400) / 9 }, asd, undefined, little);
+    expect(little.cautions.join()).not.toContain("no tension is left");
     const pulled = new Tape();
     overturning(wall, asd, undefined, pulled);
     expect(pulled.cautions.join()).not.toContain("no tension is left");
