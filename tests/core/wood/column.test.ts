@@ -93,6 +93,11 @@ describe("built-up columns", () => {
     expect(three("nailed").fcPrimePsi / 1350).toBeCloseTo(whole(0.6), 12);
     expect(three("bolted").fcPrimePsi / 1350).toBeCloseTo(whole(0.75), 12);
   });
+  test("two plies are a built-up column too, one is solid", () => {
+    const whole = columnFactor((0.822 * 580_000) / (96 / 3) ** 2 / 1350, 0.8);
+    expect(answer(96, 96, "nailed", 2).fcPrimePsi / 1350).toBeCloseTo(0.6 * whole, 12);
+    expect(answer(96, 96, "nailed", 1, 5.5, 3).fcPrimePsi / 1350).toBeCloseTo(whole, 12);
+  });
   test("not joined, each buckles by itself", () => {
     const one = answer(96, 60, "none", 1);
     expect(three("none", 60).capacityLb).toBeCloseTo(3 * one.capacityLb, 9);
