@@ -8,48 +8,12 @@ import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.
 import { optional } from "../declare/param.ts";
 import { choice, length, number, quantity, slope, text, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { layers } from "../enclosure/layers.ts";
 
 const CAUTION = preliminary("load");
 const flatRoof = optional(slope({ says: "slope of the roof", max: 80 }), 0, "level");
 
 const psf = (says: string) => quantity("psf", { says, above: 0, max: 1000, heads: ["weight", "load"] });
-
-/** A column of the common layers layout that says nothing about weight. */
-const unread = optional(text({ says: "not used for weight" }), undefined, "");
-
-/** The layers of a roof, floor or wall in the layout of all layers: the weight stands in column 10 or under its heading. */
-const layerTable = table(
-  {
-    material: text({
-      says: "part, a built-in name or any with its own weight",
-      heads: ["layer", "part", "name", "layers"],
-    }),
-    thickness: optional(
-      length("in", { says: "thickness, for parts weighed by the inch", above: 0, max: 60, heads: ["thick", "t"] }),
-      undefined,
-      "",
-    ),
-    R: unread,
-    vapor: unread,
-    role: unread,
-    wet: unread,
-    k: unread,
-    mu: unread,
-    sd: unread,
-    weight: optional(
-      text({
-        says: "weight of this part, psf, or its density such as 35 pcf, instead of the table's",
-        heads: ["weight psf", "psf", "dead load"],
-      }),
-      undefined,
-      "",
-    ),
-  },
-  {
-    says: "the parts, one row each: material, thickness, and the weight in column 10 or under its heading",
-    maxRows: 200,
-  },
-);
 
 const weightTable = table(
   {
@@ -69,7 +33,7 @@ const loadDead = cellFunction({
   family: "Loads",
   summary: "Dead load of the parts of a roof, floor or wall, from own figures, own weights or a published table.",
   params: {
-    layers: layerTable,
+    layers: layers("the parts, one row each: material, thickness, and the weight in column 10 or under its heading"),
     slope: flatRoof,
     weights: optional(weightTable, [], "built-in weights only"),
   },

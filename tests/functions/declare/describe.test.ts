@@ -24,6 +24,10 @@ test.each(registry.map((fn) => [fn.name, fn] as const))("%s is described whole, 
 });
 
 test("the command prints the same as JSON, and nothing else", () => {
-  const printed = execFileSync(process.execPath, ["src/publish/functions.mjs"], { cwd: top, encoding: "utf8" });
+  const printed = execFileSync(process.execPath, ["src/publish/functions.mjs"], {
+    cwd: top,
+    encoding: "utf8",
+    maxBuffer: 2 ** 26,
+  });
   expect(JSON.parse(printed) as FunctionText[]).toEqual(registry.map(describeFunction));
 });

@@ -35,7 +35,7 @@ export const SITE_TERMS = {
     ["exposure category", "surface roughness"],
   ),
   "topographic factor": defaulted(
-    number({ says: "topographic factor Kzt", min: 1, max: 3 }),
+    number({ says: "topographic factor Kzt", min: 1, max: 3.2 }),
     ["Kzt", "hill factor"],
     1,
     "topographic factor {}: flat site",
