@@ -1,4 +1,7 @@
 import type { Cell } from "../core/kit/tape.ts";
+import { GLOSSARY } from "../functions/basis/glossary/index.ts";
+import { termOf } from "../functions/basis/words.ts";
+import type { Param } from "../functions/declare/param.ts";
 import { functionNamed } from "../functions/registry.ts";
 import { ourNames } from "../workbook/formula.ts";
 import { columnLetters } from "../workbook/host.ts";
@@ -100,12 +103,26 @@ export function basis(name: string, groups: Readonly<Record<string, readonly Bas
   for (const [group, rows] of Object.entries(groups)) {
     lines.push([{ is: group, role: "heading" }]);
     for (const [term, value, unit = "", says = ""] of rows) {
+      const facts = termFacts(term);
       const cell =
-        typeof value === "object" ? inputCell(value.percent / 100, { format: "0.0%" }) : inputCell(value, {});
+        typeof value === "object"
+          ? inputCell(value.percent / 100, { ...facts, format: "0.0%" })
+          : inputCell(value, facts);
       lines.push([label(term), cell, label(unit), note(says)]);
     }
   }
   return { lines, names: [{ name, row: 0, column: 0, rows: lines.length, columns: 3 }] };
+}
+
+/** What the glossary says of a term, for the cell that holds its value: a file takes no longer texts. */
+const LONGEST = 255;
+
+function termFacts(name: string): { readonly choices?: readonly string[]; readonly hint?: string } {
+  const term = termOf(name);
+  if (term === undefined) throw new Error(`The glossary has no term ${name}`);
+  const { says, choices = [] } = GLOSSARY[term].param as Param<unknown, unknown>;
+  const fits = choices.length > 0 && choices.join(",").length <= LONGEST && !choices.some((c) => /[",]/.test(c));
+  return { hint: says.slice(0, LONGEST), ...(fits ? { choices } : {}) };
 }
 
 /** A table to type into, with its headings and some rows to spare, all under one name. */
@@ -240,13 +257,14 @@ function returnsOf(formula: string) {
 
 function inputCell(
   value: Cell,
-  entry: { readonly format?: string; readonly choices?: readonly string[] },
+  entry: { readonly format?: string; readonly choices?: readonly string[]; readonly hint?: string },
 ): TemplateCell {
   return {
     is: value,
     role: "input",
     ...(entry.format === undefined ? {} : { format: entry.format }),
     ...(entry.choices === undefined ? {} : { choices: entry.choices }),
+    ...(entry.hint === undefined ? {} : { hint: entry.hint }),
   };
 }
 

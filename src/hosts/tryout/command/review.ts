@@ -123,6 +123,11 @@ function isSame(a: Cell, b: Cell): boolean {
   return Math.abs(a - b) <= SAME * Math.max(1, Math.abs(a), Math.abs(b));
 }
 
+/** The edition alone: one that was left out is shown as a sentence about it. */
+function editionIn(shown: string): string {
+  return /\d[\d-]*\d/.exec(shown)?.[0] ?? shown;
+}
+
 function mixed(entries: readonly LedgerEntry[]): Review["mixedEditions"] {
   const found = new Map<string, Map<string, Set<string>>>();
   for (const { address, working } of workings(entries)) {
@@ -130,7 +135,8 @@ function mixed(entries: readonly LedgerEntry[]): Review["mixedEditions"] {
       if (!EDITION.test(name) || shown === "") continue;
       const byValue = found.get(name) ?? new Map<string, Set<string>>();
       found.set(name, byValue);
-      byValue.set(shown, (byValue.get(shown) ?? new Set()).add(address));
+      const given = editionIn(shown);
+      byValue.set(given, (byValue.get(given) ?? new Set()).add(address));
     }
   }
   return [...found].flatMap(([edition, byValue]) =>

@@ -16,11 +16,11 @@ import type { WorkbookTemplate } from "../../../templates/template.ts";
 import type { WorkbookFile } from "../../../workbook/file/model.ts";
 import { parseAddress } from "../../../workbook/host.ts";
 import { Ledger } from "../../../workbook/ledger.ts";
-import { cellValue } from "../sheet/cells.ts";
-import { fileSnapshot, workbookFile } from "../sheet/file.ts";
-import { keepInStep } from "../sheet/keep.ts";
-import { valueSnapshot, workbookSnapshot } from "../sheet/snapshot.ts";
+import { cellValue } from "./cells.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "./engine.ts";
+import { fileSnapshot, workbookFile } from "./file.ts";
+import { keepInStep } from "./keep.ts";
+import { valueSnapshot, workbookSnapshot } from "./snapshot.ts";
 import { freshUnit } from "./unit.ts";
 
 /** A workbook without a screen, for tests of templates and of the engine. Addresses are texts such as `Wall!B4`. */

@@ -20,18 +20,18 @@ import type { Host } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
 import type { Scan } from "../../../workbook/scan.ts";
 import { VERSION } from "../../../workbook/version.ts";
+import { cellValue } from "../engine/cells.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "../engine/engine.ts";
+import { fileSnapshot, workbookFile } from "../engine/file.ts";
+import { formulaOf, keepInStep } from "../engine/keep.ts";
+import { workbookSnapshot } from "../engine/snapshot.ts";
 import { freshUnit } from "../engine/unit.ts";
 import { explainErrors } from "./alerts.ts";
-import { cellValue } from "./cells.ts";
 import { keepNotation } from "./entry.ts";
-import { fileSnapshot, workbookFile } from "./file.ts";
 import { functionInfo } from "./help.ts";
-import { formulaOf, keepInStep } from "./keep.ts";
 import { closeLateLists } from "./late-list.ts";
 import { scanSheets } from "./scan.ts";
 import { freeSheetName, putTable, putTemplate } from "./sheets.ts";
-import { workbookSnapshot } from "./snapshot.ts";
 
 /** The real spreadsheet in a page, with our functions, as a host of the pane. */
 export class TryOutSheet implements Host {
