@@ -24,6 +24,10 @@ const REPAIRS_PER_ROW = 4;
  */
 export class Master {
   readonly columns: Column[] = [];
+  /** the columns once more, one after the other in plain arrays: they are gone through all the time */
+  private starts = new Int32Array(64);
+  private types = new Int32Array(256);
+  private counts = new Float64Array(256);
   readonly duals: Float64Array;
   private readonly m: number;
   private readonly parts: number;
@@ -70,7 +74,17 @@ export class Master {
   }
 
   add(column: Column): void {
-    this.columns.push(column);
+    const n = this.columns.push(column);
+    const from = this.starts[n - 1]!;
+    const to = from + column.types.length;
+    if (n >= this.starts.length) this.starts = grown(this.starts, new Int32Array(2 * n));
+    if (to > this.types.length) {
+      this.types = grown(this.types, new Int32Array(2 * to));
+      this.counts = grown(this.counts, new Float64Array(2 * to));
+    }
+    this.types.set(column.types, from);
+    this.counts.set(column.counts, from);
+    this.starts[n] = to;
   }
 
   private costOf(b: number): number {
@@ -103,6 +117,15 @@ export class Master {
     for (let k = 0; k < types.length; k++) c -= this.duals[types[k]!]! * counts[k]!;
     const row = this.stockRow[column.stock]!;
     return row >= 0 ? c - this.duals[row]! : c;
+  }
+
+  private reducedAt(j: number): number {
+    const { columns, starts, types, counts, duals } = this;
+    const column = columns[j]!;
+    let c = column.cost;
+    for (let k = starts[j]!; k < starts[j + 1]!; k++) c -= duals[types[k]!]! * counts[k]!;
+    const row = this.stockRow[column.stock]!;
+    return row >= 0 ? c - duals[row]! : c;
   }
 
   /** What limited stock `s` is worth beyond its cost: 0 or less. */
@@ -192,23 +215,24 @@ export class Master {
 
   /** Best entering column, surplus or slack by reduced cost; undefined at the optimum of the known columns. */
   private entering(): { readonly b: number; readonly gain: number } | undefined {
-    let best = -1e-7;
-    let enters: { readonly b: number; readonly gain: number } | undefined;
+    const least = -1e-7;
+    let best = least;
+    let b = 0;
     for (let j = 0; j < this.columns.length; j++) {
-      const c = this.reducedCost(this.columns[j]!);
+      const c = this.reducedAt(j);
       if (c < best) {
         best = c;
-        enters = { b: j, gain: c };
+        b = j;
       }
     }
     for (let r = 0; r < this.m; r++) {
       const c = r < this.parts ? this.duals[r]! : -this.duals[r]!;
       if (c < best) {
         best = c;
-        enters = { b: r < this.parts ? -1 - this.m - r : -1 - r, gain: c };
+        b = r < this.parts ? -1 - this.m - r : -1 - r;
       }
     }
-    return enters;
+    return best < least ? { b, gain: best } : undefined;
   }
 
   /** Runs to the optimum over the known columns; stops after `most` pivots. */
@@ -280,13 +304,12 @@ export class Master {
         enters = b;
       }
     };
-    for (let j = 0; j < this.columns.length; j++) {
-      const column = this.columns[j]!;
-      const { types, counts } = column;
-      const limitRow = this.stockRow[column.stock]!;
+    const { columns, starts, types, counts } = this;
+    for (let j = 0; j < columns.length; j++) {
+      const limitRow = this.stockRow[columns[j]!.stock]!;
       let entry = limitRow >= 0 ? inverse[at + limitRow]! : 0;
-      for (let k = 0; k < types.length; k++) entry += inverse[at + types[k]!]! * counts[k]!;
-      if (entry < -1e-8) look(j, entry, this.reducedCost(column));
+      for (let k = starts[j]!; k < starts[j + 1]!; k++) entry += inverse[at + types[k]!]! * counts[k]!;
+      if (entry < -1e-8) look(j, entry, this.reducedAt(j));
     }
     for (let r = 0; r < m; r++) {
       if (r < this.parts) look(-1 - m - r, -inverse[at + r]!, this.duals[r]!);
@@ -328,4 +351,10 @@ export class Master {
     }
     return used;
   }
+}
+
+/** The larger array, begun with what the smaller one holds. */
+function grown<T extends Int32Array | Float64Array>(small: T, large: T): T {
+  large.set(small);
+  return large;
 }
