@@ -71,7 +71,7 @@ const WALLS: Rows = [
   ["north", `47'-9"`, `9'-10 1/2"`, null, 0],
   ["east", `32'-0"`, `9'-10 1/2"`, `8'-0"`, "gable"],
   ["west", `32'-0"`, `9'-10 1/2"`, `8'-0"`, "gable"],
-].map((row, i) => (i === 0 ? row.map((h) => String(h).replace(" ft", ", ft")) : row));
+];
 
 const opening = (name: string, wide: string, tall: string, sill: string, left: string, wall: string) => [
   name,
@@ -495,6 +495,29 @@ describe("one rule for blanks: null, nothing and 0 in a place that may be left o
     expect(cellOf("WALL_COURSES", [["w", 32, 4]], [...ends, [0, 0, 0, 0]], null, "4x32")).toEqual(
       cellOf("WALL_COURSES", [["w", 32, 4]], ends, null, "4x32"),
     );
+  });
+});
+
+describe("headings with units", () => {
+  const areas = (...heads: string[]) => [heads, ["w", 40, 9]];
+  test.each([
+    ["wall", "length, ft", "height, ft"],
+    ["wall", "length ft", "height ft"],
+    ["Wall", "Length (ft)", "Height [feet]"],
+    ["name", "length", "height, of the straight part"],
+  ])("%s, %s, %s", (...heads) => {
+    expect(tableOf("WALL_AREA", areas(...heads)).at(-1)?.[1]).toBe(360);
+  });
+  test.each([
+    [
+      ["wall", "length, in", "height, ft"],
+      /heading "length, in" of walls names in: bare numbers under length are read in ft/,
+    ],
+    [["wall", "length ft", "height in"], /height in" of walls names in/],
+    [["wall", "length (psf)", "height"], /names psf/],
+    [["wall", "length", "hight"], /heading "hight" of walls is not known/],
+  ])("%s is refused", (heads, sentence) => {
+    expect(says("WALL_AREA", areas(...heads))).toMatch(sentence);
   });
 });
 

@@ -1,8 +1,9 @@
 import { type FramedArea, framingShare } from "../../core/enclosure/framing-share.ts";
 import { cellFunction, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, number, text } from "../declare/scalar.ts";
+import { length, number, text } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { openedWalls, someOpenings, walls } from "../takeoff/walls.ts";
 
 const members = table(
   {
@@ -24,47 +25,11 @@ const members = table(
   { says: "columns, plates, beams and other framing, one row each kind", maxRows: 200 },
 );
 
-const walls = table(
-  {
-    wall: text({ says: "name of the wall", heads: ["name"] }),
-    length: length("ft", { says: "length", above: 0, max: 10000, heads: ["l", "length ft"] }),
-    height: length("ft", { says: "height", above: 0, max: 500, heads: ["h", "height ft"] }),
-    rise: optional(
-      length("ft", { says: "rise of the gable or shed above the height", min: 0, max: 500, heads: ["rise ft"] }),
-      0,
-      "",
-    ),
-    top: optional(
-      choice(["gable", "shed"], { says: "shape of the top where it rises", heads: ["shape"] }),
-      "gable" as const,
-      "",
-    ),
-  },
-  { says: "walls, one row each", maxRows: 200 },
-);
-
-const openings = table(
-  {
-    opening: text({ says: "name of the opening", heads: ["name"] }),
-    width: length("ft", { says: "width", above: 0, max: 1000, heads: ["w", "width ft"] }),
-    height: length("ft", { says: "height", above: 0, max: 500, heads: ["h", "height ft"] }),
-    count: optional(number({ says: "how many", above: 0, max: 10000, heads: ["number", "n", "qty"] }), 1, ""),
-    sill: optional(length("ft", { says: "sill height", min: 0, max: 500, heads: ["sill ft"] }), undefined, ""),
-    left: optional(
-      length("ft", { says: "distance from the left end", min: 0, max: 10000, heads: ["left ft"] }),
-      undefined,
-      "",
-    ),
-    wall: optional(text({ says: "wall that it is in", heads: ["in wall"] }), undefined, ""),
-  },
-  { says: "openings of the walls", maxRows: 500 },
-);
-
 const framingShareFunction = cellFunction({
   name: "FRAMING_SHARE",
   family: "Enclosure",
   summary: "Part of the walls' area that their own columns, plates and beams take up, for U_FACTOR.",
-  params: { walls, members, openings: optional(openings, [], "no openings") },
+  params: { walls, members, openings: someOpenings },
   returns: quantityOf("", "framing area over wall area without openings"),
   sources: ["ISO 6946:2017 6.7.2.2 (area fractions); plane geometry"],
   assumptions: ["Members that overlap in the elevation count twice, which is on the safe side."],
@@ -81,10 +46,11 @@ const framingShareFunction = cellFunction({
     source: "exact arithmetic: (6 x 0.5 x 10 + 2 x 0.125 x 40) / 400",
   },
   run(a, tape) {
-    const faces = a.walls.map(
-      (w): FramedArea => ({ name: w.wall, lengthFt: w.length, heightFt: w.height, riseFt: w.rise }),
+    const opened = openedWalls(a.walls, a.openings);
+    const faces = opened.map(({ wall }): FramedArea => wall);
+    const holes = opened.flatMap(({ openings }) =>
+      openings.map((o) => ({ name: o.name, areaFt2: o.widthFt * o.heightFt * o.count })),
     );
-    const holes = a.openings.map((o) => ({ name: o.opening, areaFt2: o.width * o.height * o.count }));
     const parts = a.members.map((m) => ({
       row: m.row,
       name: m.member,

@@ -67,7 +67,11 @@ describe("courses on invented walls reach their proven bounds", () => {
     checkPlan(walls, [], rules, plan);
     expect(plan.exceptions).toEqual([]);
     expect([plan.panels, plan.bound]).toEqual([panels, panels]);
-    expect(planCourses(walls, [], rules), "the same again").toEqual(plan);
+    expect(planCourses(walls, [], rules), "one search for the pieces and the leftovers").toBe(plan);
+    for (let i = 1; i <= 4; i++) planCourses([wallOf("other", [0, 96 * i], 1, [])], [], rules);
+    const again = planCourses(walls, [], rules);
+    expect(again, "searched anew").not.toBe(plan);
+    expect(again, "the same again").toEqual(plan);
     expect(tape.pictures).toHaveLength(walls.length);
   });
 

@@ -26,6 +26,25 @@ export function planCourses(
   rules: CourseRules,
   tape?: Tape,
 ): CoursePlan {
+  const plan = planOnce(walls, onHand, rules);
+  record(walls, plan, rules, tape);
+  return plan;
+}
+
+/** Plans kept: the pieces, the leftovers and the working of the same walls are one search. */
+const KEPT = 4;
+const plans = new Map<string, CoursePlan>();
+
+function planOnce(walls: readonly CoursedWall[], onHand: readonly Offcut[], rules: CourseRules): CoursePlan {
+  const key = JSON.stringify([walls, onHand, rules]);
+  const plan = plans.get(key) ?? newPlan(walls, onHand, rules);
+  plans.delete(key);
+  plans.set(key, plan);
+  if (plans.size > KEPT) plans.delete(plans.keys().next().value as string);
+  return plan;
+}
+
+function newPlan(walls: readonly CoursedWall[], onHand: readonly Offcut[], rules: CourseRules): CoursePlan {
   for (const w of walls) checkWall(w, rules);
   const parts = stretches(walls, rules);
   if (parts.length > MOST_STRETCHES) {
@@ -39,7 +58,7 @@ export function planCourses(
   const sizes = stock.map(sizeOf);
   const bound = coursesBound(walls, parts, sizes, rules);
   const choice = searchJoints(walls, parts, sizes, rules, bound);
-  const plan: CoursePlan = {
+  return {
     pieces: namedPieces(walls, parts, choice.joints, choice.plan, stock, rules),
     joints: namedJoints(walls, parts, choice.joints),
     panels: choice.plan.panels,
@@ -47,8 +66,6 @@ export function planCourses(
     exceptions: [...clashSentences(walls, parts, choice.joints), ...legSentences(walls, parts, choice.joints, rules)],
     offcuts: keptOffcuts(choice.plan, stock),
   };
-  record(walls, plan, rules, tape);
-  return plan;
 }
 
 function checkWall(w: CoursedWall, rules: CourseRules): void {
