@@ -532,11 +532,27 @@ describe("what an estimator mistypes", () => {
   });
 
   test("feet for inches and inches for feet", () => {
-    expect(says("WALL_COLUMNS", [["w", 48, 9]], null, 8)).toMatch(/Column spacing is 8 in.*from 12 to 480 in/);
+    expect(says("WALL_COLUMNS", [["w", 48, 9]], null, 8)).toMatch(
+      /Column spacing is 8 in.*from 12 to 480 in.*if ft is meant, type "8 ft"/,
+    );
     expect(says("ROLLS", [["w", 48, 9]], 5, 100)).toMatch(/Roll width is 5 in.*from 6/);
     expect(cautions("ROLLS", [["w", 48, 9]], 9, 100)[0]).toMatch(/below the usual 18: is it in inches/);
-    expect(says("WALL_AREA", [["w", 576, 118.5]])).toMatch(/Height in row 1 of walls is 118.5 ft/);
+    expect(says("WALL_AREA", [["w", 576, 118.5]])).toMatch(
+      /Height in row 1 of walls is 118.5 ft.*if in is meant, type "118.5 in"/,
+    );
     expect(cautions("CONCRETE", [["slab", 10, 10, 0.5]])[0]).toMatch(/is it in inches/);
+  });
+
+  test("rows without their name in front, and names that are numbers", () => {
+    expect(says("WALL_AREA", [[48, 9, 8]])).toMatch(
+      /Wall in row 1 of walls is 48: the first column is name of the wall/,
+    );
+    expect(says("WALL_AREA", [["47'-9\"", 9.875, 8]])).toMatch(/not a number or a length/);
+    expect(says("SCREWS", [["edge", 8, 6]], [[250, 96]])).toMatch(/Pack in row 1 of boxes is 250/);
+    expect(says("BUCKS", [[3, 4, 1]])).toMatch(/Opening in row 1 of openings is 3/);
+    expect(says("CONCRETE", [["4 in", 10, 10, 4]])).toMatch(/Pour in row 1/);
+    expect(call("WALL_AREA", [["1", 48, 9]]).ok).toBe(true);
+    expect(call("WALL_AREA", [["wall 2 in the yard", 48, 9]]).ok).toBe(true);
   });
 
   test("a pour without a width is said to be a round pier", () => {

@@ -66,7 +66,7 @@ function check(value: number, at: string, unit: string, options: NumberOptions, 
     throw new Kind(
       `${capital(at)} is ${withUnit(value, unit)}${date}`,
       `it must be ${limitText(o, unit)}${o.source === undefined ? "" : ` (${o.source})`}`,
-      "Use a value inside that range",
+      otherUnit(value, unit, o) ?? "Use a value inside that range",
     );
   }
   if (options.usual !== undefined && (value < options.usual.min || value > options.usual.max)) {
@@ -76,6 +76,14 @@ function check(value: number, at: string, unit: string, options: NumberOptions, 
         : `above the usual ${plain(options.usual.max)}`;
     notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}: ${options.usual.ask}`);
   }
+}
+
+/** How to write a length that is right in the other unit of the tape: feet where inches are read, inches where feet are. */
+function otherUnit(value: number, unit: string, o: Limits): string | undefined {
+  const times = unit === "in" ? 12 : unit === "ft" ? 1 / 12 : undefined;
+  if (times === undefined || value <= 0 || !inside(o, value * times)) return undefined;
+  const other = unit === "in" ? "ft" : "in";
+  return `Use a value inside that range; if ${other} is meant, type "${plain(value)} ${other}"`;
 }
 
 /** Whether a number lies inside limits. */

@@ -6,10 +6,10 @@ import { narrow, orElse } from "../basis/term.ts";
 import { cellFunction, quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, number, text, whole } from "../declare/scalar.ts";
+import { choice, length, number, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
 import { asTable, FAMILY, ORDER, orderOf, PLANE } from "./params.ts";
-import { openingOf, openings } from "./walls.ts";
+import { openingOf, openings, rowName } from "./walls.ts";
 
 /** What is counted by openings, rows and pours: flashing tape, window bucks, screws, concrete. */
 
@@ -82,7 +82,7 @@ const bucksFunction = cellFunction({
 
 const screwRows = table(
   {
-    row: text({ says: "what the row is: edge, field, strip", heads: ["name", "where"] }),
+    row: rowName({ says: "what the row is: edge, field, strip", heads: ["name", "where"] }),
     length: length("ft", { says: "length of the row", min: 0.05, max: 1000, heads: ["run"] }),
     spacing: length("in", {
       says: "spacing of the screws",
@@ -102,7 +102,7 @@ const screwRows = table(
 
 const boxes = table(
   {
-    pack: text({ says: "name of the box, such as box of 250", heads: ["box", "name"] }),
+    pack: rowName({ says: "name of the box, such as box of 250", heads: ["box", "name"] }),
     holds: whole({ says: "screws in one box", min: 1, max: 100_000, heads: ["size", "count"] }),
     price: optional(number({ says: "price of one box", min: 0, max: 1e6, heads: ["cost"] }), undefined, ""),
   },
@@ -157,7 +157,7 @@ const screwsFunction = cellFunction({
 
 const pours = table(
   {
-    pour: text({ says: "what is poured", heads: ["name", "part"] }),
+    pour: rowName({ says: "what is poured", heads: ["name", "part"] }),
     length: length("ft", {
       says: "length, or the diameter of a round pier",
       min: 0.05,

@@ -1,14 +1,49 @@
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Opening } from "../../core/takeoff/opening.ts";
 import { checkWall, type OpenedWall, type Wall } from "../../core/takeoff/wall.ts";
+import { parseLength } from "../../core/units/length.ts";
 import { optional, type Param } from "../declare/param.ts";
+import { isRange, quote } from "../declare/raw.ts";
 import { capital, choice, length, mapped, text, whole } from "../declare/scalar.ts";
 import { type ExampleRows, type RowOf, table } from "../declare/table.ts";
 
 /** The tables of walls, openings and columns: one layout for one wall and for a whole house, the same in every function. */
 
+/**
+ * The name of a row, which is its first column. A length there is refused: the row was written without its name, and every number would be taken
+ * for the one before it.
+ */
+export function rowName(o: { readonly says: string; readonly heads?: readonly string[] }): Param<string, string> {
+  const inner = text(o);
+  return {
+    ...inner,
+    read(raw, at, notes) {
+      const cell = isRange(raw) ? raw[0]?.[0] : raw;
+      if (typeof cell === "number" || (typeof cell === "string" && isMeasure(cell))) {
+        throw new BadInput(
+          `${capital(at)} is ${quote(cell)}`,
+          `the first column is ${o.says}, not a number or a length`,
+          'Put a name in front, such as "A1"',
+        );
+      }
+      return inner.read(raw, at, notes);
+    },
+  } as Param<string, string>;
+}
+
+/** Whether a text is a length with its marks, such as 47'-9". */
+function isMeasure(word: string): boolean {
+  if (!/\d\s*(?:'|"|ft|in|mm|m)/i.test(word)) return false;
+  try {
+    return Number.isFinite(parseLength(word, "ft"));
+  } catch (error) {
+    if (error instanceof BadInput) return false;
+    throw error;
+  }
+}
+
 const WALLS = {
-  wall: text({ says: "name of the wall", heads: ["walls", "name"] }),
+  wall: rowName({ says: "name of the wall", heads: ["walls", "name"] }),
   length: length("ft", { says: "length of the wall", min: 0.1, max: 2000 }),
   height: length("ft", {
     says: "height of the straight part; under a shed the height of the left end",
@@ -59,7 +94,7 @@ export const walls: Param<readonly Wall[], ExampleRows> = mapped(wallRows, (rows
 });
 
 const OPENINGS = {
-  opening: text({ says: "name of the opening", heads: ["name", "mark", "tag", "window", "door"] }),
+  opening: rowName({ says: "name of the opening", heads: ["name", "mark", "tag", "window", "door"] }),
   width: length("ft", { says: "width of the rough opening", min: 0.25, max: 100 }),
   height: length("ft", { says: "height of the rough opening", min: 0.25, max: 100 }),
   count: optional(

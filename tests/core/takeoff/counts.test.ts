@@ -7,6 +7,7 @@ import { boards, boardsForPieces } from "../../../src/core/takeoff/boards.ts";
 import { boxesFor } from "../../../src/core/takeoff/boxes.ts";
 import { buckParts, bucks } from "../../../src/core/takeoff/bucks.ts";
 import { concreteYd3 } from "../../../src/core/takeoff/concrete.ts";
+import { cornersOnWall } from "../../../src/core/takeoff/elevation.ts";
 import { flashingTape, tapePiecesFt } from "../../../src/core/takeoff/flashing-tape.ts";
 import { furring, furringPieces } from "../../../src/core/takeoff/furring.ts";
 import { lining } from "../../../src/core/takeoff/lining.ts";
@@ -279,6 +280,23 @@ describe("insulation boards", () => {
         }
       }),
       { numRuns: 60 },
+    );
+  });
+
+  test("as drawn, cut to the rakes, they make up the wall", () => {
+    fc.assert(
+      fc.property(wall, fc.boolean(), (any, falls) => {
+        const w = any.top === "shed" && falls ? { ...any, heightFt: any.heightFt + 16, riseFt: -any.riseFt } : any;
+        const areaFt2 = boardPieces(w, [], 8, 4, 0).reduce((sum, piece) => {
+          const corners = cornersOnWall(w, piece);
+          const twice = corners.reduce((t, [x, y], i) => {
+            const [nextX, nextY] = corners[(i + 1) % corners.length] ?? [x, y];
+            return t + x * nextY - nextX * y;
+          }, 0);
+          return sum + twice / 2;
+        }, 0);
+        expect(areaFt2 / grossAreaFt2(w)).toBeCloseTo(1, 5);
+      }),
     );
   });
 

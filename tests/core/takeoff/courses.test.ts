@@ -75,6 +75,20 @@ describe("courses on invented walls reach their proven bounds", () => {
     expect(tape.pictures).toHaveLength(walls.length);
   });
 
+  test("no two leftovers have one name, and together with the pieces they fit into what they come from", () => {
+    const { walls, rules } = WALLS["house 32 x 48 ft"];
+    const plan = planCourses(walls, [], rules);
+    expect(new Set(plan.offcuts.map((o) => o.name)).size).toBe(plan.offcuts.length);
+    for (let n = 1; n <= plan.panels; n++) {
+      const used = plan.pieces.filter((p) => p.panel === n).reduce((sum, p) => sum + p.lengthIn * p.heightIn, 0);
+      const left = plan.offcuts
+        .filter((o) => o.name === `rest of panel ${n}` || o.name.startsWith(`rest of panel ${n},`))
+        .reduce((sum, o) => sum + o.lengthIn * o.widthIn, 0);
+      expect(used + left).toBeLessThanOrEqual(384 * 48);
+      expect(used).toBeGreaterThan(0);
+    }
+  });
+
   test("cut-outs that the panels leave are offered back", () => {
     const { walls, rules } = WALLS["one long wall, 7 columns at 8 ft"];
     const names = planCourses(walls, [], rules).offcuts.map((o) => o.name);
@@ -93,6 +107,18 @@ test("two 16 ft pieces come out of a 32 ft panel only because each is short by t
   const two = [wallOf("a", [0, 192], 1, []), wallOf("b", [0, 192], 1, [])];
   expect(planCourses(two, [], RULES).panels).toBe(1);
   expect(planCourses(two, [], { ...RULES, jointGapIn: 0 }).panels).toBe(2);
+});
+
+test("no joint makes a piece shorter than 12 in where another column serves, though it would gather what is left", () => {
+  // Beside an opening that takes the course, 390 in are left: one joint, at 6, 192 or 384 in from the opening.
+  const columns = [0, 24, 60, 66, 252, 444, 450];
+  const wall = wallOf("w", columns, 1, [opening("G1", 24, 0, 36, 48)]);
+  const plan = planCourses([wall], [], RULES);
+  checkPlan([wall], [], RULES, plan);
+  expect(plan.joints.map((j) => j.xFt * 12)).toEqual([252]);
+  // At just 12 in it may.
+  const at12 = wallOf("w", [0, 24, 60, 72, 252, 438, 450], 1, [opening("G1", 24, 0, 36, 48)]);
+  expect([72, 438]).toContain((planCourses([at12], [], RULES).joints[0]?.xFt ?? 0) * 12);
 });
 
 test("a stagger that cannot be is said, with the course and the place", () => {

@@ -123,14 +123,19 @@ export function namedJoints(
   );
 }
 
-/** What is left to keep, largest first; alike ones stay apart, each with its origin. */
+/** What is left to keep, largest first; alike ones stay apart, each with its origin, and several of one origin with a number. */
 export function keptOffcuts(plan: CutPlan, stock: readonly Offcut[]): readonly Offcut[] {
-  return plan.rests
+  const kept = plan.rests
     .filter((r) => r.length >= KEEP_IN * PER_IN && r.height >= KEEP_IN * PER_IN)
-    .sort((a, b) => b.length * b.height - a.length * a.height || b.source - a.source)
-    .map((r) => ({
-      name: r.source < 0 ? (stock[-1 - r.source]?.name ?? "") : `rest of panel ${r.source + 1}`,
+    .sort((a, b) => b.length * b.height - a.length * a.height || b.source - a.source);
+  return kept.map((r, i) => {
+    const name = r.source < 0 ? (stock[-1 - r.source]?.name ?? "") : `rest of panel ${r.source + 1}`;
+    const alike = kept.filter((other) => other.source === r.source).length;
+    const number = kept.slice(0, i + 1).filter((other) => other.source === r.source).length;
+    return {
+      name: alike === 1 ? name : `${name}, ${number}`,
       lengthIn: r.length / PER_IN,
       widthIn: r.height / PER_IN,
-    }));
+    };
+  });
 }
