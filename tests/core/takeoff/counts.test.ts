@@ -117,6 +117,14 @@ describe("rolls of membrane", () => {
     );
     expect(four).toEqual({ item: "membrane", quantity: 321.5, unit: "ft", packs: 4, pack: "roll 60 in x 100 ft" });
     expect(rolls([opened(w40)], rules, 0)).toMatchObject({ quantity: 80, packs: 1 });
+    // 400 ft on 4 rolls would leave nothing for their three laps.
+    expect(
+      rolls(
+        [1, 2, 3, 4, 5].map(() => opened(w40)),
+        rules,
+        0,
+      ),
+    ).toMatchObject({ quantity: 402, packs: 5 });
     expect(rolls([opened(w40)], rules, 0.5)).toMatchObject({ quantity: 120.5, packs: 2 });
   });
 
@@ -392,6 +400,7 @@ describe("screws", () => {
     expect(screwsInRow(8, 7, 0)).toBe(15);
     expect(screwsInRow(8, 6, 1)).toBe(17);
     expect(screwsInRow(0.1, 6, 1)).toBe(1);
+    expect(screwsInRow(8, 6, 4)).toBe(16);
   });
 
   test("boxes: fewest over, then fewest boxes; with prices the cheapest", () => {
