@@ -19,7 +19,7 @@ export function rowName(o: { readonly says: string; readonly heads?: readonly st
     ...inner,
     read(raw, at, notes) {
       const cell = isRange(raw) ? raw[0]?.[0] : raw;
-      if (typeof cell === "number" || (typeof cell === "string" && isMeasure(cell))) {
+      if (Number.isFinite(cell) || (typeof cell === "string" && isMeasure(cell))) {
         throw new BadInput(
           `${capital(at)} is ${quote(cell)}`,
           `the first column is ${o.says}, not a number or a length`,
