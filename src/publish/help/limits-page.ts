@@ -28,12 +28,6 @@ export function limitsBody(functions: readonly FunctionText[]): Html {
 <li>A colleague without the add-in sees <code>#NAME?</code>: send a copy of the sheet with values only (Home tab, Sillwork group, Keep values only).</li>
 <li>Excel starts the add-in from its web address. After some days without a network it may not start; the values in the cells stay.</li>
 </ul>
-<h2>What is not here</h2>
-<ul>
-<li>Torsional wind cases, sliding snow and seismic base shear: no printed example was found to hold them against.</li>
-<li>Roof coefficients of ASCE/SEI 7-16 gables and hips with their sub-zones, and of 7-22 monoslopes: no public print was found; read GCp in the figure and give it as coefficients.</li>
-<li>The thermal factor of ASCE/SEI 7-22 and its winter wind parameter: the table and the map are not held, so both are asked for.</li>
-</ul>
 <h2>Cautions by function</h2>
 ${functions.filter((fn) => fn.cautions.length + fn.assumptions.length > 0).map(functionCautions)}`;
 }

@@ -6,6 +6,14 @@ const NOT_HERE: readonly (readonly [what: string, why: string])[] = [
     "Roof coefficients GCp of ASCE/SEI 7-16 for gable and hip roofs",
     "no public print of the figures was found; read them from the standard and give them to WIND_CLADDING as a table of coefficients",
   ],
+  [
+    "Roof coefficients GCp of ASCE/SEI 7-22 for monoslope roofs, and of overhangs in 7-16",
+    "not found in print either; they are taken as a table of coefficients",
+  ],
+  [
+    "Thermal factor Ct and winter wind parameter W2 of ASCE/SEI 7-22",
+    "its table of Ct and its map are not held, so both are asked for",
+  ],
   ["Open buildings and free roofs under wind", "their net coefficients CN are not held; the functions refuse them"],
   [
     "Torsional wind load cases, sliding snow and seismic base shear",
