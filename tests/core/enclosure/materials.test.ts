@@ -152,6 +152,18 @@ describe("R_LAYER, PERM_LAYER and R_SCHEDULE", () => {
   });
 });
 
+test("materials by the wood equation: k = G (0.1941 + 0.004064 x 12) + 0.01864 at 12 % moisture", () => {
+  for (const [name, gravity] of [
+    ["panel", 0.5],
+    ["CLT", 0.42],
+    ["glulam", 0.5],
+    ["LSL", 0.5],
+  ] as const) {
+    const kWmK = gravity * (0.1941 + 0.004064 * 12) + 0.01864;
+    expect(rOf({ row: 1, material: name, thicknessIn: 1 })).toBeCloseTo((0.0254 / kWmK) * 5.678263, 5);
+  }
+});
+
 describe("MATERIALS", () => {
   test("gives the figures that the layers calculate with", () => {
     fc.assert(
