@@ -10,7 +10,7 @@ import { uFactor } from "../../src/core/enclosure/u-factor.ts";
 import { unventedRoofR } from "../../src/core/enclosure/unvented-roof.ts";
 import { zoneFromDegreeDays } from "../../src/core/enclosure/zone.ts";
 import { Tape } from "../../src/core/kit/tape.ts";
-import { readZone } from "../../src/functions/basis/zone.ts";
+import { readZone } from "../../src/functions/basis/glossary/zone.ts";
 import { readCounty } from "../../src/functions/enclosure/read/county.ts";
 import { readLayer } from "../../src/functions/enclosure/read/layer.ts";
 import { insideFilm, type LayerRow, outsideFilm } from "../core/enclosure/from-text.ts";

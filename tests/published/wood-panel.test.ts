@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { type Grain, type PanelCase, panelChecks, panelSpans } from "../../src/core/wood/panel.ts";
+import { panelChecks, panelSpans } from "../../src/core/wood/panel.ts";
+import type { Grain, PanelCase } from "../../src/core/wood/panel-case.ts";
 import { type Row, rows } from "./rows.ts";
 import { asd } from "./wood-known.ts";
 

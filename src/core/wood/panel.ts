@@ -5,6 +5,7 @@ import { solveBeam } from "./beam.ts";
 import { greatestDeflection } from "./beam-extremes.ts";
 import { type Check, checkOf, worstFirst } from "./check.ts";
 import { type AllowedSpan, type SpanFactors, spanFactors } from "./joist-span.ts";
+import type { PanelCase, PanelValue } from "./panel-case.ts";
 import { panelPicture } from "./picture-of-panel.ts";
 import { ALIKE, equalSpans, uniform } from "./spans.ts";
 import {
@@ -17,29 +18,6 @@ import {
 } from "./tables/panel.ts";
 import { CD_SOURCE, LAMBDA_SOURCE, RESISTANCE, RESISTANCE_SOURCE } from "./tables/resistance.ts";
 import type { Use } from "./use.ts";
-
-export const PANEL_VALUES = ["E", "G", "Fb", "Fv", "Fs", "I", "S", "Q", "C", "thickness", "support width"] as const;
-export type PanelValue = (typeof PANEL_VALUES)[number];
-export type Grain = "along" | "across";
-
-/** A panel's values in the direction of its span, for a foot of width; a value of 0 for G says that shear deflection is left out on purpose. */
-export type PanelValues = Readonly<Partial<Record<PanelValue, number>>>;
-
-/** A panel over equal spans under one pressure. */
-export interface PanelCase {
-  readonly values: PanelValues;
-  readonly grain: Grain;
-  /** centre to centre of the supports, in */
-  readonly spanIn: number;
-  readonly spans: number;
-  /** at the level of the design method, psf */
-  readonly psf: number;
-  /** that deflection is checked for, psf */
-  readonly servicePsf: number;
-  /** allowed deflection: span over this */
-  readonly deflectionOver: number;
-  readonly use: Use;
-}
 
 const MEANS: Readonly<Record<PanelValue, string>> = {
   E: "modulus of elasticity, psi",
@@ -97,7 +75,7 @@ function clearSpan(c: PanelCase): number {
   if (clear > 0) return clear;
   throw new BadInput(
     `The supports are ${plain(c.values["support width"] ?? 0)} in wide`,
-    `they leave no clear span at ${plain(c.spanIn)} in centre to centre`,
+    `they leave no clear span at ${plain(c.spanIn)} in center to center`,
     "Check the span and the support width",
   );
 }

@@ -1,7 +1,7 @@
 import { plain } from "../kit/refusal.ts";
 import { solveBeam } from "./beam.ts";
 import type { Check } from "./check.ts";
-import type { PanelCase } from "./panel.ts";
+import type { PanelCase } from "./panel-case.ts";
 import { curveOf, ratioWords } from "./picture-of-member.ts";
 import type { Curve, PanelBaysPicture } from "./pictures.ts";
 import { equalSpans, uniform } from "./spans.ts";

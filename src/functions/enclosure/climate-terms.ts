@@ -5,7 +5,7 @@ import { STATION_SOURCE, type Station } from "../../core/enclosure/stations.ts";
 import type { MonthAir } from "../../core/enclosure/wetting-year.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
-import type { AirRow } from "../basis/air-rows.ts";
+import type { AirRow } from "../basis/glossary/air-rows.ts";
 import { needed } from "../basis/term.ts";
 import { readIndoor } from "./read/indoor.ts";
 import { checkMonths } from "./read/months.ts";

@@ -3,7 +3,7 @@ import { M_IN_FT } from "../../core/enclosure/si.ts";
 import { STATION_SOURCE } from "../../core/enclosure/stations.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
-import type { AirRow } from "../basis/air-rows.ts";
+import type { AirRow } from "../basis/glossary/air-rows.ts";
 import { ifGiven, needed } from "../basis/term.ts";
 import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";

@@ -4,8 +4,8 @@ import type { RetarderEdition } from "../../core/enclosure/tables/retarders.ts";
 import type { Zone } from "../../core/enclosure/zone.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
+import { readZone } from "../basis/glossary/zone.ts";
 import { ifGiven } from "../basis/term.ts";
-import { readZone } from "../basis/zone.ts";
 import { readCounty } from "./read/county.ts";
 
 /** The climate zone in its place, and what it is made from where it is left out. */

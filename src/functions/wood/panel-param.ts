@@ -1,6 +1,6 @@
 import { BadInput, plain } from "../../core/kit/refusal.ts";
 import { convert } from "../../core/units/quantity.ts";
-import { type Grain, PANEL_VALUES, type PanelValue, type PanelValues } from "../../core/wood/panel.ts";
+import { type Grain, PANEL_VALUES, type PanelValue, type PanelValues } from "../../core/wood/panel-case.ts";
 import { optional, type Param } from "../declare/param.ts";
 import { choice, isNone, number, text } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";

@@ -39,7 +39,9 @@ export function fieldValue(text: string, kind: ParamKind): FieldValue {
     const rows = arrayConstant(t);
     if (rows !== undefined) return { kind: "literal", formula: t, raw: rows };
   }
-  if (!words && NUMBER.test(t) && /\d/.test(t)) return literal(Number(t.replaceAll(",", "")));
+  // A choice may be a number, such as an edition or a factor in the place of a word.
+  if ((!words || (kind === "choice" && String(Number(t)) === t)) && NUMBER.test(t) && /\d/.test(t))
+    return literal(Number(t.replaceAll(",", "")));
   // A text parameter may take a number as well; what would change when it is written as one ("007") stays text.
   if (kind === "text" && String(Number(t)) === t && Number.isFinite(Number(t))) return literal(Number(t));
   return literal(t);

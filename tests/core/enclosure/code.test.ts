@@ -8,7 +8,7 @@ import { stations } from "../../../src/core/enclosure/stations.ts";
 import { CODE_COLUMNS, CODE_EDITIONS } from "../../../src/core/enclosure/tables/energy-code.ts";
 import { leastShareAboveDeck, unventedRoofR } from "../../../src/core/enclosure/unvented-roof.ts";
 import { zoneFromDegreeDays } from "../../../src/core/enclosure/zone.ts";
-import { readZone } from "../../../src/functions/basis/zone.ts";
+import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
 import { readCounty } from "../../../src/functions/enclosure/read/county.ts";
 import { cautions, says, value, working } from "./called.ts";
 

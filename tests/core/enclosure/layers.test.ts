@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { stackR } from "../../../src/core/enclosure/r-value.ts";
 import { retarderClass, retarderRule } from "../../../src/core/enclosure/retarder.ts";
 import { sentence } from "../../../src/core/kit/refusal.ts";
-import { readZone } from "../../../src/functions/basis/zone.ts";
+import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
 import type { RawArgument } from "../../../src/functions/declare/param.ts";
 import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
 import { readResistance } from "../../../src/functions/enclosure/read/resistance.ts";

@@ -6,7 +6,7 @@ import { groundLoss } from "../../../src/core/enclosure/ground.ts";
 import { airDensityRatio, heatLoss, lossPerDegree, yearlyHeatLoss } from "../../../src/core/enclosure/heat-loss.ts";
 import { thermalBridges } from "../../../src/core/enclosure/thermal-bridges.ts";
 import { uaAgainstCode } from "../../../src/core/enclosure/ua-code.ts";
-import { readZone } from "../../../src/functions/basis/zone.ts";
+import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
 import { cautions, says, value, working } from "./called.ts";
 
 const positive = (max: number) => fc.double({ min: 0.01, max, noNaN: true });

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { BadInput } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { frequency, type PanelCase, panelChecks, panelSpans } from "../../../src/core/wood/panel.ts";
+import { frequency, panelChecks, panelSpans } from "../../../src/core/wood/panel.ts";
+import type { PanelCase } from "../../../src/core/wood/panel-case.ts";
 import { asd } from "../../published/wood-known.ts";
 
 const VALUES = { E: 1.6e6, G: 60_000, Fb: 1800, Fs: 50, I: 3.375, S: 4.5, Q: 12, thickness: 1.5 };

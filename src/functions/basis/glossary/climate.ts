@@ -1,7 +1,7 @@
 import { choice, humidity, measure, number, temperature } from "../../declare/scalar.ts";
-import { airRows } from "../air-rows.ts";
-import { climateZone } from "../zone.ts";
+import { airRows } from "./air-rows.ts";
 import { defaulted, entry } from "./entry.ts";
+import { climateZone } from "./zone.ts";
 
 const INDOOR = { min: -60, max: 200, usual: { min: 40, max: 100, ask: "is it in F?" } } as const;
 const OUTDOOR = { min: -100, max: 200, usual: { min: -60, max: 125, ask: "is it in F?" } } as const;

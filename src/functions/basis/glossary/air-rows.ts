@@ -1,6 +1,6 @@
-import { optional, type Param } from "../declare/param.ts";
-import { humidity, temperature, text } from "../declare/scalar.ts";
-import { type ExampleRows, type RowOf, table } from "../declare/table.ts";
+import { optional, type Param } from "../../declare/param.ts";
+import { humidity, temperature, text } from "../../declare/scalar.ts";
+import { type ExampleRows, type RowOf, table } from "../../declare/table.ts";
 
 const columns = (says: string) => ({
   name: text({ says, heads: ["month", "station", "place", "condition", "indoor", "climate"] }),
