@@ -6,8 +6,9 @@ import { build } from "esbuild";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { CellFunction } from "../../src/functions/declare/cell-function.ts";
+import { positional } from "../../src/functions/declare/formula.ts";
 import { functionNamed } from "../../src/functions/registry.ts";
-import { invoke, positional } from "../../src/functions/run/invoke.ts";
+import { invoke } from "../../src/functions/run/invoke.ts";
 import { addIn, launch, top } from "./launch.ts";
 import { serve } from "./serve.ts";
 

@@ -2,8 +2,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { CellFunction } from "../../src/functions/declare/cell-function.ts";
+import { positional } from "../../src/functions/declare/formula.ts";
 import { registry } from "../../src/functions/registry.ts";
-import { explain, positional } from "../../src/functions/run/invoke.ts";
+import { explain } from "../../src/functions/run/invoke.ts";
 import { coreCalls, coreGraph, filesBelow, top } from "./declarations.ts";
 import { EXEMPT, type Rule } from "./exempt.ts";
 

@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/core/kit/refusal.ts";
 import type { Cell, Table } from "../../src/core/kit/tape.ts";
+import { positional } from "../../src/functions/declare/formula.ts";
 import { registry } from "../../src/functions/registry.ts";
-import { explain, invoke, positional } from "../../src/functions/run/invoke.ts";
+import { explain, invoke } from "../../src/functions/run/invoke.ts";
 import { withoutHeadings } from "../../src/functions/run/present.ts";
 
 /** Each printed answer beside the calculated one; numbers within the example's tolerance. */

@@ -2,9 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/core/kit/refusal.ts";
 import type { CellFunction } from "../../src/functions/declare/cell-function.ts";
+import { positional } from "../../src/functions/declare/formula.ts";
 import { isOptional, type Raw, type RawArgument } from "../../src/functions/declare/param.ts";
 import { registry } from "../../src/functions/registry.ts";
-import { explain, invoke, positional } from "../../src/functions/run/invoke.ts";
+import { explain, invoke } from "../../src/functions/run/invoke.ts";
 import { expectSound } from "./sound.ts";
 
 /** Kinds of argument that hosts really send. */

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
+import { positional } from "../../src/functions/declare/formula.ts";
 import type { RawArgument } from "../../src/functions/declare/param.ts";
-import { invoke, positional } from "../../src/functions/run/invoke.ts";
+import { invoke } from "../../src/functions/run/invoke.ts";
 import { callsOf, latestCalls, namesIn, spillsOver } from "../../src/pane/working/calls.ts";
 import { errorIn, noteFor } from "../../src/pane/working/cell-notes.ts";
 import { Ledger, type LedgerCall } from "../../src/workbook/ledger.ts";

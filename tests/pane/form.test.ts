@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { formulaOf, positional } from "../../src/functions/declare/formula.ts";
 import type { ParamKind } from "../../src/functions/declare/param.ts";
 import { registry } from "../../src/functions/registry.ts";
-import { formulaOf, invoke, positional } from "../../src/functions/run/invoke.ts";
+import { invoke } from "../../src/functions/run/invoke.ts";
 import {
   exampleTexts,
   fieldValue,

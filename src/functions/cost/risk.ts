@@ -95,6 +95,7 @@ export const contingencyTable = cellFunction({
     "The same lines, correlation and seed give the same table; another seed moves it by about the error.",
   ],
   cautions: ["Only what the lines' low and high hold is in it: no change of scope, no event that the lines leave out."],
+  heavy: true,
   example: {
     args: { costLines: [["shell", 100, "labor", 90, 130]] },
     gives: [

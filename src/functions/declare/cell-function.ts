@@ -1,7 +1,6 @@
 import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
 import { BASIS_PLACE } from "./basis-place.ts";
-import { type OptionalParam, optional, type Param, type TermParam } from "./param.ts";
-import { flag } from "./scalar.ts";
+import type { OptionalParam, Param, TermParam } from "./param.ts";
 
 /** Set by the build of a trial copy, which may stand in one Excel beside the installed add-in. */
 declare const SILLWORK_NAMESPACE: string | undefined;
@@ -151,9 +150,6 @@ export interface ErasedExample {
   readonly source: string;
 }
 
-/** Name of the parameter that every table function ends with. */
-export const HEADERS = "headers";
-
 /**
  * Declares a function. One with `placed` takes a basis in its last place, and from it `headings` and `lengths` too.
  */
@@ -165,10 +161,6 @@ export function cellFunction<
 >(d: Declaration<P, B, N, R>): CellFunction {
   const params: NamedParam[] = entries({ ...d.params, ...(d.placed ?? {}) });
   if (d.placed !== undefined) params.push({ name: "basis", param: BASIS_PLACE });
-  else if (d.returns.kind === "table") {
-    const headers = optional(flag({ says: "TRUE to put a row of headings on top" }), false, "");
-    params.push({ name: HEADERS, param: headers });
-  }
   return {
     name: d.name,
     id: d.name.replaceAll("_", ""),

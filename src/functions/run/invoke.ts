@@ -112,5 +112,3 @@ function fault(fn: CellFunction, detail: string): Outcome {
     },
   };
 }
-
-export { formulaOf, literal, positional } from "../declare/formula.ts";

@@ -1,6 +1,6 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
 import { formatLength, INCHES_IN } from "../../core/units/length.ts";
-import { type CellFunction, HEADERS } from "../declare/cell-function.ts";
+import type { CellFunction } from "../declare/cell-function.ts";
 
 /** A result as it goes into the sheet: headings on top, lengths as the basis asks. */
 export function presented(
@@ -20,7 +20,7 @@ export function presented(
 /** Tables of several rows have headings unless told otherwise; a result that is always one row has none unless asked. */
 function withHeadings(fn: CellFunction, args: Readonly<Record<string, unknown>>): boolean {
   if (fn.returns.kind !== "table") return false;
-  if (!fn.takesBasis) return args[HEADERS] === true;
+  if (!fn.takesBasis) return false;
   return args.headings === undefined ? !fn.oneRow : args.headings === true;
 }
 

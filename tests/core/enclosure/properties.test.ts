@@ -18,10 +18,11 @@ import { HEAT_FLOWS } from "../../../src/core/enclosure/tables/films.ts";
 import { MATERIALS } from "../../../src/core/enclosure/tables/materials.ts";
 import { rLimits } from "../../../src/core/enclosure/u-factor.ts";
 import { sentence } from "../../../src/core/kit/refusal.ts";
+import { positional } from "../../../src/functions/declare/formula.ts";
 import type { RawArgument } from "../../../src/functions/declare/param.ts";
 import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
 import { findMaterial } from "../../../src/functions/enclosure/read/material.ts";
-import { invoke, positional } from "../../../src/functions/run/invoke.ts";
+import { invoke } from "../../../src/functions/run/invoke.ts";
 import { assemble, type LayerRow } from "./from-text.ts";
 
 const r = fc.double({ min: 0.01, max: 60, noNaN: true });

@@ -1,11 +1,12 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import type { CellFunction } from "../../../src/functions/declare/cell-function.ts";
 import { cellFunction, quantityOf, tableOf } from "../../../src/functions/declare/cell-function.ts";
+import { positional } from "../../../src/functions/declare/formula.ts";
 import { optional } from "../../../src/functions/declare/param.ts";
 import { choice, number } from "../../../src/functions/declare/scalar.ts";
 import { list } from "../../../src/functions/declare/table.ts";
 import { registry } from "../../../src/functions/registry.ts";
-import { invoke, positional } from "../../../src/functions/run/invoke.ts";
+import { invoke } from "../../../src/functions/run/invoke.ts";
 import type { Answer } from "../../../src/functions/run/tables-on-demand.ts";
 import { associateFunctions, excelFunction } from "../../../src/hosts/excel/functions.ts";
 import { Ledger } from "../../../src/workbook/ledger.ts";

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { PictureBase } from "../../../src/core/kit/picture.ts";
+import { positional } from "../../../src/functions/declare/formula.ts";
 import { registry } from "../../../src/functions/registry.ts";
-import { explain, positional } from "../../../src/functions/run/invoke.ts";
+import { explain } from "../../../src/functions/run/invoke.ts";
 import { drawing, isDrawn } from "../../../src/pane/drawings/index.ts";
 import { markup, unbalanced } from "./markup.ts";
 
