@@ -1,5 +1,6 @@
 import type { Cell, Table } from "../core/kit/tape.ts";
 import type { CellAddress, Ledger } from "./ledger.ts";
+import type { NamedRows } from "./named-rows.ts";
 import type { Scan } from "./scan.ts";
 
 /** What the pane needs of a spreadsheet. Both hosts give it. */
@@ -33,6 +34,13 @@ export interface Host {
   writeSheet(name: string, rows: Table): Promise<string>;
   /** The first cell of a name of the workbook; undefined where there is no such name. */
   cellOfName?(name: string): Promise<CellAddress | undefined>;
+  /** The cells of a name of the workbook; undefined where there is no such name, or where it stands for no cells. */
+  readName?(name: string): Promise<NamedRows | undefined>;
+  /**
+   * Has the name Basis hold these rows. Where it stands for cells, those that differ are written, and rows beyond its last are put in below it;
+   * else a worksheet `Site basis` is made and the name given to its first three columns. Texts are written as texts, never as formulas.
+   */
+  writeBasis?(rows: Table): Promise<void>;
   /** Puts an image beside the cells of a worksheet, at the height of `near`, or in the place of the one that has its name. */
   placeImage?(near: CellAddress, image: PlacedImage): Promise<void>;
 }

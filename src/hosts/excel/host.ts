@@ -1,6 +1,7 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
 import { type Host, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
+import { firstCellOf, readName, writeBasis } from "./names.ts";
 import { placeImage } from "./place-image.ts";
 import { runInExcel } from "./run.ts";
 import { calculateCells, scanWorkbook } from "./scan.ts";
@@ -42,6 +43,9 @@ export function excelHost(ledger: Ledger): Host {
     scan: scanWorkbook,
     calculate: calculateCells,
     writeSheet: (name: string, rows: Table) => runInExcel((context) => writeSheet(context, name, rows)),
+    cellOfName: (name) => runInExcel((context) => firstCellOf(context, name)),
+    readName: (name) => runInExcel((context) => readName(context, name)),
+    writeBasis: (rows) => runInExcel((context) => writeBasis(context, rows)),
     placeImage: (near, image) =>
       runInExcel(async (context) => placeImage(await existingSheet(context, near.sheet), near, image)),
   };

@@ -18,6 +18,7 @@ import type { WorkbookTemplate } from "../../../templates/template.ts";
 import type { WorkbookFile } from "../../../workbook/file/model.ts";
 import type { Host } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
+import type { NamedRows } from "../../../workbook/named-rows.ts";
 import type { Scan } from "../../../workbook/scan.ts";
 import { VERSION } from "../../../workbook/version.ts";
 import { cellValue } from "../engine/cells.ts";
@@ -30,6 +31,7 @@ import { explainErrors } from "./alerts.ts";
 import { keepNotation } from "./entry.ts";
 import { functionInfo } from "./help.ts";
 import { closeLateLists } from "./late-list.ts";
+import { rangeOfName, readNamed, writeBasis } from "./names.ts";
 import { scanSheets } from "./scan.ts";
 import { freeSheetName, putTable, putTemplate } from "./sheets.ts";
 
@@ -184,6 +186,21 @@ export class TryOutSheet implements Host {
     this.#reports.set(name, sheet.getSheetId());
     sheet.activate();
     return sheet.getSheetName();
+  }
+
+  async cellOfName(name: string): Promise<CellAddress | undefined> {
+    return rangeOfName(this.#workbook(), name)?.first;
+  }
+
+  async readName(name: string): Promise<NamedRows | undefined> {
+    await this.ready;
+    return readNamed(this.#workbook(), name, this.#univer.__getInjector().get(FormulaDataModel));
+  }
+
+  async writeBasis(rows: Table): Promise<void> {
+    await this.ready;
+    writeBasis(this.#workbook(), rows, this.#univer.__getInjector().get(FormulaDataModel));
+    await this.calculated();
   }
 
   /** Calls `listener` after every change that somebody made, results of calculations not counted. */

@@ -1,0 +1,108 @@
+import type { Table } from "../../core/kit/tape.ts";
+import { parseAddress } from "../../workbook/host.ts";
+import type { CellAddress } from "../../workbook/ledger.ts";
+import {
+  BASIS_COLUMNS,
+  BASIS_NAME,
+  changesOf,
+  type NamedRows,
+  rangeText,
+  SITE_SHEET,
+} from "../../workbook/named-rows.ts";
+import { asEntered, freeName } from "./write-sheet.ts";
+
+/** A name may stand for whole columns; no more of it is read. */
+const MOST_ROWS = 500;
+const MOST_COLUMNS = 26;
+/** The look of cells to type into. */
+const INPUT_COLOR = "#FFF8DC";
+
+/** The first cell of a name; see `Host.cellOfName`. */
+export async function firstCellOf(context: Excel.RequestContext, name: string): Promise<CellAddress | undefined> {
+  const range = await rangeOf(context, name);
+  if (range === undefined) return undefined;
+  const cell = range.getCell(0, 0);
+  cell.load("address");
+  await context.sync();
+  return parseAddress(cell.address);
+}
+
+/** See `Host.readName`. */
+export async function readName(context: Excel.RequestContext, name: string): Promise<NamedRows | undefined> {
+  const range = await rangeOf(context, name);
+  if (range === undefined) return undefined;
+  const { rowCount, columnCount } = range;
+  const part = range.getResizedRange(
+    Math.min(rowCount, MOST_ROWS) - rowCount,
+    Math.min(columnCount, MOST_COLUMNS) - columnCount,
+  );
+  const cell = range.getCell(0, 0);
+  part.load("values,formulas");
+  cell.load("address");
+  await context.sync();
+  const first = parseAddress(cell.address);
+  if (first === undefined) return undefined;
+  const formulas = part.formulas.map((row) =>
+    row.map((held) => (typeof held === "string" && held.startsWith("=") ? held : "")),
+  );
+  return { first, rows: part.values, formulas };
+}
+
+/** See `Host.writeBasis`. */
+export async function writeBasis(context: Excel.RequestContext, rows: Table): Promise<void> {
+  const held = await readName(context, BASIS_NAME);
+  if (held === undefined) return makeBasis(context, rows);
+  const { first } = held;
+  const sheet = context.workbook.worksheets.getItem(first.sheet);
+  const { cells, added } = changesOf(held.rows, rows);
+  for (const { row, column, value } of cells) {
+    sheet.getCell(first.row + row, first.column + column).values = [[asEntered(value)]];
+  }
+  if (added.length > 0) {
+    const below = first.row + held.rows.length;
+    sheet.getRangeByIndexes(below, 0, added.length, 1).getEntireRow().insert("Down");
+    fill(sheet, { ...first, row: below }, added);
+    const columns = held.rows[0]?.length ?? BASIS_COLUMNS;
+    const whole = { first, rows: held.rows.length + added.length, columns };
+    context.workbook.names.getItem(BASIS_NAME).formula = `=${rangeText(whole)}`;
+  }
+  await context.sync();
+}
+
+async function makeBasis(context: Excel.RequestContext, rows: Table): Promise<void> {
+  const name = await freeName(context, SITE_SHEET);
+  const sheet = context.workbook.worksheets.add(name);
+  const first = { sheet: name, row: 0, column: 0 };
+  fill(sheet, first, rows);
+  sheet.getRangeByIndexes(0, 0, 1, BASIS_COLUMNS + 1).format.font.bold = true;
+  rows.forEach((row, r) => {
+    if (r > 0 && row[1] !== "") sheet.getCell(r, 1).format.fill.color = INPUT_COLOR;
+  });
+  sheet.getRangeByIndexes(0, 0, rows.length, BASIS_COLUMNS).format.autofitColumns();
+  const reference = `=${rangeText({ first, rows: rows.length, columns: BASIS_COLUMNS })}`;
+  // The name may be left of a worksheet that was deleted, and then stands for no cells.
+  const left = context.workbook.names.getItemOrNullObject(BASIS_NAME);
+  await context.sync();
+  if (left.isNullObject) context.workbook.names.add(BASIS_NAME, reference);
+  else left.formula = reference;
+  sheet.activate();
+  await context.sync();
+}
+
+function fill(sheet: Excel.Worksheet, at: CellAddress, rows: Table): void {
+  const width = Math.max(...rows.map((row) => row.length));
+  sheet.getRangeByIndexes(at.row, at.column, rows.length, width).values = rows.map((row) =>
+    Array.from({ length: width }, (_, c) => asEntered(row[c] ?? "")),
+  );
+}
+
+/** The cells of a name with their size loaded; undefined where there is no such name or it stands for no cells. */
+async function rangeOf(context: Excel.RequestContext, name: string): Promise<Excel.Range | undefined> {
+  const item = context.workbook.names.getItemOrNullObject(name);
+  await context.sync();
+  if (item.isNullObject) return undefined;
+  const range = item.getRangeOrNullObject();
+  range.load("rowCount,columnCount");
+  await context.sync();
+  return range.isNullObject ? undefined : range;
+}
