@@ -1,4 +1,4 @@
-import { html, render } from "lit-html";
+import { html, nothing, render } from "lit-html";
 import type { CellFunction } from "../functions/declare/cell-function.ts";
 import { registry } from "../functions/registry.ts";
 import { type Explainer, explained } from "../functions/run/tables-on-demand.ts";
@@ -8,13 +8,16 @@ import { CautionsView } from "./cautions/cautions.ts";
 import { FunctionsView } from "./functions/functions.ts";
 import { afterPause } from "./parts/idle.ts";
 import type { PaneContext, View } from "./parts/view.ts";
+import { SiteView } from "./site/site.ts";
 import { WorkingView } from "./working/working.ts";
 
 export interface PaneOptions {
   /** functions to show; all of the registry unless told */
   readonly functions?: readonly CellFunction[];
-  /** id of the view to start with: "working", "cautions" or "functions" */
+  /** id of the view to start with: "working", "cautions", "functions" or "site" */
   readonly view?: string;
+  /** address of the help's first page, where the host's page has one beside it */
+  readonly help?: string;
   /** works out calls; in the page unless told, where a search makes it stand still */
   readonly explainer?: Explainer;
 }
@@ -71,7 +74,7 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
   };
   const working = new WorkingView(pane);
   const functions = new FunctionsView(pane);
-  const views: readonly View[] = [working, new CautionsView(pane), functions];
+  const views: readonly View[] = [working, new CautionsView(pane), functions, new SiteView(pane)];
   let inSight: View = views.find((v) => v.id === options.view) ?? working;
 
   const ledgerPause = afterPause(LEDGER_PAUSE_MS, () => inSight.refresh());
@@ -145,6 +148,7 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
           ) => html`<div class="sw-panel" role="tabpanel" id="sw-panel-${v.id}" aria-labelledby="sw-tab-${v.id}" tabindex="0"
             ?hidden=${v !== inSight}></div>`,
         )}
+        ${options.help === undefined ? nothing : html`<p class="sw-help"><a href=${options.help} target="_blank" rel="noopener">Help</a></p>`}
         <p class="sw-message" role="status">${message}</p>
       `,
       element,

@@ -1,6 +1,7 @@
 import { vi } from "vitest";
 import { unknownName } from "../../../src/workbook/formula.ts";
 import { columnLetters, parseAddress } from "../../../src/workbook/host.ts";
+import { parseRange, rangeText } from "../../../src/workbook/named-rows.ts";
 import { isErrorText } from "../../../src/workbook/scan.ts";
 
 /** Excel on the web refuses more at once, read or written. */
@@ -28,6 +29,8 @@ interface Event<T> {
  */
 export class FakeWorkbook {
   readonly sheets: FakeSheet[] = [];
+  /** what the names of the workbook stand for, such as "=Site!$A$1:$C$9" */
+  readonly names = new Map<string, string>();
   active = { sheet: "", row: 0, column: 0 };
   /** how many runs Excel will refuse because a cell is being edited */
   refusals = 0;
@@ -135,6 +138,15 @@ class Context {
         return new Range(this, book.sheet(sheet), row, column, 1, 1);
       },
       worksheets: new Worksheets(this),
+      names: {
+        add: (name: string, reference: string) =>
+          this.waiting.push(() => {
+            if (book.names.has(name)) throw new Error("ItemAlreadyExists");
+            book.names.set(name, reference);
+          }),
+        getItem: (name: string) => new NamedItem(this, name),
+        getItemOrNullObject: (name: string) => new NamedItem(this, name),
+      },
     };
   }
 }
@@ -190,6 +202,9 @@ class Worksheets extends Loadable {
       return item;
     });
   }
+  getItem(key: string): Worksheet {
+    return this.getItemOrNullObject(key);
+  }
   getItemOrNullObject(key: string): Worksheet {
     return new Worksheet(this.context, this.context.book.sheet(key));
   }
@@ -198,6 +213,29 @@ class Worksheets extends Loadable {
   }
   add(name: string): Worksheet {
     return new Worksheet(this.context, this.context.book.addSheet(name));
+  }
+}
+
+class NamedItem {
+  readonly #context: Context;
+  readonly #name: string;
+  constructor(context: Context, name: string) {
+    this.#context = context;
+    this.#name = name;
+  }
+  get isNullObject(): boolean {
+    return !this.#context.book.names.has(this.#name);
+  }
+  set formula(reference: string) {
+    if (!reference.startsWith("=") || /![A-Z]/.test(reference)) throw new Error("a name of moving cells");
+    this.#context.waiting.push(() => this.#context.book.names.set(this.#name, reference));
+  }
+  getRangeOrNullObject(): Range {
+    const { book } = this.#context;
+    const range = parseRange(book.names.get(this.#name) ?? "");
+    const sheet = range && book.sheet(range.first.sheet);
+    if (!range || !sheet) return new Range(this.#context, undefined, 0, 0, 0, 0);
+    return new Range(this.#context, sheet, range.first.row, range.first.column, range.rows, range.columns);
   }
 }
 
@@ -396,6 +434,29 @@ class Range extends Loadable {
     const last = [Math.max(...inside.map(([r]) => r)), Math.max(...inside.map(([, c]) => c))] as const;
     if (inside.length === 0) return new Range(this.context, this.sheet, 0, 0, 0, 0);
     return new Range(this.context, this.sheet, ...first, last[0] - first[0] + 1, last[1] - first[1] + 1);
+  }
+  readonly format = { font: { bold: false }, fill: { color: "" }, autofitColumns: () => {} };
+  getEntireRow(): Range {
+    const [row, , rows] = this.#box;
+    return new Range(this.context, this.sheet, row, 0, rows, 16_384);
+  }
+  /** Rows go down, and names that stand below with them. */
+  insert(_shift: "Down"): void {
+    const [row, , rows] = this.#box;
+    const { names } = this.context.book;
+    this.context.waiting.push(() => {
+      const cells = [...(this.sheet?.cells ?? [])];
+      this.sheet?.cells.clear();
+      for (const [key, cell] of cells) {
+        const [r = 0, c = 0] = key.split(",").map(Number);
+        this.sheet?.cells.set(`${r < row ? r : r + rows},${c}`, cell);
+      }
+      for (const [name, reference] of names) {
+        const range = parseRange(reference);
+        if (range === undefined || range.first.sheet !== this.sheet?.name || range.first.row < row) continue;
+        names.set(name, `=${rangeText({ ...range, first: { ...range.first, row: range.first.row + rows } })}`);
+      }
+    });
   }
   select(): void {
     this.context.book.active = { sheet: this.sheet?.name ?? "", row: this.#box[0], column: this.#box[1] };

@@ -1,0 +1,75 @@
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { expect, test } from "vitest";
+import { HeadlessWorkbook } from "../../../../src/hosts/tryout/engine/headless.ts";
+import { rangeOfName, readNamed, writeBasis } from "../../../../src/hosts/tryout/sheet/names.ts";
+import { workbook } from "./sheet.ts";
+
+async function opened(...given: Parameters<typeof workbook>) {
+  const sheet = await HeadlessWorkbook.open(workbook(...given));
+  const book = sheet.api.getActiveWorkbook();
+  if (book === null) throw new Error("no workbook");
+  const model = (sheet.api as unknown as { _injector: { get(id: unknown): FormulaDataModel } })._injector.get(
+    FormulaDataModel,
+  );
+  const calculated = () => sheet.api.getFormula().onCalculationResultApplied();
+  return { sheet, book, model, calculated };
+}
+
+const SITE = [
+  ["Basis", "Value", "Unit"],
+  ["Wind speed", 100, "mph"],
+  ["Exposure", '=UPPER("c")', ""],
+  ["Mean roof height", 15, "ft"],
+  ["below"],
+];
+
+test("a name is read, written in place and grown; formulas that take it follow", async () => {
+  const { sheet, book, model, calculated } = await opened({ Site: SITE, Start: [["=SILL.WIND_PRESSURE(Basis)"]] }, [
+    ["Basis", "Site!$A$1:$C$4"],
+  ]);
+  expect(rangeOfName(book, "Basis")?.first).toEqual({ sheet: "Site", row: 0, column: 0 });
+  expect(rangeOfName(book, "Nothing")).toBeUndefined();
+  const held = readNamed(book, "Basis", model);
+  expect(held?.rows[2]).toEqual(["Exposure", "C", ""]);
+  expect(held?.formulas[2]).toEqual(["", '=UPPER("c")', ""]);
+  const first = Number(sheet.valueAt("Start!A1"));
+  const rows = (held?.rows ?? []).map((row) => [...row]);
+  if (rows[1] !== undefined) rows[1][1] = 200;
+  writeBasis(book, [...rows, ["ASCE 7 edition", "7-22", "", "edition"]], model);
+  await calculated();
+  // The pressure grows with the square of the speed.
+  expect(Number(sheet.valueAt("Start!A1")) / first).toBeCloseTo(4, 6);
+  expect(book.getDefinedName("Basis")?.getFormulaOrRefString()).toBe("Site!$A$1:$C$5");
+  expect([sheet.valueAt("Site!B5"), sheet.valueAt("Site!D5"), sheet.valueAt("Site!A6")]).toEqual([
+    "7-22",
+    "edition",
+    "below",
+  ]);
+  expect(book.getSheetByName("Site")?.getRange(2, 1).getFormula()).toBe('=UPPER("c")');
+  sheet.dispose();
+});
+
+test("without the name a sheet and the name are made; a cleared value is blank", async () => {
+  const { sheet, book, model, calculated } = await opened({ Start: [["=SILL.CLIMATE_ZONE(Basis)"]] });
+  const rows = [
+    ["Basis", "Value", "Unit", "What it is"],
+    ["Site and codes", "", "", ""],
+    ["County", "Tompkins", "", "county"],
+    ["State", "NY", "", "state"],
+    ["Energy code", "2018", "", "=1+1"],
+  ];
+  writeBasis(book, rows, model);
+  await calculated();
+  expect(sheet.valueAt("Start!A1")).toBe("6A");
+  expect(book.getDefinedName("Basis")?.getFormulaOrRefString()).toBe("'Site basis'!$A$1:$C$5");
+  expect([sheet.valueAt("'Site basis'!B5"), sheet.valueAt("'Site basis'!D5")]).toEqual(["2018", "=1+1"]);
+  writeBasis(
+    book,
+    rows.map((row) => (row[0] === "County" ? ["County", "", ""] : row)),
+    model,
+  );
+  await calculated();
+  expect(sheet.valueAt("'Site basis'!B3")).toBeUndefined();
+  expect(sheet.valueAt("Start!A1")).not.toBe("6A");
+  sheet.dispose();
+});
