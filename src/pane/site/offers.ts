@@ -2,6 +2,7 @@ import type { Said } from "../../core/kit/refusal.ts";
 import type { Table } from "../../core/kit/tape.ts";
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import type { RawArgument } from "../../functions/declare/raw.ts";
+import { stateCode } from "../../functions/enclosure/read/state.ts";
 import type { Outcome } from "../../functions/run/invoke.ts";
 import type { Explainer } from "../../functions/run/tables-on-demand.ts";
 import { isTable } from "../parts/numbers.ts";
@@ -22,6 +23,9 @@ export interface Place {
   readonly energyCode: string;
 }
 
+const HEADING = ["Basis", "Value", "Unit"];
+const NONE: Offers = { zone: undefined, stations: [], cautions: [], refused: [] };
+
 /** The climate zone of a county, and the stations of its state. The tables hold no distances, so the nearest of the stations is the reader's to pick. */
 export async function offersFor(
   { county, state, energyCode }: Place,
@@ -32,39 +36,32 @@ export async function offersFor(
     const fn = functions.find((f) => f.name === name);
     return fn === undefined ? undefined : explain(fn, args);
   };
-  const code =
-    energyCode === ""
-      ? []
-      : [
-          [
-            ["Basis", "Value", "Unit"],
-            ["Energy code", energyCode, ""],
-          ],
-        ];
-  const zone = await ask("CLIMATE_ZONE", [county, state, ...code]);
-  const listed = await ask("CLIMATE_STATIONS", [
-    state,
-    [
-      ["Basis", "Value", "Unit"],
-      ["Headings", "no", ""],
-    ],
-  ]);
-  const found = zone?.outcome.ok ? String(zone.outcome.value) : undefined;
-  return {
-    zone: found,
-    stations: found === undefined ? [] : stationsOf(listed?.outcome, found),
-    cautions: zone?.outcome.ok ? zone.cautions : [],
-    refused: [zone?.outcome, found === undefined ? undefined : listed?.outcome].flatMap(saidOf),
-  };
+  const edition = energyCode === "" ? [] : [[HEADING, ["Energy code", energyCode, ""]]];
+  const zone = await ask("CLIMATE_ZONE", [county, state, ...edition]);
+  if (zone === undefined) return NONE;
+  if (!zone.outcome.ok) return { ...NONE, refused: [zone.outcome.said] };
+  const found = String(zone.outcome.value);
+  const code = stateCode(state) ?? state;
+  const listed = await ask("CLIMATE_STATIONS", [code, [HEADING, ["Headings", "no", ""]]]);
+  const stations = stationsOf(listed?.outcome, code, found);
+  const refused = stations.length > 0 ? [] : [noStation(code)];
+  return { zone: found, stations, cautions: zone.cautions, refused };
 }
 
-function stationsOf(outcome: Outcome | undefined, zone: string): Offers["stations"] {
+/** The function finds a word wherever it stands, so DE brings Denver too. */
+function stationsOf(outcome: Outcome | undefined, code: string, zone: string): Offers["stations"] {
   if (!outcome?.ok || !isTable(outcome.value)) return [];
   const rows: Table = outcome.value;
-  const stations = rows.map(([name, state, , , , own]) => ({ place: `${name} ${state}`, zone: String(own) }));
+  const stations = rows
+    .filter((row) => row[1] === code)
+    .map(([name, state, , , , own]) => ({ place: `${name} ${state}`, zone: String(own) }));
   return stations.sort((a, b) => Number(b.zone === zone) - Number(a.zone === zone) || a.place.localeCompare(b.place));
 }
 
-function saidOf(outcome: Outcome | undefined): readonly Said[] {
-  return outcome === undefined || outcome.ok ? [] : [outcome.said];
+function noStation(code: string): Said {
+  return {
+    what: `No climate station is kept for ${code}`,
+    why: "the stations stand in other states",
+    todo: "Pick one of a state beside it: CLIMATE_STATIONS lists them",
+  };
 }
