@@ -10,7 +10,7 @@ import { site } from "./house/site.ts";
 import { structure } from "./house/structure.ts";
 import { walls } from "./house/walls.ts";
 import { wind } from "./house/wind.ts";
-import { workbook } from "./layout.ts";
+import { workbook } from "./kit/layout.ts";
 
 /** The workbook that the try-out sheet opens with: an invented small building, from site to bid. */
 export const demo = workbook("Joinery Shed", [

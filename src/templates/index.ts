@@ -11,8 +11,8 @@ import { site } from "./house/site.ts";
 import { structure } from "./house/structure.ts";
 import { walls } from "./house/walls.ts";
 import { wind } from "./house/wind.ts";
-import { workbook } from "./layout.ts";
-import type { WorkbookTemplate } from "./template.ts";
+import { workbook } from "./kit/layout.ts";
+import type { WorkbookTemplate } from "./kit/template.ts";
 
 /** Every workbook to start from, filled in with the figures of the demo building; the demo, which holds them all, is the last. */
 export const templates: readonly WorkbookTemplate[] = [

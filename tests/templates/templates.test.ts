@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { HeadlessWorkbook } from "../../src/hosts/tryout/engine/headless.ts";
 import { demo } from "../../src/templates/demo.ts";
 import { templates } from "../../src/templates/index.ts";
-import type { WorkbookTemplate } from "../../src/templates/template.ts";
+import type { WorkbookTemplate } from "../../src/templates/kit/template.ts";
 import { checkFile } from "../../src/workbook/file/limits.ts";
 import { unknownName } from "../../src/workbook/formula.ts";
 import { addressText } from "../../src/workbook/host.ts";

@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../layout.ts";
+import { results, sheet, table, top } from "../kit/layout.ts";
 
 const line = (name: string, length: string, arm: string, per: string) =>
   [name, `=VLOOKUP("${name} wall: ${per}",BaseShear,4,FALSE)`, length, "9'-10 1/2\"", "", 1, arm] as const;

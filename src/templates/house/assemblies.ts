@@ -1,5 +1,5 @@
 import type { Cell } from "../../core/kit/tape.ts";
-import { results, sheet, table, top } from "../layout.ts";
+import { results, sheet, table, top } from "../kit/layout.ts";
 
 const HEAD = ["material", "thickness in", "R", "vapor", "role", "weight psf"];
 const BATTENS = "ventilated cavity";

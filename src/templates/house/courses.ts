@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../layout.ts";
+import { results, sheet, table, top } from "../kit/layout.ts";
 
 /** Panels of all walls in courses, cut to the openings, and what they leave. */
 export const courses = sheet(

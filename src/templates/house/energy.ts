@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../layout.ts";
+import { results, sheet, table, top } from "../kit/layout.ts";
 
 /** Heat loss of the whole building, and the code by its whole surface. */
 export const energy = sheet(

@@ -1,4 +1,4 @@
-import { inputs, results, sheet, table, top } from "../layout.ts";
+import { inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 /** Weight of each wall, the sling, the crane, wind on the wall in the air and on its braces. */
 export const lift = sheet(

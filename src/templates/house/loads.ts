@@ -1,4 +1,4 @@
-import { inputs, results, sheet, table, top } from "../layout.ts";
+import { inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 /** Dead load and snow of the roof, and the combinations on a rafter. */
 export const loads = sheet(

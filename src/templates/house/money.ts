@@ -1,4 +1,4 @@
-import { checks, results, sheet, table, top } from "../layout.ts";
+import { checks, results, sheet, table, top } from "../kit/layout.ts";
 
 /** The crew, the tasks, and ways to set the windows. */
 export const labor = sheet(

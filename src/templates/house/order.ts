@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../layout.ts";
+import { results, sheet, table, top } from "../kit/layout.ts";
 
 /** A line of the order list from what a takeoff function gives: quantity, unit and packs stand below its headings. */
 const line = (item: string, from: string, pack: string) =>

@@ -1,4 +1,4 @@
-import { basis, percent, results, sheet, top } from "../layout.ts";
+import { basis, percent, results, sheet, top } from "../kit/layout.ts";
 
 /** The basis of the building: what most formulas share, each figure once. */
 export const site = sheet("Site", "Site basis: what most formulas share, each figure once.", [

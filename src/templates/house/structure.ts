@@ -1,4 +1,4 @@
-import { checks, inputs, results, sheet, table, top } from "../layout.ts";
+import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 const LVL = ["LVL of the maker", "LVL", 2600, 1550, 285, 750, 2510, 2000000, 1016500, 0.5];
 

@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../layout.ts";
+import { results, sheet, table, top } from "../kit/layout.ts";
 
 const opening = (name: string, size: readonly [string, string], sill: string, left: string, wall: string) =>
   [name, ...size, 1, sill, left, wall] as const;

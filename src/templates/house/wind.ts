@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../layout.ts";
+import { results, sheet, table, top } from "../kit/layout.ts";
 
 /** Wind on the building: cladding by zone and area, the frame, sideways force. */
 export const wind = sheet(

@@ -2,7 +2,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { templates } from "../../../templates/index.ts";
-import type { WorkbookTemplate } from "../../../templates/template.ts";
+import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import { placeOf, type WorkbookFile } from "../../../workbook/file/model.ts";
 import { writeWorkbook } from "../../../workbook/file/write.ts";
 import { columnLetters } from "../../../workbook/host.ts";

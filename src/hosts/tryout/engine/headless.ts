@@ -12,7 +12,7 @@ import type { CellFunction } from "../../../functions/declare/cell-function.ts";
 import type { Answer } from "../../../functions/run/tables-on-demand.ts";
 import "../../../functions/run/tables-at-once.ts";
 import { registry } from "../../../functions/registry.ts";
-import type { WorkbookTemplate } from "../../../templates/template.ts";
+import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import type { WorkbookFile } from "../../../workbook/file/model.ts";
 import { parseAddress } from "../../../workbook/host.ts";
 import { Ledger } from "../../../workbook/ledger.ts";

@@ -10,7 +10,7 @@ import {
   WrapStrategy,
 } from "@univerjs/core";
 import type { Cell } from "../../../core/kit/tape.ts";
-import type { Role, SheetTemplate, TemplateCell, WorkbookTemplate } from "../../../templates/template.ts";
+import type { Role, SheetTemplate, TemplateCell, WorkbookTemplate } from "../../../templates/kit/template.ts";
 
 /** Room to work in below and beside what a template fills. */
 export const ROWS = 200;

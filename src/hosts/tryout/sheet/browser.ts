@@ -14,7 +14,7 @@ import type { Cell, Table } from "../../../core/kit/tape.ts";
 import type { CellFunction } from "../../../functions/declare/cell-function.ts";
 import { registry } from "../../../functions/registry.ts";
 import { type Answer, answered } from "../../../functions/run/tables-on-demand.ts";
-import type { WorkbookTemplate } from "../../../templates/template.ts";
+import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import type { WorkbookFile } from "../../../workbook/file/model.ts";
 import type { Host } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";

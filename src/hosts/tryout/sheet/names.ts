@@ -1,7 +1,7 @@
 import type { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
-import type { TemplateCell } from "../../../templates/template.ts";
+import type { TemplateCell } from "../../../templates/kit/template.ts";
 import {
   BASIS_COLUMNS,
   BASIS_NAME,

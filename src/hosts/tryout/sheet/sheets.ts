@@ -1,7 +1,7 @@
 import type { ICellData } from "@univerjs/core";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
-import type { WorkbookTemplate } from "../../../templates/template.ts";
+import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import { COLUMNS, columnWidth, ROWS, templateCells, valueSnapshot } from "../engine/snapshot.ts";
 
 /** Makes a worksheet, or empties the one of that name where it stands, so that formulas that point at it stay whole; then fills it from A1. */

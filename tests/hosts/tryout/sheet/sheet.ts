@@ -1,5 +1,5 @@
 import type { Cell } from "../../../../src/core/kit/tape.ts";
-import type { TemplateCell, WorkbookTemplate } from "../../../../src/templates/template.ts";
+import type { TemplateCell, WorkbookTemplate } from "../../../../src/templates/kit/template.ts";
 
 export const cell = (is: Cell, format?: string): TemplateCell => ({ is, ...(format === undefined ? {} : { format }) });
 

@@ -1,10 +1,10 @@
-import type { Cell } from "../core/kit/tape.ts";
-import { GLOSSARY } from "../functions/basis/glossary/index.ts";
-import { termOf } from "../functions/basis/words.ts";
-import type { Param } from "../functions/declare/param.ts";
-import { functionNamed } from "../functions/registry.ts";
-import { ourNames } from "../workbook/formula.ts";
-import { columnLetters } from "../workbook/host.ts";
+import type { Cell } from "../../core/kit/tape.ts";
+import { GLOSSARY } from "../../functions/basis/glossary/index.ts";
+import { termOf } from "../../functions/basis/words.ts";
+import type { Param } from "../../functions/declare/param.ts";
+import { functionNamed } from "../../functions/registry.ts";
+import { ourNames } from "../../workbook/formula.ts";
+import { columnLetters } from "../../workbook/host.ts";
 import { formatOf } from "./formats.ts";
 import {
   heading,

@@ -1,4 +1,4 @@
-import type { Cell } from "../core/kit/tape.ts";
+import type { Cell } from "../../core/kit/tape.ts";
 
 /** What a cell is for; each host has one look for each. */
 export type Role = "title" | "heading" | "label" | "input" | "result" | "note" | "check";
