@@ -52,7 +52,7 @@ describe.each(templates.map((template) => [template.name, template] as const))("
       expect(bare, at).not.toMatch(/(?<![A-Za-z0-9_.])\$?[A-Z]{1,3}\$?\d+(?![A-Za-z0-9_(])/);
       expect(bare, at).not.toMatch(/,\s*,/);
       expect(unknownName(formula), at).toBeUndefined();
-      expect(formula.length, `${at} ${formula}`).toBeLessThanOrEqual(160);
+      expect(formula.length, `${at} ${formula}`).toBeLessThanOrEqual(90);
     }
   });
 

@@ -61,9 +61,18 @@ export const assemblies = sheet(
       { label: "U that the code asks for", formula: '=SILL.U_CODE("wood wall",Basis)' },
       { label: "First wet face on the design day", formula: "=SILL.DEW_LAYER(WallLayers,Basis)" },
       {
-        label: "Indoor dew point",
-        formula: '=SILL.DEW_POINT(VLOOKUP("Indoor temperature",Basis,2,0),VLOOKUP("Indoor humidity",Basis,2,0))',
+        label: "Indoor temperature",
+        name: "IndoorTemperature",
+        formula: '=VLOOKUP("Indoor temperature",Basis,2,FALSE)',
+        unit: "F",
       },
+      {
+        label: "Indoor humidity",
+        name: "IndoorHumidity",
+        formula: '=VLOOKUP("Indoor humidity",Basis,2,FALSE)',
+        unit: "%",
+      },
+      { label: "Indoor dew point", formula: "=SILL.DEW_POINT(IndoorTemperature,IndoorHumidity)" },
     ]),
     results("Roof", [
       { label: "R of the layers, with films", formula: "=SILL.R_STACK(RoofLayers,0.61,0.17)" },

@@ -109,9 +109,21 @@ export const site = sheet("Site", "Site basis: what most formulas share, each fi
       note: "compare with the row Climate zone",
     },
     {
+      label: "Width, outside the panels",
+      name: "FloorWidth",
+      formula: '=SILL.LENGTH(VLOOKUP("Building width",Basis,2,FALSE))',
+      unit: "ft",
+    },
+    {
+      label: "Length, outside the panels",
+      name: "FloorLength",
+      formula: '=SILL.LENGTH(VLOOKUP("Building length",Basis,2,FALSE))',
+      unit: "ft",
+    },
+    {
       label: "Floor area, outside the panels",
       name: "FloorArea",
-      formula: '=SILL.LENGTH(VLOOKUP("Building width",Basis,2,0))*SILL.LENGTH(VLOOKUP("Building length",Basis,2,0))',
+      formula: "=FloorWidth*FloorLength",
       unit: "ft2",
       format: "#,##0",
     },

@@ -72,7 +72,7 @@ export const structure = sheet(
       0,
     ),
     inputs("Inputs here", [
-      { label: "Column length", name: "ColumnLength", value: "9'-10 1/2\"", unit: "ft" },
+      { label: "Column length", name: "ColumnFt", value: "9'-10 1/2\"", unit: "ft" },
       {
         label: "Roof on a long wall",
         name: "RoofOnWall",
@@ -161,12 +161,11 @@ export const structure = sheet(
     checks([
       {
         label: "Post",
-        formula:
-          '=IF(PostLoad<=PostCapacity,"ok","above its capacity: a larger post, or one that is held at mid-height")',
+        formula: '=IF(PostLoad<=PostCapacity,"ok","above its capacity: choose a larger post")',
       },
       {
         label: "Panel, column, rafter, beam",
-        formula: '=IF(COUNT(Worst)<4,"a table gives no result",IF(MAX(Worst)<=1,"ok","a check is above its capacity"))',
+        formula: '=IF(COUNT(Worst)<4,"no result",IF(MAX(Worst)<=1,"ok","above its capacity"))',
       },
     ]),
   ],
@@ -180,7 +179,7 @@ export const structure = sheet(
     {
       heading: "Column, three 2x6",
       name: "ColumnRatio",
-      formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF No. 2",ColumnLength,ColumnAxial,ColumnWind,WallCase,Basis)',
+      formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF No. 2",ColumnFt,ColumnAxial,ColumnWind,WallCase,Basis)',
       room: 9,
     },
     {

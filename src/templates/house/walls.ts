@@ -10,9 +10,10 @@ const DOOR = ["3'-4\"", "6'-11\""] as const;
 const SILL = "2'-9\"";
 const FLOOR = "0'-0\"";
 
-/** Area of the openings whose names begin with a word. */
-const areaOf = (word: string): string =>
-  `=SUM(INDEX(SILL.WALL_AREA(Walls,FILTER(Openings,LEFT(INDEX(Openings,0,1),${word.length})="${word}")),0,3))/2`;
+/** Area of some of the openings, which WALL_AREA gives by wall with their total below. */
+const areaOf = (openings: string): string => `=SUM(INDEX(SILL.WALL_AREA(Walls,${openings}),0,3))/2`;
+/** The openings whose names begin with a word. */
+const rowsOf = (word: string): string => `=FILTER(Openings,LEFT(INDEX(Openings,0,1),${word.length})="${word}")`;
 
 /** Walls and openings: typed once, used by every takeoff. */
 export const walls = sheet(
@@ -67,13 +68,15 @@ export const walls = sheet(
     results("All walls", [
       { label: "Net area", name: "NetWallArea", formula: '=VLOOKUP("total",WallAreas,4,FALSE)', unit: "ft2" },
       { label: "Area of openings", name: "OpeningArea", formula: '=VLOOKUP("total",WallAreas,3,FALSE)', unit: "ft2" },
-      { label: "Windows", name: "WindowArea", formula: areaOf("window") },
-      { label: "Doors", name: "DoorArea", formula: areaOf("door") },
+      { label: "Windows", name: "WindowArea", formula: areaOf("WindowRows") },
+      { label: "Doors", name: "DoorArea", formula: areaOf("DoorRows") },
       { label: "Roof", name: "RoofArea", formula: "=SUM(INDEX(SILL.WALL_AREA(RoofPlanes),0,4))/2", unit: "ft2" },
     ]),
   ],
   [
     { heading: "Areas", formula: "=SILL.WALL_AREA(Walls,Openings)", name: "WallAreas", room: 14 },
     { heading: "Columns", formula: "=SILL.WALL_COLUMNS(Walls,Openings,Basis)", name: "Columns", room: 60 },
+    { heading: "The windows", formula: rowsOf("window"), name: "WindowRows", room: 24, columns: 7 },
+    { heading: "The doors", formula: rowsOf("door"), name: "DoorRows", room: 12, columns: 7 },
   ],
 );
