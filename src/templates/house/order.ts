@@ -70,7 +70,10 @@ export const order = sheet(
       "SealantRuns",
       "Sealant under the sill plates, not at doors and the wide opening",
       ["run", "length ft"],
-      [["two beads under 159'-6\" of plate less 18'-8\"", 281.667]],
+      [
+        ["sill plates of all walls", '=SUMIF(INDEX(Columns,0,4),"end",INDEX(Columns,0,2))'],
+        ["less doors and the wide opening", '=-SUMIF(INDEX(FloorBucks,0,1),"*head",INDEX(FloorBucks,0,2))/12'],
+      ],
       0,
     ),
     table("FurringBoxes", "Boxes", ["pack", "holds"], [["furring screws", 250]], 0),
@@ -86,7 +89,7 @@ export const order = sheet(
       {
         label: "Sealant, two beads",
         name: "SealantOrder",
-        formula: '=SILL.BEAD(INDEX(SealantRuns,2,2),"3/8","3/8",Basis)',
+        formula: '=SILL.BEAD(2*SUM(INDEX(SealantRuns,0,2)),"3/8","3/8",Basis)',
         unit: "cartridges",
         format: "0",
       },
@@ -154,6 +157,14 @@ export const order = sheet(
       name: "OrderFurringScrews",
       room: 5,
     },
+    {
+      heading: "Openings on the floor",
+      formula: '=FILTER(Openings,LEFT(INDEX(Openings,0,5),1)="0")',
+      name: "FloorOpenings",
+      room: 12,
+      columns: 7,
+    },
+    { heading: "Their bucks", formula: "=SILL.BUCKS(FloorOpenings,Basis)", name: "FloorBucks", room: 26 },
     {
       heading: "Panel screws",
       formula: "=SILL.SCREWS(PanelScrewRows,PanelBoxes,Basis)",
