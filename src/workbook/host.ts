@@ -1,6 +1,5 @@
 import type { Cell, Table } from "../core/kit/tape.ts";
 import type { CellAddress, Ledger } from "./ledger.ts";
-import type { NamedRows } from "./named-rows.ts";
 import type { Scan } from "./scan.ts";
 
 /** What the pane needs of a spreadsheet. Both hosts give it. */
@@ -43,6 +42,15 @@ export interface Host {
   writeBasis?(rows: Table): Promise<void>;
   /** Puts an image beside the cells of a worksheet, at the height of `near`, or in the place of the one that has its name. */
   placeImage?(near: CellAddress, image: PlacedImage): Promise<void>;
+}
+
+/** The cells of a name of the workbook. */
+export interface NamedRows {
+  readonly first: CellAddress;
+  /** values row by row, "" for a blank cell */
+  readonly rows: Table;
+  /** formulas with their "=", "" where there is none */
+  readonly formulas: readonly (readonly string[])[];
 }
 
 /** An image for a worksheet; its size in pixels of a screen at its usual scale, 96 to an inch. */

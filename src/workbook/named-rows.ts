@@ -8,15 +8,6 @@ export const SITE_SHEET = "Site basis";
 /** Name, value and unit; what stands beside them is a note, outside the named range. */
 export const BASIS_COLUMNS = 3;
 
-/** The cells of a name of the workbook. */
-export interface NamedRows {
-  readonly first: CellAddress;
-  /** values row by row, "" for a blank cell */
-  readonly rows: Table;
-  /** formulas with their "=", "" where there is none */
-  readonly formulas: readonly (readonly string[])[];
-}
-
 /** A rectangle of cells. */
 export interface CellRange {
   readonly first: CellAddress;

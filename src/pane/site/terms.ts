@@ -7,7 +7,8 @@ import { readRow } from "../../functions/basis/value.ts";
 import { hintOf } from "../../functions/declare/describe.ts";
 import type { Param } from "../../functions/declare/param.ts";
 import { capital, isNone } from "../../functions/declare/scalar.ts";
-import { BASIS_COLUMNS, type NamedRows } from "../../workbook/named-rows.ts";
+import type { NamedRows } from "../../workbook/host.ts";
+import { BASIS_COLUMNS } from "../../workbook/named-rows.ts";
 import { fullText } from "../parts/numbers.ts";
 import { typed } from "./typed.ts";
 

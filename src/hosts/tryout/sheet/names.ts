@@ -2,12 +2,12 @@ import type { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
 import type { TemplateCell } from "../../../templates/kit/template.ts";
+import type { NamedRows } from "../../../workbook/host.ts";
 import {
   BASIS_COLUMNS,
   BASIS_NAME,
   type CellRange,
   changesOf,
-  type NamedRows,
   parseRange,
   rangeText,
   SITE_SHEET,
