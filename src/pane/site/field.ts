@@ -8,8 +8,8 @@ export interface FieldFacts {
   /** how many cells use it */
   readonly uses: number;
   readonly changed: (text: string) => void;
-  /** goes to the row that gives it */
-  readonly goToRow: ((row: number) => void) | undefined;
+  /** the cell of its value, where a row gives it */
+  readonly cell: { readonly text: string; readonly go: () => void } | undefined;
 }
 
 /** A term as a labelled control with its unit, its hint, what stands in for it and what is wrong with it. */
@@ -26,19 +26,14 @@ export function termField(state: TermState, facts: FieldFacts): TemplateResult {
       ${state.cautions.map((sentence) => html`<p class="sw-blank">${sentence}</p>`)}
       ${state.rows.length > 1 ? html`<p class="sw-blank">Rows ${state.rows.join(" and ")} of the range give it: keep one of them.</p>` : nothing}
     </div>
-    ${places(state, facts)}
+    ${place(state, facts)}
   </div>`;
 }
 
-function places(state: TermState, { uses, goToRow }: FieldFacts): TemplateResult | typeof nothing {
-  const [row] = state.rows;
-  if (row === undefined) return nothing;
+function place({ term }: TermState, { uses, cell }: FieldFacts): TemplateResult | typeof nothing {
+  if (cell === undefined) return nothing;
   const used = uses === 0 ? "no formula uses it yet" : uses === 1 ? "1 cell uses it" : `${uses} cells use it`;
-  return html`<p class="sw-hint">${used}${
-    goToRow === undefined
-      ? nothing
-      : html` · <button type="button" class="sw-goto" aria-label="Go to the row of ${state.term}" @click=${() => goToRow(row)}>row ${row}</button>`
-  }</p>`;
+  return html`<p class="sw-hint">${used} · <button type="button" class="sw-goto" aria-label="Go to ${cell.text}, ${term}" @click=${cell.go}>${cell.text}</button></p>`;
 }
 
 function control(id: string, state: TermState, { changed }: FieldFacts): TemplateResult {

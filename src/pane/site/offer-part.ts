@@ -24,14 +24,23 @@ export class OfferPart {
     const offers = this.#offers;
     if (offers === undefined) return html`<p class="sw-quiet" role="status">Looking up ${county} …</p>`;
     const { zone, stations } = offers;
-    return html`<section class="sw-part" aria-label="From the county">
+    return html`<section class="sw-part sw-offers" aria-label="From the county">
       <h3>From the county: ${county}, ${state}</h3>
       ${offers.refused.map(({ what, why, todo }) => html`<p class="sw-blank">${what}</p><p class="sw-hint">${why}. ${todo}.</p>`)}
       ${offers.cautions.map((sentence) => html`<p class="sw-hint">${sentence}</p>`)}
       ${zone === undefined ? nothing : this.#offer("climate zone", zone, text("climate zone"), `Climate zone ${zone}`)}
-      ${stations.length === 0 ? nothing : html`<p class="sw-hint">Stations whose climate is kept in the state; the nearest to the site is yours to pick:</p>`}
-      ${stations.map((s) => this.#offer("climate station", s.place, text("climate station"), `${s.place}, zone ${s.zone}`))}
+      ${stations.length === 0 ? nothing : this.#stations(stations, text("climate station"))}
     </section>`;
+  }
+
+  #stations(stations: Offers["stations"], now: string): TemplateResult {
+    // A station goes by the first words of its name too.
+    const taken = stations.find((s) => now !== "" && s.place.toLowerCase().startsWith(now.toLowerCase()));
+    return html`<details ?open=${now === ""}>
+      <summary>${taken === undefined ? "Climate stations of the state" : `Climate station ${taken.place}: taken`}</summary>
+      <p class="sw-hint">The nearest to the site is yours to pick.</p>
+      ${stations.map((s) => this.#offer("climate station", s.place, s === taken ? s.place : now, `${s.place}, zone ${s.zone}`))}
+    </details>`;
   }
 
   #offer(term: TermName, value: string, now: string, says: string): TemplateResult {

@@ -1,10 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { TermName } from "../../functions/basis/glossary/index.ts";
+import { addressText } from "../../workbook/host.ts";
 import { BASIS_NAME, SITE_SHEET } from "../../workbook/named-rows.ts";
 import type { PaneContext, View } from "../parts/view.ts";
 import { composed } from "./compose.ts";
-import { termField } from "./field.ts";
+import { type FieldFacts, termField } from "./field.ts";
 import { OfferPart } from "./offer-part.ts";
 import { entryOf, type Group, type Held, heldIn, SITE_GROUPS, stateOf, type TermState } from "./terms.ts";
 import { assumedOf, usesOf } from "./use.ts";
@@ -114,11 +115,6 @@ export class SiteView implements View {
     const folded = (event: Event) => {
       if (this.#words === "") this.#open.set(group.name, (event.target as HTMLDetailsElement).open);
     };
-    const first = held.at?.first;
-    const goToRow =
-      first === undefined
-        ? undefined
-        : (row: number) => this.#pane.goTo({ ...first, row: first.row + row - 1, column: first.column + 1 });
     return html`<details class="sw-optional" .open=${live(open)} @toggle=${folded}>
       <summary>${group.name} <span class="sw-quiet">${filled} of ${all.length} filled in</span></summary>
       ${shown.map((state) =>
@@ -126,10 +122,17 @@ export class SiteView implements View {
           assumed: this.#assumed.get(state.term) ?? "",
           uses: this.#uses.get(state.term) ?? 0,
           changed: (text) => this.#draft(state.term, text),
-          goToRow,
+          cell: this.#cellOf(state, held),
         }),
       )}
     </details>`;
+  }
+
+  /** The cell that holds a term's value. */
+  #cellOf({ rows: [row] }: TermState, { at }: Held): FieldFacts["cell"] {
+    if (row === undefined || at === undefined) return undefined;
+    const address = { ...at.first, row: at.first.row + row - 1, column: at.first.column + 1 };
+    return { text: addressText(address), go: () => this.#pane.goTo(address) };
   }
 
   #find(event: Event): void {

@@ -5,7 +5,7 @@ import { GLOSSARY, GROUPS, type TermName } from "../../functions/basis/glossary/
 import { type BasisRow, readBasis } from "../../functions/basis/read.ts";
 import { readRow } from "../../functions/basis/value.ts";
 import { hintOf } from "../../functions/declare/describe.ts";
-import type { Param } from "../../functions/declare/param.ts";
+import type { Param, ParamFacts } from "../../functions/declare/param.ts";
 import { capital, isNone } from "../../functions/declare/scalar.ts";
 import type { NamedRows } from "../../workbook/host.ts";
 import { BASIS_COLUMNS } from "../../workbook/named-rows.ts";
@@ -121,7 +121,7 @@ export function stateOf(term: TermName, held: Held, drafts: Drafts): TermState {
     term,
     label: capital(term),
     param,
-    hint: hintOf(param),
+    hint: hintOf(withoutChoices(param)),
     unit,
     text,
     chosen: chosen ?? text,
@@ -130,6 +130,11 @@ export function stateOf(term: TermName, held: Held, drafts: Drafts): TermState {
     rows: places.filter(({ value }) => value !== "").map(({ row }) => row),
     formula: place?.formula ?? false,
   };
+}
+
+/** The choices stand in the control. */
+function withoutChoices({ choices: _, ...facts }: ParamFacts): ParamFacts {
+  return facts;
 }
 
 type Reading = Pick<TermState, "read" | "refused" | "cautions"> & { readonly chosen?: string };

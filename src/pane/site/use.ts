@@ -60,5 +60,6 @@ export function assumedOf(term: TermName, omitted: string, functions: readonly C
   const asks = places.filter(({ param }) => param.needed).map(({ fn }) => fn);
   const says = [...new Set(places.map(({ param }) => param.omitted))].filter((words) => words !== "").slice(0, 2);
   const list = asks.length > 3 ? `${asks.slice(0, 3).join(", ")} and ${asks.length - 3} more` : asks.join(", ");
-  return [...says, ...(asks.length > 0 ? [`asked for by ${list}`] : [])].join("; ");
+  const refuses = asks.length === 1 ? "refuses" : "refuse";
+  return [...says, ...(asks.length > 0 ? [`${list} ${refuses} without it`] : [])].join("; ");
 }
