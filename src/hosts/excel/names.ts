@@ -54,6 +54,10 @@ export async function writeBasis(context: Excel.RequestContext, rows: Table): Pr
   if (added.length > 0) {
     const below = first.row + held.rows.length;
     sheet.getRangeByIndexes(below, 0, added.length, 1).getEntireRow().insert("Down");
+    // The new rows take the look of the one above, but not its number format: a percent sign, or text in place of numbers.
+    sheet.getRangeByIndexes(below, first.column, added.length, BASIS_COLUMNS).numberFormat = added.map(() =>
+      Array.from({ length: BASIS_COLUMNS }, () => "General"),
+    );
     fill(sheet, { ...first, row: below }, added);
     const columns = held.rows[0]?.length ?? BASIS_COLUMNS;
     const whole = { first, rows: held.rows.length + added.length, columns };

@@ -17,10 +17,11 @@ export function termField(state: TermState, facts: FieldFacts): TemplateResult {
   const id = `sw-term-${state.term.replaceAll(" ", "-")}`;
   const { refused } = state;
   return html`<div class="sw-field sw-term">
-    <label for=${id}>${state.label}${state.drafted ? html` <span class="sw-quiet">not written yet</span>` : nothing}</label>
+    <label for=${id}>${state.label}</label>
     <div class="sw-control">${control(id, state, facts)}</div>
     <p class="sw-hint" id="${id}-hint">${state.hint}${facts.assumed === "" ? nothing : ` · left out: ${facts.assumed}`}</p>
     <div id="${id}-said">
+      ${state.drafted ? html`<p class="sw-hint sw-word">not written yet</p>` : nothing}
       ${state.read === "" ? nothing : html`<p class="sw-hint">read as ${state.read}</p>`}
       ${refused === undefined ? nothing : html`<p class="sw-blank">${refused.what}</p><p class="sw-hint">${refused.why}</p><p class="sw-hint">${refused.todo}</p>`}
       ${state.cautions.map((sentence) => html`<p class="sw-blank">${sentence}</p>`)}

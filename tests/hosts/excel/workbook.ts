@@ -435,6 +435,7 @@ class Range extends Loadable {
     if (inside.length === 0) return new Range(this.context, this.sheet, 0, 0, 0, 0);
     return new Range(this.context, this.sheet, ...first, last[0] - first[0] + 1, last[1] - first[1] + 1);
   }
+  numberFormat: string[][] = [];
   readonly format = { font: { bold: false }, fill: { color: "" }, autofitColumns: () => {} };
   getEntireRow(): Range {
     const [row, , rows] = this.#box;

@@ -1,3 +1,4 @@
+import type { IStyleData } from "@univerjs/core";
 import type { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
@@ -61,7 +62,8 @@ export function writeBasis(workbook: FWorkbook, rows: Table, model: FormulaDataM
   sheet.insertRowsAfter(below - 1, added.length);
   added.forEach((line, r) => {
     line.forEach((value: Cell, c) => {
-      put(sheet, below + r, left + c, value);
+      // The new row takes the look of the one above, but not the percent sign of its number.
+      put(sheet, below + r, left + c, value, { n: null });
     });
   });
   const columns = held.rows[0]?.length ?? BASIS_COLUMNS;
@@ -87,8 +89,9 @@ function roleCell(is: Cell, row: number, column: number, line: readonly Cell[]):
   return { is, role: column > 2 ? "note" : "label" };
 }
 
-function put(sheet: FWorksheet, row: number, column: number, value: Cell): void {
-  sheet.getRange(row, column).setValue({ v: null, t: null, ...valueSnapshot(value), f: null, p: null });
+function put(sheet: FWorksheet, row: number, column: number, value: Cell, look?: IStyleData): void {
+  const style = look === undefined ? {} : { s: look };
+  sheet.getRange(row, column).setValue({ v: null, t: null, ...valueSnapshot(value), f: null, p: null, ...style });
 }
 
 function nameRange(workbook: FWorkbook, range: CellRange): void {

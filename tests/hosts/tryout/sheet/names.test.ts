@@ -49,6 +49,36 @@ test("a name is read, written in place and grown; formulas that take it follow",
   sheet.dispose();
 });
 
+test("a new row takes the look of the one above, but not its number format", async () => {
+  const { sheet, book, model, calculated } = await opened(
+    {
+      Site: [
+        ["Basis", "Value", "Unit"],
+        ["Sales tax", 0.05, ""],
+      ],
+    },
+    [["Basis", "Site!$A$1:$C$2"]],
+  );
+  book
+    .getSheetByName("Site")
+    ?.getRange(1, 1)
+    .setValue({ v: 0.05, s: { n: { pattern: "0.0%" }, bl: 1 } });
+  writeBasis(
+    book,
+    [
+      ["Basis", "Value", "Unit"],
+      ["Sales tax", 0.05, ""],
+      ["Topographic factor", 1.2, ""],
+    ],
+    model,
+  );
+  await calculated();
+  const look = book.getSheetByName("Site")?.getRange(2, 1).getCellStyleData();
+  expect(look?.n ?? undefined).toBeUndefined();
+  expect(look?.bl).toBe(1);
+  sheet.dispose();
+});
+
 test("without the name a sheet and the name are made; a cleared value is blank", async () => {
   const { sheet, book, model, calculated } = await opened({ Start: [["=SILL.CLIMATE_ZONE(Basis)"]] });
   const rows = [
