@@ -1,5 +1,7 @@
 import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
+import { INCHES_IN } from "../units/length.ts";
+import { bendingOfStrip } from "../wood/index.ts";
 
 export interface PickRow {
   readonly pick: string;
@@ -74,10 +76,9 @@ export function liftPicks(lengthFt: number, plf: number, count: number, impact: 
  * Source: statics; the panel's values from its evaluation report.
  */
 export function panelBendingRatio(momentFtLb: number, sIn3PerFt: number, fbPsi: number, tape?: Tape): number {
-  const stressPsi = (momentFtLb * 12) / sIn3PerFt;
-  tape?.step("fb", `12 M_max / S, S = ${plain(sIn3PerFt)} in3/ft`, stressPsi, "psi", "a strip one foot wide");
-  const ratio = stressPsi / fbPsi;
-  tape?.step("fb/Fb", `Fb = ${plain(fbPsi)} psi, no factor for the short time`, ratio, "", "the panel's report");
+  const momentLbIn = momentFtLb * INCHES_IN.ft;
+  tape?.step("M_max", "of a strip one foot wide, no factor for the short time", momentLbIn, "lb in/ft", "statics");
+  const { ratio } = bendingOfStrip(momentLbIn, sIn3PerFt, fbPsi, tape);
   if (ratio > 1) {
     tape?.caution(
       `The panel would bend beyond its strength: ratio ${plain(ratio)}. Use more picks or a stiffening beam.`,

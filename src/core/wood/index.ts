@@ -20,5 +20,6 @@ export {
   greatestSagging,
   greatestShear,
 } from "./beam-extremes.ts";
+export { bendingOfStrip } from "./panel.ts";
 export { equalSpans, uniform } from "./spans.ts";
 export { levels, type Use } from "./use.ts";

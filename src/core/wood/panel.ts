@@ -99,8 +99,19 @@ function bending(c: PanelCase, k: SpanFactors, tape?: Tape): Check {
     "lb in/ft",
     "statics",
   );
-  tape?.step("fb", `M / S, S ${plain(s)} in3/ft`, moment / s, "psi", "NDS Eq. 3.3-2");
-  return checkOf("bending", moment / s, strength(c, "Fb", tape), "psi", "NDS 9.2", tape);
+  return bendingOfStrip(moment, s, strength(c, "Fb", tape), tape);
+}
+
+/**
+ * Bending of a strip of a panel one foot wide: its stress over its strength.
+ * @param momentLbIn of the strip
+ * @param sIn3 section modulus of the strip
+ * @param fbPsi bending strength with its factors
+ * Source: NDS 2018 Eq. 3.3-2 and 9.2.
+ */
+export function bendingOfStrip(momentLbIn: number, sIn3: number, fbPsi: number, tape?: Tape): Check {
+  tape?.step("fb", `M / S, S ${plain(sIn3)} in3/ft`, momentLbIn / sIn3, "psi", "NDS Eq. 3.3-2");
+  return checkOf("bending", momentLbIn / sIn3, fbPsi, "psi", "NDS 9.2", tape);
 }
 
 function shear(c: PanelCase, k: SpanFactors, tape?: Tape): Check[] {
