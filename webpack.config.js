@@ -4,7 +4,7 @@ import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import webpack from "webpack";
-import { loadAssets } from "./src/publish/load.mjs";
+import { loadAssets, loadDocs } from "./src/publish/load.mjs";
 import { Notices } from "./src/publish/notices.mjs";
 
 const at = (path) => fileURLToPath(new URL(path, import.meta.url));
@@ -58,12 +58,12 @@ const common = (mode) => ({
   stats: "errors-warnings",
 });
 
-function addIn(mode, { origin, trial }, officeScript) {
+function addIn(mode, { origin, trial }, officeScript, ids) {
   return {
     ...common(mode),
     name: "add-in",
-    // The functions come first and alone: Excel calls them as soon as they are there, whatever the pane still has to load. The manifest names their file,
-    // so it has no hash in its name; the page asks for it with one behind a question mark.
+    // The ids of the functions come first and alone: Excel calls them as soon as they are there, whatever the calculations and the pane still have to load.
+    // The manifest names their file, so it has no hash in its name; the page asks for it with one behind a question mark.
     entry: {
       functions: { import: at("src/hosts/excel/functions-main.ts"), filename: "functions.js" },
       taskpane: { import: at("src/hosts/excel/main.ts"), dependOn: "functions" },
@@ -82,13 +82,16 @@ function addIn(mode, { origin, trial }, officeScript) {
       new Notices(),
       new webpack.DefinePlugin({
         ...withVersion,
+        SILLWORK_IDS: JSON.stringify(ids),
         ...(trial ? { SILLWORK_NAMESPACE: JSON.stringify(TRIAL_NAMESPACE) } : {}),
       }),
     ],
+    // What the pane and the calculations share stands in files of its own, so that nothing is loaded twice.
+    optimization: { splitChunks: { chunks: "all", minSize: 10_000 } },
     performance: {
       hints: "error",
-      maxEntrypointSize: 700_000,
-      maxAssetSize: 700_000,
+      maxEntrypointSize: 1_000_000,
+      maxAssetSize: 850_000,
       assetFilter: (f) => f.endsWith(".js"),
     },
   };
@@ -126,9 +129,10 @@ function tryOut(mode) {
   };
 }
 
-export default (env = {}, argv = {}) => {
+export default async (env = {}, argv = {}) => {
   const mode = argv.mode ?? "production";
   if (env.tryout) return tryOut(mode);
   const trial = env.trial !== undefined;
-  return addIn(mode, { origin: trial ? LOCAL : env.origin, trial }, env.officeScript ?? OFFICE_SCRIPT);
+  const ids = (await loadDocs()).registry.map((fn) => fn.id);
+  return addIn(mode, { origin: trial ? LOCAL : env.origin, trial }, env.officeScript ?? OFFICE_SCRIPT, ids);
 };

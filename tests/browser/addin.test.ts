@@ -5,6 +5,7 @@ import { dirname, join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { registry } from "../../src/functions/registry.ts";
+import { pageOfFamily } from "../../src/publish/help/places.ts";
 import { addIn, launch } from "./launch.ts";
 import { serve } from "./serve.ts";
 
@@ -74,11 +75,18 @@ test("the built page associates every id with the real office.js, under its own 
   expect(own).toEqual([]);
 });
 
-test("the help pages open and hold an anchor for every function", async () => {
+test("the help pages open and hold an anchor for every function, and the start page finds them", async () => {
   const page = await browser.newPage();
-  await page.goto(`${site.url}/help/wind.html`);
-  for (const fn of registry) {
-    const found = await page.locator(`[id="${fn.name}"], [id="${fn.id}"], [id="${fn.id.toLowerCase()}"]`).count();
-    expect(found, fn.name).toBeGreaterThan(0);
+  for (const family of new Set(registry.map((fn) => fn.family))) {
+    await page.goto(`${site.url}/help/${pageOfFamily(family)}`);
+    for (const fn of registry.filter((f) => f.family === family)) {
+      expect(await page.locator(`[id="${fn.name}"]`).count(), fn.name).toBe(1);
+    }
   }
+  await page.goto(`${site.url}/help/index.html`);
+  await page.fill("#search", "drywall");
+  await expect.poll(() => page.locator("#all li:visible").count()).toBeLessThan(registry.length / 3);
+  expect(await page.locator("#all li:visible").allTextContents()).toEqual(
+    expect.arrayContaining([expect.stringContaining("LINING")]),
+  );
 });
