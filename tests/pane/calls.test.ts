@@ -61,3 +61,9 @@ test("errors that a cell shows", () => {
   expect(["#VALUE!", "#N/A", "#NAME?", "#DIV/0!", "#SPILL!"].map(errorIn)).not.toContain(undefined);
   expect([12, "#4 rebar", "", undefined].map(errorIn)).toEqual([undefined, undefined, undefined, undefined]);
 });
+
+test("a cell that takes a basis which is not there is sent to Site; another unknown name is not", () => {
+  const facts = { value: "#NAME?", names: ["WIND_PUSH"], functions: samples };
+  expect(noteFor({ ...facts, formula: "=SILL.WIND_PUSH(Basis)" }).todo).toBe("Make it in Site.");
+  expect(noteFor({ ...facts, formula: "=SILL.WIND_PUSH(Speed)" }).todo).toMatch(/Check the spelling/);
+});

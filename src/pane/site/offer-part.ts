@@ -45,7 +45,7 @@ export class OfferPart {
 
   #offer(term: TermName, value: string, now: string, says: string): TemplateResult {
     if (now === value) return html`<p>${says}: taken</p>`;
-    return html`<p>${says} <button type="button" class="sw-plain" aria-label="Take ${says}" @click=${() => this.#take(term, value)}>Take it</button>${
+    return html`<p>${says} <button type="button" class="sw-plain" aria-label="Take ${says}" @click=${() => this.#take(term, value)}>Take</button>${
       now === "" ? nothing : html` <span class="sw-quiet">in place of ${now}</span>`
     }</p>`;
   }

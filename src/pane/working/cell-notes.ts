@@ -70,6 +70,14 @@ export function noteFor({ formula, value, names, functions }: CellFacts): CellNo
         todo: "Calculate the cell again: edit it and press Enter, or recalculate the workbook.",
       };
     }
+    if (error === "#NAME?" && /\bBasis\b/i.test(formula)) {
+      return {
+        tone: "error",
+        what: `The cell shows ${error}, and ${called} has not run.`,
+        why: "The spreadsheet does not know a name in the formula: most likely there is no name Basis in this workbook.",
+        todo: "Make it in Site.",
+      };
+    }
     const passed = error === "#VALUE!" || error === "#N/A" || error === "#DIV/0!" || error === "#REF!";
     return {
       tone: "error",
