@@ -76,7 +76,13 @@ export const assemblies = sheet(
     ]),
     results("Roof", [
       { label: "R of the layers, with films", formula: "=SILL.R_STACK(RoofLayers,0.61,0.17)" },
-      { label: "U", name: "RoofU", formula: "=1/SILL.R_STACK(RoofLayers,0.61,0.17)" },
+      {
+        label: "U",
+        name: "RoofU",
+        formula: "=1/SILL.R_STACK(RoofLayers,0.61,0.17)",
+        unit: "Btu/(h ft2 F)",
+        format: "0.000",
+      },
       { label: "U that the code asks for", formula: '=SILL.U_CODE("ceiling",Basis)' },
       { label: "First wet face on the design day", formula: "=SILL.DEW_LAYER(RoofLayers,Basis)" },
     ]),

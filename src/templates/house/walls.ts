@@ -68,8 +68,8 @@ export const walls = sheet(
     results("All walls", [
       { label: "Net area", name: "NetWallArea", formula: '=VLOOKUP("total",WallAreas,4,FALSE)', unit: "ft2" },
       { label: "Area of openings", name: "OpeningArea", formula: '=VLOOKUP("total",WallAreas,3,FALSE)', unit: "ft2" },
-      { label: "Windows", name: "WindowArea", formula: areaOf("WindowRows") },
-      { label: "Doors", name: "DoorArea", formula: areaOf("DoorRows") },
+      { label: "Windows", name: "WindowArea", formula: areaOf("WindowRows"), unit: "ft2" },
+      { label: "Doors", name: "DoorArea", formula: areaOf("DoorRows"), unit: "ft2" },
       { label: "Roof", name: "RoofArea", formula: "=SUM(INDEX(SILL.WALL_AREA(RoofPlanes),0,4))/2", unit: "ft2" },
     ]),
   ],

@@ -30,8 +30,18 @@ const FORMATS: Readonly<Record<string, string>> = {
   "oz/(ft2 day)": "0.000",
 };
 
+/** By the name of a column, where its unit stands in another column or in its words. */
+const BY_NAME: Readonly<Record<string, string>> = {
+  ratio: "0.00",
+  demand: "#,##0.00",
+  capacity: "#,##0.00",
+  angle: "0.0",
+  share: "0.0%",
+  confidence: "0%",
+};
+
 const OTHER = "General";
 
-export function formatOf(unit: string): string {
-  return FORMATS[unit] ?? OTHER;
+export function formatOf(unit: string, name = ""): string {
+  return FORMATS[unit] ?? BY_NAME[name] ?? OTHER;
 }

@@ -239,7 +239,7 @@ function room(format: string): TemplateCell {
 function columnsOf({ formula, columns: count = 1 }: Spill): { format: string; width: number }[] {
   const columns = returnsOf(formula)?.columns ?? Array.from({ length: count }, () => ({ name: "", unit: "" }));
   return columns.map(({ name, unit }, c) => ({
-    format: formatOf(unit),
+    format: formatOf(unit, name),
     width: Math.min(WIDEST, Math.max(c === 0 ? 18 : NARROWEST, name.length + (unit === "" ? 2 : unit.length + 4))),
   }));
 }
