@@ -20,7 +20,7 @@ export const templates: readonly WorkbookTemplate[] = [
   workbook("Wind schedule", [site, wind]),
   workbook("Snow and loads", [site, assemblies, loads]),
   workbook("Panel, column and screw check", [site, assemblies, loads, structure]),
-  workbook("Hold-down schedule", [site, wind, anchorage]),
+  workbook("Hold-down schedule", [site, assemblies, wind, loads, structure, anchorage]),
   workbook("Wall assembly and dew point", [site, assemblies]),
   workbook("Twelve-month moisture", [site, assemblies, moisture]),
   workbook("Whole-house UA", [site, walls, assemblies, energy]),

@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../kit/layout.ts";
+import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 const line = (name: string, length: string, arm: string, per: string) =>
   [name, `=VLOOKUP("${name} wall: ${per}",BaseShear,4,FALSE)`, length, "9'-10 1/2\"", "", 1, arm] as const;
@@ -42,14 +42,87 @@ export const anchorage = sheet(
       [["screw anchor 1/2", 1400, 1650, 4, 1.75, 9]],
       1,
     ),
-    results("Epoxied rod at a large hold-down", [
+    inputs("Epoxied rod, A307", [
+      { label: "Diameter", name: "RodDiameter", value: 0.625, unit: "in" },
+      { label: "Depth in the concrete", name: "RodDepth", value: 8, unit: "in" },
+      { label: "Distance from the edge", name: "RodEdge", value: 4, unit: "in" },
+    ]),
+    table(
+      "ConcreteCase",
+      "What the rod stands in",
+      ["Basis", "Value", "Unit"],
+      [
+        ["concrete strength", 3000, "psi"],
+        ["concrete state", "cracked", ""],
+      ],
+      0,
+    ),
+    table(
+      "AllowableCase",
+      "What goes with the anchors of the sill, whose capacities are at allowable level",
+      ["Basis", "Value"],
+      [
+        ["load level", "allowable"],
+        ["wind level", "allowable"],
+        ["load duration", "wind"],
+      ],
+      0,
+    ),
+    results("Forces", [
       {
-        label: "5/8 in A307, 8 in deep, 4 in from the edge",
-        formula: "=INDEX(SILL.ANCHOR_BOND(4000,0.625,8,4,Basis),2,2)",
+        label: "Greatest pull of a hold-down",
+        name: "HoldDownPull",
+        formula: "=MAX(INDEX(HoldDowns,0,4))",
         unit: "lb",
         format: "#,##0",
-        note: "strength level, the least of its checks",
+        note: "allowable level",
       },
+      {
+        label: "The same for the rod",
+        name: "RodPull",
+        formula: "=HoldDownPull/0.6",
+        unit: "lb",
+        format: "#,##0",
+        note: "strength level",
+      },
+      {
+        label: "Uplift of the roof on a long wall",
+        name: "SillUplift",
+        formula: "=MAX(0,INDEX(SILL.WIND_UPLIFT(RoofDead,RafterSpan,AllowableCase,Basis),2,4))",
+        unit: "plf",
+        format: "#,##0",
+        note: "allowable level, net of 0.6 D",
+      },
+      {
+        label: "Greatest shear of a sill",
+        name: "SillShear",
+        formula: "=MAX(INDEX(HoldDowns,0,3))",
+        unit: "plf",
+        format: "#,##0",
+        note: "allowable level",
+      },
+      {
+        label: "Sill bolts 1/2 in, spacing",
+        formula: "=SILL.ANCHOR_SILL(SillShear,0.5,4.5,0.42,AllowableCase,Basis)",
+        unit: "in, and lb each",
+        more: 1,
+      },
+    ]),
+    table(
+      "SillLines",
+      "What the screw anchors of each sill carry",
+      ["line", "shear plf", "length ft", "uplift plf"],
+      [
+        ["south", "=INDEX(HoldDowns,2,3)", "47'-9\"", "=SillUplift"],
+        ["north", "=INDEX(HoldDowns,3,3)", "47'-9\"", "=SillUplift"],
+        ["east", "=INDEX(HoldDowns,4,3)", "32'-0\"", ""],
+        ["west", "=INDEX(HoldDowns,5,3)", "32'-0\"", ""],
+      ],
+      0,
+    ),
+    checks([
+      { label: "Epoxied rod", formula: '=IF(MAX(INDEX(Rod,0,3))<=1,"ok","above its capacity")' },
+      { label: "Screw anchors", formula: '=IF(MAX(INDEX(SillAnchors,0,7))<=1,"ok","above their capacity")' },
     ]),
   ],
   [
@@ -58,6 +131,18 @@ export const anchorage = sheet(
       formula: "=SILL.HOLDDOWN_SCHEDULE(ShearLines,Capacities,Basis)",
       name: "HoldDowns",
       room: 10,
+    },
+    {
+      heading: "Epoxied rod",
+      formula: "=SILL.ANCHOR_BOND(RodPull,RodDiameter,RodDepth,RodEdge,ConcreteCase,Basis)",
+      name: "Rod",
+      room: 6,
+    },
+    {
+      heading: "Screw anchors of the sills",
+      formula: "=SILL.ANCHOR_SCHEDULE(SillLines,Anchors,AllowableCase,Basis)",
+      name: "SillAnchors",
+      room: 8,
     },
   ],
 );
