@@ -18,11 +18,29 @@ const BLOCKS = [...page.matchAll(/^ {3}```(\w+) (run|file=(\S+))\n([\s\S]*?)^ {3
 
 afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
-test("the page's first function is green when its blocks are followed", { timeout: 300_000 }, () => {
+/** A copy of the project that a test may write into. */
+function copied(): void {
   rmSync(copy, { recursive: true, force: true });
   for (const path of ["src", "tests", "package.json", "tsconfig.json", ".biome.json"]) {
     cpSync(join(top, path), join(copy, path), { recursive: true, filter: (from) => !from.includes("tests/bench") });
   }
+}
+
+test("what npm run new writes for a family, a picture and a template compiles", { timeout: 300_000 }, () => {
+  copied();
+  for (const args of [
+    ["family", "roofing"],
+    ["picture", "roof-plan", "--family", "wind"],
+    ["template", "roof-takeoff"],
+  ]) {
+    execFileSync(process.execPath, ["src/publish/new/command.mjs", ...args], { cwd: copy });
+  }
+  const types = spawnSync("npx", ["--no-install", "tsc", "-p", "."], { cwd: copy, encoding: "utf8" });
+  expect(types.stdout.split("\n").filter((line) => !line.includes("tests/bench"))).toEqual([""]);
+});
+
+test("the page's first function is green when its blocks are followed", { timeout: 300_000 }, () => {
+  copied();
   expect(BLOCKS.length).toBe(6);
   for (const { file, text } of BLOCKS) {
     if (file === undefined) {

@@ -109,9 +109,14 @@ export function ${fn}(picture: ${title}Picture, width: number): SVGTemplateResul
 };
 
 export const TEMPLATE = {
-  file: ({ name, fn }) => `import { type SheetTemplate, sheet } from "./template.ts";
+  file: ({ name, fn }) => {
+    const title = name.replaceAll("-", " ").replace(/^./, (c) => c.toUpperCase());
+    return `import { sheet, top } from "./kit/layout.ts";
 
 /** WHAT THE SHEET IS FOR, in one sentence. */
-export const ${fn}: SheetTemplate = sheet("${name.replaceAll("-", " ").replace(/^./, (c) => c.toUpperCase())}", []);
-`,
+export const ${fn} = sheet("${title}", "WHAT THE SHEET IS FOR, in one sentence.", [
+  top("${title}", "WHAT TO TYPE HERE."),
+]);
+`;
+  },
 };
