@@ -10,7 +10,7 @@ rmSync(results, { recursive: true, force: true });
 mkdirSync(results, { recursive: true });
 
 const steps = [
-  ["lint and format", ["biome", "check", "."]],
+  ["lint and format", ["biome", "check", "--error-on-warnings", "."]],
   ["types, core", ["tsc", "-p", "src/core"]],
   ["types", ["tsc", "-p", "."]],
   ["unit, property and published checks", vitest("tests/vitest.config.ts", "unit")],

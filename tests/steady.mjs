@@ -31,7 +31,9 @@ function options(cwd) {
 }
 
 const load = [busy(), busy()];
-process.on("exit", () => load.forEach((child) => child.kill()));
+process.on("exit", () => {
+  for (const child of load) child.kill();
+});
 let green = 0;
 for (let i = 1; i <= Number(times); i++) {
   const started = Date.now();

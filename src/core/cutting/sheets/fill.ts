@@ -112,8 +112,8 @@ export class SheetFill {
         if (dw < 0 || dh < 0) continue;
         let score: number;
         if (fit === 0) score = fw[f]! * fh[f]! - area;
-        else if (fit === 1) score = dw < dh ? dw : dh;
-        else if (fit === 2) score = dw > dh ? dw : dh;
+        else if (fit === 1) score = Math.min(dw, dh);
+        else if (fit === 2) score = Math.max(dw, dh);
         else score = dw === 0 || dh === 0 ? -1 : fw[f]! * fh[f]! - area;
         if (score < bestScore) {
           bestScore = score;
@@ -162,7 +162,7 @@ export class SheetFill {
           const dh = rh - (turn ? tw[t]! : th[t]!);
           if (dw < 0 || dh < 0) continue;
           fitted = true;
-          const rest = dw < dh ? dw : dh;
+          const rest = Math.min(dw, dh);
           if (rest < bestRest) {
             bestRest = rest;
             best = i;

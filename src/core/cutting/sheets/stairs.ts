@@ -115,10 +115,10 @@ export class Stairs {
       for (let i = 0; i < a.w.length; i++) {
         for (let j = 0; j < b.w.length; j++) {
           const w = a.w[i]! + b.w[j]!;
-          const h = a.h[i]! > b.h[j]! ? a.h[i]! : b.h[j]!;
+          const h = Math.max(a.h[i]!, b.h[j]!);
           if (this.holds(w, h)) insert(set, w, h);
           const h2 = a.h[i]! + b.h[j]!;
-          const w2 = a.w[i]! > b.w[j]! ? a.w[i]! : b.w[j]!;
+          const w2 = Math.max(a.w[i]!, b.w[j]!);
           if (this.holds(w2, h2)) insert(set, w2, h2);
         }
       }
