@@ -1,7 +1,16 @@
 import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 
-const line = (name: string, length: string, arm: string, per: string) =>
-  [name, `=VLOOKUP("${name} wall: ${per}",BaseShear,4,FALSE)`, length, "9'-10 1/2\"", "", 1, arm] as const;
+/** A shear line from the row of its wall on the sheet Walls. */
+const line = (name: string, row: number, arm: string, per: string) =>
+  [
+    name,
+    `=VLOOKUP("${name} wall: ${per}",BaseShear,4,FALSE)`,
+    `=INDEX(Walls,${row},2)`,
+    `=INDEX(Walls,${row},3)`,
+    "",
+    1,
+    arm,
+  ] as const;
 
 /** Shear lines, hold-downs and anchors. */
 export const anchorage = sheet(
@@ -17,10 +26,10 @@ export const anchorage = sheet(
       "Shear lines",
       ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
       [
-        line("south", "47'-9\"", "47'-0\"", "along ridge"),
-        line("north", "47'-9\"", "47'-0\"", "along ridge"),
-        line("east", "32'-0\"", "31'-0\"", "across ridge"),
-        line("west", "32'-0\"", "31'-0\"", "across ridge"),
+        line("south", 2, "47'-0\"", "along ridge"),
+        line("north", 3, "47'-0\"", "along ridge"),
+        line("east", 4, "31'-0\"", "across ridge"),
+        line("west", 5, "31'-0\"", "across ridge"),
       ],
       2,
     ),
@@ -113,10 +122,10 @@ export const anchorage = sheet(
       "What the screw anchors of each sill carry",
       ["line", "shear plf", "length ft", "uplift plf"],
       [
-        ["south", "=INDEX(HoldDowns,2,3)", "47'-9\"", "=SillUplift"],
-        ["north", "=INDEX(HoldDowns,3,3)", "47'-9\"", "=SillUplift"],
-        ["east", "=INDEX(HoldDowns,4,3)", "32'-0\"", ""],
-        ["west", "=INDEX(HoldDowns,5,3)", "32'-0\"", ""],
+        ["south", "=INDEX(HoldDowns,2,3)", "=INDEX(Walls,2,2)", "=SillUplift"],
+        ["north", "=INDEX(HoldDowns,3,3)", "=INDEX(Walls,3,2)", "=SillUplift"],
+        ["east", "=INDEX(HoldDowns,4,3)", "=INDEX(Walls,4,2)", ""],
+        ["west", "=INDEX(HoldDowns,5,3)", "=INDEX(Walls,5,2)", ""],
       ],
       0,
     ),

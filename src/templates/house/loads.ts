@@ -56,7 +56,11 @@ export const loads = sheet(
     ),
   ],
   [
-    { heading: "Uplift at the bearing of the roof", formula: "=SILL.WIND_UPLIFT(RoofDead,16,Basis)", room: 6 },
+    {
+      heading: "Uplift at the bearing of the roof",
+      formula: "=SILL.WIND_UPLIFT(RoofDead,FloorWidth/2,Basis)",
+      room: 6,
+    },
     { heading: "Snow on the roof", formula: "=SILL.LOAD_SNOW(Basis)", name: "Snow", room: 12 },
     { heading: "Combinations on the roof, psf", formula: "=SILL.LOAD_COMBINE(RoofLoads,Basis)", room: 24 },
   ],

@@ -37,7 +37,7 @@ export const order = sheet(
       "SlabEdge",
       "Slab edge: length, and depth of its insulation",
       ["wall", "length ft", "height ft"],
-      [["slab edge", 160, 4]],
+      [["slab edge", "=2*(FloorWidth+FloorLength)", 4]],
       0,
     ),
     table(
@@ -63,7 +63,7 @@ export const order = sheet(
       "PanelScrewRows",
       "Panel screws, 6 in apart in two rows on each column",
       ["row", "length ft", "spacing in", "rows", "count"],
-      [["columns", "9'-10 1/2\"", 6, 2, "=COUNT(INDEX(Columns,0,2))"]],
+      [["columns", "=INDEX(Walls,2,3)", 6, 2, "=COUNT(INDEX(Columns,0,2))"]],
       0,
     ),
     table(

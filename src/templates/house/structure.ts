@@ -71,18 +71,18 @@ export const structure = sheet(
       ],
       0,
     ),
-    inputs("Inputs here", [
-      { label: "Column length", name: "ColumnFt", value: "9'-10 1/2\"", unit: "ft" },
+    inputs("Inputs here", [{ label: "Post length", name: "PostLength", value: 16.4, unit: "ft" }]),
+    results("Spans, from the building", [
+      { label: "Column length", name: "ColumnFt", formula: "=SILL.LENGTH(INDEX(Walls,2,3))", unit: "ft" },
+      { label: "Rafter span", name: "RafterSpan", formula: "=FloorWidth/2", unit: "ft", note: "on the plan" },
+      { label: "Ridge beam span", name: "RidgeSpan", formula: "=FloorLength/3", unit: "ft", note: "three spans" },
       {
         label: "Roof on a long wall",
         name: "RoofOnWall",
-        value: 9.333,
+        formula: '=RafterSpan/2+SILL.LENGTH(VLOOKUP("Roof overhang",Basis,2,FALSE))',
         unit: "ft",
         note: "half of the rafter and the overhang",
       },
-      { label: "Rafter span", name: "RafterSpan", value: 16, unit: "ft", note: "on the plan" },
-      { label: "Ridge beam span", name: "RidgeSpan", value: 16, unit: "ft", note: "three spans" },
-      { label: "Post length", name: "PostLength", value: 16.4, unit: "ft" },
     ]),
     results("Loads on them", [
       {
