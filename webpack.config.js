@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
@@ -33,6 +34,24 @@ class RegistryAssets {
         }
         if (this.options.origin === undefined) compilation.warnings.push(new webpack.WebpackError(NO_ORIGIN));
       });
+    });
+  }
+}
+
+/** Most that may be loaded before Excel knows every function, in bytes as they travel. */
+const REGISTERED_WITHIN = 90_000;
+
+/** Holds the file that registers the functions to its budget. */
+class Budget {
+  apply(compiler) {
+    compiler.hooks.afterEmit.tap("Budget", (compilation) => {
+      const asset = compilation.getAsset("functions.js");
+      const size = asset === undefined ? 0 : gzipSync(readFileSync(at("dist/functions.js"))).length;
+      if (size > REGISTERED_WITHIN) {
+        compilation.errors.push(
+          new webpack.WebpackError(`functions.js takes ${size} bytes, and ${REGISTERED_WITHIN} are allowed`),
+        );
+      }
     });
   }
 }
@@ -80,6 +99,7 @@ function addIn(mode, { origin, trial }, officeScript, ids) {
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
       new RegistryAssets({ origin, trial }),
       new Notices(),
+      new Budget(),
       new webpack.DefinePlugin({
         ...withVersion,
         SILLWORK_IDS: JSON.stringify(ids),
@@ -112,6 +132,7 @@ function tryOut(mode) {
       }),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
       new Notices(),
+      new Budget(),
       new webpack.DefinePlugin(withVersion),
     ],
     // The usual minimizer would take a minute of every start.
