@@ -33,6 +33,23 @@ describe("roof snow", () => {
     );
   });
 
+  test("the flat-roof load grows as each of its factors does", () => {
+    const factor = fc.double({ min: 0.7, max: 1.3, noNaN: true });
+    fc.assert(
+      fc.property(
+        factor,
+        factor,
+        fc.double({ min: 5, max: 200, noNaN: true }),
+        editions,
+        (ce, ct, groundPsf, edition) => {
+          // pf = 0.7 Ce Ct Is pg, and Is is 1 in category II (ASCE/SEI 7-16 Eq. 7.3-1)
+          const pf = flatRoofSnow({ groundPsf, ce, ct, category: "II", edition });
+          expect(pf / (0.7 * groundPsf)).toBeCloseTo(ce * ct, 9);
+        },
+      ),
+    );
+  });
+
   test("the design load is never below the sloped or the least load", () => {
     fc.assert(
       fc.property(
