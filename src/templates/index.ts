@@ -29,7 +29,7 @@ export const templates: readonly WorkbookTemplate[] = [
   workbook("Envelope order list with prices", [site, walls, courses, cutting, order]),
   workbook("Lift plan", [site, walls, assemblies, lift]),
   workbook("Truck plan", [site, truck]),
-  workbook("Window labor", [site, labor]),
+  workbook("Window labor", [site, walls, labor]),
   workbook("Bid build-up", [site, bid]),
   demo,
 ];

@@ -27,7 +27,7 @@ export const labor = sheet(
         ["wall membrane", 1600, 0.01],
         ["boards", 3200, 0.012],
         ["furring", 1000, 0.018],
-        ["windows on the deck", 10, 1.6],
+        ["windows on the deck", "=WindowCount", 1.6],
         ["lift and brace", 4, 14],
         ["rafters and ridge", 28, 1.5],
         ["roof panels", 17, 3.4],
@@ -39,7 +39,7 @@ export const labor = sheet(
     ),
     table(
       "Ways",
-      "Ways to set the ten windows",
+      "Ways to set the windows",
       ["way", "hours each", "set-up h", "crew size", "machine $/h"],
       [
         ["flat on the deck", 1.6, 9, 2, ""],
@@ -54,7 +54,10 @@ export const labor = sheet(
       [["crew wage", "=INDEX(CrewRate,2,2)", "$/h"]],
       0,
     ),
-    results("Crew", [{ label: "Ten windows, the first in 2 h", formula: "=SILL.LABOR_LEARNING(2,10,Basis)" }]),
+    results("Crew", [
+      { label: "Windows", name: "WindowCount", formula: "=SUM(INDEX(WindowRows,0,4))", unit: "", format: "0" },
+      { label: "All windows, the first in 2 h", formula: "=SILL.LABOR_LEARNING(2,WindowCount,Basis)" },
+    ]),
   ],
   [
     { heading: "Rate of the crew", formula: "=SILL.LABOR_RATE(Crew,Basis)", name: "CrewRate", room: 4 },
@@ -66,7 +69,7 @@ export const labor = sheet(
     },
     {
       heading: "Windows: flat on the deck or standing",
-      formula: "=SILL.LABOR_COMPARE(10,Ways,CrewBasis,Basis)",
+      formula: "=SILL.LABOR_COMPARE(WindowCount,Ways,CrewBasis,Basis)",
       room: 8,
     },
   ],

@@ -56,7 +56,15 @@ export const order = sheet(
       "FurringScrewRows",
       "Furring screws, 16 in apart on the strips",
       ["row", "length ft", "spacing in", "rows", "count"],
-      [["half of the strips, without their waste", "=INDEX(OrderFurring,2,2)/1.05/2", 16, 1, 2]],
+      [
+        [
+          "half of the strips, without their waste",
+          '=INDEX(OrderFurring,2,2)/(1+VLOOKUP("Strip waste",Basis,2,FALSE))/2',
+          16,
+          1,
+          2,
+        ],
+      ],
       0,
     ),
     table(
