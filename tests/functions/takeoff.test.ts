@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/core/kit/refusal.ts";
 import type { Table } from "../../src/core/kit/tape.ts";
-import type { WallElevationPicture } from "../../src/core/takeoff/pictures.ts";
+import type { WallElevationPicture } from "../../src/core/takeoff/wall/pictures.ts";
 import type { RawArgument } from "../../src/functions/declare/param.ts";
 import type { Raw } from "../../src/functions/declare/raw.ts";
 import { functionNamed } from "../../src/functions/registry.ts";

@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { temperaturesC } from "../../src/core/enclosure/dew-profile.ts";
-import { exteriorShareOf } from "../../src/core/enclosure/exterior-share.ts";
-import { dewPointF, relativeHumidityPct, vaporPressurePa } from "../../src/core/enclosure/humid-air.ts";
-import { sdAtM } from "../../src/core/enclosure/layer-vapor.ts";
-import { type AirBothSides, type Profile, steadyProfile } from "../../src/core/enclosure/profile.ts";
-import { stackR } from "../../src/core/enclosure/r-value.ts";
-import { saturationPressurePa } from "../../src/core/enclosure/saturation.ts";
-import { DELTA_0, fToC, KG_SM2PA_IN_PERM } from "../../src/core/enclosure/si.ts";
-import { leastFactor } from "../../src/core/enclosure/surface-factor.ts";
-import { tautString } from "../../src/core/enclosure/taut-string.ts";
+import { dewPointF, relativeHumidityPct, vaporPressurePa } from "../../src/core/enclosure/air/humid-air.ts";
+import { saturationPressurePa } from "../../src/core/enclosure/air/saturation.ts";
+import { DELTA_0, fToC, KG_SM2PA_IN_PERM } from "../../src/core/enclosure/air/si.ts";
+import { sdAtM } from "../../src/core/enclosure/layers/layer-vapor.ts";
+import { stackR } from "../../src/core/enclosure/layers/r-value.ts";
+import { temperaturesC } from "../../src/core/enclosure/moisture/dew-profile.ts";
+import { exteriorShareOf } from "../../src/core/enclosure/moisture/exterior-share.ts";
+import { type AirBothSides, type Profile, steadyProfile } from "../../src/core/enclosure/moisture/profile.ts";
+import { leastFactor } from "../../src/core/enclosure/moisture/surface-factor.ts";
+import { tautString } from "../../src/core/enclosure/moisture/taut-string.ts";
 import { assemble, type LayerRow } from "../core/enclosure/from-text.ts";
 import { halfLastDigit, offAsKnown, rows } from "./rows.ts";
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { airLayerRM2KW } from "../../src/core/enclosure/air-layer.ts";
-import { KG_SM2PA_IN_PERM, R_IP_IN_RSI } from "../../src/core/enclosure/si.ts";
+import { KG_SM2PA_IN_PERM, R_IP_IN_RSI } from "../../src/core/enclosure/air/si.ts";
+import { airLayerRM2KW } from "../../src/core/enclosure/layers/air-layer.ts";
+import { woodConductivityWmK } from "../../src/core/enclosure/layers/wood.ts";
 import type { HeatFlow } from "../../src/core/enclosure/tables/films.ts";
-import { woodConductivityWmK } from "../../src/core/enclosure/wood.ts";
 import { insideFilm, outsideFilm, permOf } from "../core/enclosure/from-text.ts";
 import { halfLastDigit, rows } from "./rows.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { naturalCfm } from "../../src/core/enclosure/air-leakage.ts";
-import { type GroundKind, groundLoss } from "../../src/core/enclosure/ground.ts";
+import { naturalCfm } from "../../src/core/enclosure/loss/air-leakage.ts";
+import { type GroundKind, groundLoss } from "../../src/core/enclosure/loss/ground.ts";
 import { JUNCTIONS } from "../../src/core/enclosure/tables/thermal-bridges.ts";
 import { rows } from "./rows.ts";
 

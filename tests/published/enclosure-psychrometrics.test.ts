@@ -1,8 +1,8 @@
 import { createRequire } from "node:module";
 import { describe, expect, test } from "vitest";
-import { dewPointF } from "../../src/core/enclosure/humid-air.ts";
-import { type SaturationFormula, saturationPressurePa } from "../../src/core/enclosure/saturation.ts";
-import { cToF, fToC } from "../../src/core/enclosure/si.ts";
+import { dewPointF } from "../../src/core/enclosure/air/humid-air.ts";
+import { type SaturationFormula, saturationPressurePa } from "../../src/core/enclosure/air/saturation.ts";
+import { cToF, fToC } from "../../src/core/enclosure/air/si.ts";
 import { convert } from "../../src/core/units/quantity.ts";
 import { halfLastDigit, offAsKnown, rows } from "./rows.ts";
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { framedWall } from "../../src/core/enclosure/framed.ts";
-import { stackR } from "../../src/core/enclosure/r-value.ts";
-import { R_IP_IN_RSI, W_M2K_IN_BTU } from "../../src/core/enclosure/si.ts";
-import { type HeatPath, rLimits, type UMethod, uFactor } from "../../src/core/enclosure/u-factor.ts";
+import { R_IP_IN_RSI, W_M2K_IN_BTU } from "../../src/core/enclosure/air/si.ts";
+import { framedWall } from "../../src/core/enclosure/layers/framed.ts";
+import { stackR } from "../../src/core/enclosure/layers/r-value.ts";
+import { type HeatPath, rLimits, type UMethod, uFactor } from "../../src/core/enclosure/layers/u-factor.ts";
 import { readLayer } from "../../src/functions/enclosure/read/layer.ts";
 import { assemble, insideFilm, type LayerRow, outsideFilm, rOf } from "../core/enclosure/from-text.ts";
 import { halfLastDigit, offAsKnown, rows } from "./rows.ts";

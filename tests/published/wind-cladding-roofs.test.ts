@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { claddingPressure } from "../../src/core/wind/cladding.ts";
-import type { Surface } from "../../src/core/wind/cladding-figure.ts";
-import { claddingFigure } from "../../src/core/wind/cladding-figure.ts";
+import { claddingPressure } from "../../src/core/wind/cladding/cladding.ts";
+import type { Surface } from "../../src/core/wind/cladding/cladding-figure.ts";
+import { claddingFigure } from "../../src/core/wind/cladding/cladding-figure.ts";
 import { exposureCoefficient } from "../../src/core/wind/exposure-coefficient.ts";
 import { gcpAt } from "../../src/core/wind/tables/area-curve.ts";
 import { type Row, rows } from "./rows.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type CladdingInput, claddingPressure } from "../../src/core/wind/cladding.ts";
+import { type CladdingInput, claddingPressure } from "../../src/core/wind/cladding/cladding.ts";
 import { rows } from "./rows.ts";
 import { expectPrinted } from "./wind-known.ts";
 

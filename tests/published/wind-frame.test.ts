@@ -1,14 +1,14 @@
 import { expect, test } from "vitest";
 import { internalCoefficient } from "../../src/core/wind/enclosure.ts";
-import type { FrameInput } from "../../src/core/wind/frame.ts";
+import type { FrameInput } from "../../src/core/wind/frame/frame.ts";
 import {
   leewardRoofCp,
   leewardWallCp,
   parallelRoofCp,
   windwardRoofCp,
-} from "../../src/core/wind/frame-coefficients.ts";
-import { directionalFrame } from "../../src/core/wind/frame-directional.ts";
-import { envelopeFrame } from "../../src/core/wind/frame-envelope.ts";
+} from "../../src/core/wind/frame/frame-coefficients.ts";
+import { directionalFrame } from "../../src/core/wind/frame/frame-directional.ts";
+import { envelopeFrame } from "../../src/core/wind/frame/frame-envelope.ts";
 import { SIDE_WALL_CP } from "../../src/core/wind/tables/frame-cp.ts";
 import { velocityPressure } from "../../src/core/wind/velocity-pressure.ts";
 import { rows } from "./rows.ts";

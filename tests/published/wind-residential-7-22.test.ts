@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { type CladdingInput, claddingPressure } from "../../src/core/wind/cladding.ts";
-import type { Surface } from "../../src/core/wind/cladding-figure.ts";
+import { type CladdingInput, claddingPressure } from "../../src/core/wind/cladding/cladding.ts";
+import type { Surface } from "../../src/core/wind/cladding/cladding-figure.ts";
 import { exposureCoefficient } from "../../src/core/wind/exposure-coefficient.ts";
 import { rows } from "./rows.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { woodWeightPcf } from "../../src/core/wood/moist-weight.ts";
-import { equilibriumMoisturePct } from "../../src/core/wood/moisture.ts";
-import { type ShrinkDirection, woodShrinkIn } from "../../src/core/wood/shrink.ts";
+import { woodWeightPcf } from "../../src/core/wood/moisture/moist-weight.ts";
+import { equilibriumMoisturePct } from "../../src/core/wood/moisture/moisture.ts";
+import { type ShrinkDirection, woodShrinkIn } from "../../src/core/wood/moisture/shrink.ts";
 import { SHRINKAGE, type Shrinkage } from "../../src/core/wood/tables/shrinkage.ts";
 import { halfLastDigit, offAsKnown, rows } from "./rows.ts";
 

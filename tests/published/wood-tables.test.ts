@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { adjust } from "../../src/core/wood/adjust.ts";
-import { type BeamLoad, type BeamSolution, solveBeam } from "../../src/core/wood/beam.ts";
-import { greatestDeflection, greatestHogging, greatestSagging } from "../../src/core/wood/beam-extremes.ts";
+import { type BeamLoad, type BeamSolution, solveBeam } from "../../src/core/wood/beam/beam.ts";
+import { greatestDeflection, greatestHogging, greatestSagging } from "../../src/core/wood/beam/beam-extremes.ts";
+import { equalSpans } from "../../src/core/wood/beam/spans.ts";
 import { bearingFactor } from "../../src/core/wood/bearing.ts";
 import { columnAnswer } from "../../src/core/wood/column.ts";
 import { joistSpans } from "../../src/core/wood/joist-span.ts";
 import { genericRows, gradeWood, type ValueName, type WoodKind } from "../../src/core/wood/material.ts";
 import { nominalSection, sectionProperties } from "../../src/core/wood/section.ts";
-import { equalSpans } from "../../src/core/wood/spans.ts";
 import type { Grade, Species } from "../../src/core/wood/tables/grades.ts";
 import { material } from "../../src/functions/wood/material-param.ts";
 import { halfLastDigit, type Row, rows } from "./rows.ts";

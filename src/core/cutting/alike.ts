@@ -1,5 +1,5 @@
 import type { LengthNesting, NestedLength } from "./lengths/types.ts";
-import type { NestedSheet, SheetNesting } from "./sheets/types.ts";
+import type { NestedSheet, SheetNesting } from "./sheets/plan/types.ts";
 
 /** Pieces of stock that are cut alike. */
 export interface Alike<T> {

@@ -6,4 +6,4 @@ export { boundLengths, nestLengths, recordLengths } from "./lengths/nest.ts";
 export type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./lengths/types.ts";
 export { lengthsPicture, sheetsPicture } from "./pictures.ts";
 export { boundSheets, nestSheets, recordSheets } from "./sheets/nest.ts";
-export type { Cut, NestedSheet, Placement, Rest, SheetNesting, SheetPart, SheetStock } from "./sheets/types.ts";
+export type { Cut, NestedSheet, Placement, Rest, SheetNesting, SheetPart, SheetStock } from "./sheets/plan/types.ts";

@@ -1,11 +1,11 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { boardPieces, type Rect } from "./board-pieces.ts";
-import { cornersOnWall, elevation } from "./elevation.ts";
-import { type PlacedOpening, silledOpenings, withPlace } from "./opening.ts";
 import type { OrderLine } from "./order.ts";
 import { packsWithWaste, wholePacks } from "./packs.ts";
-import { CLOSE_FT, checkOpenings, grossAreaFt2, type OpenedWall } from "./wall.ts";
+import { boardPieces, type Rect } from "./wall/board-pieces.ts";
+import { cornersOnWall, elevation } from "./wall/elevation.ts";
+import { type PlacedOpening, silledOpenings, withPlace } from "./wall/opening.ts";
+import { CLOSE_FT, checkOpenings, grossAreaFt2, type OpenedWall } from "./wall/wall.ts";
 
 /** Enough for walls of 1000 x 100 ft in 4 x 8 ft boards; more would stop the sheet for too long. */
 const MOST_BOARDS = 4000;

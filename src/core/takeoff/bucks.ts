@@ -1,7 +1,7 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { INCHES_IN } from "../units/length.ts";
-import { isDoor, type Opening, type SilledOpening, silledOpenings } from "./opening.ts";
+import { isDoor, type Opening, type SilledOpening, silledOpenings } from "./wall/opening.ts";
 
 /** Members alike of a window or door buck. */
 export interface BuckPart {

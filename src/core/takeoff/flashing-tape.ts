@@ -1,7 +1,7 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { isDoor, type Opening, type SilledOpening, silledOpenings } from "./opening.ts";
 import { cutInTurn, type OrderLine, packsOfPieces } from "./order.ts";
+import { isDoor, type Opening, type SilledOpening, silledOpenings } from "./wall/opening.ts";
 
 /** Which sides of an opening a tape goes on. A wide one for the sill and a narrower one for the rest are two orders. */
 export type TapedSides = "all" | "sill" | "jambs and head";

@@ -1,10 +1,10 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { elevation } from "./elevation.ts";
-import { openingCount, type PlacedOpening, type SilledOpening, silledOpenings, withPlace } from "./opening.ts";
 import { cutLongestFirst, type OrderLine, packsOfPieces } from "./order.ts";
-import type { Upright } from "./pictures.ts";
-import { CLOSE_FT, checkOpenings, heightAtFt, type OpenedWall, tallestFt, type Wall } from "./wall.ts";
+import { elevation } from "./wall/elevation.ts";
+import { openingCount, type PlacedOpening, type SilledOpening, silledOpenings, withPlace } from "./wall/opening.ts";
+import type { Upright } from "./wall/pictures.ts";
+import { CLOSE_FT, checkOpenings, heightAtFt, type OpenedWall, tallestFt, type Wall } from "./wall/wall.ts";
 
 export interface FurringRules {
   readonly spacingFt: number;

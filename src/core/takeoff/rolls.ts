@@ -1,11 +1,11 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { formatLength, INCHES_IN } from "../units/length.ts";
-import { cornersOnWall, elevation } from "./elevation.ts";
-import { type SilledOpening, silledOpenings, withPlace } from "./opening.ts";
 import type { OrderLine } from "./order.ts";
 import { wholePacks } from "./packs.ts";
-import { CLOSE_FT, checkOpenings, type OpenedWall, spanAtFt, tallestFt } from "./wall.ts";
+import { cornersOnWall, elevation } from "./wall/elevation.ts";
+import { type SilledOpening, silledOpenings, withPlace } from "./wall/opening.ts";
+import { CLOSE_FT, checkOpenings, type OpenedWall, spanAtFt, tallestFt } from "./wall/wall.ts";
 
 /** Laps of a weather-resistive barrier: IRC R703.2, 2 in where courses overlap and 6 in where ends meet. */
 export const LAPS = "IRC R703.2: 2 in at horizontal laps, upper over lower; 6 in at vertical joints";

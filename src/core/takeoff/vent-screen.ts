@@ -1,8 +1,8 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { CLOSE_FT, isDoor, type SilledOpening, silledOpenings } from "./opening.ts";
 import { type OrderLine, packsOfPieces } from "./order.ts";
-import { checkOpenings, type OpenedWall, topEdgeFt } from "./wall.ts";
+import { CLOSE_FT, isDoor, type SilledOpening, silledOpenings } from "./wall/opening.ts";
+import { checkOpenings, type OpenedWall, topEdgeFt } from "./wall/wall.ts";
 
 /** Ends of the vented cavity of a wall that a screen closes. */
 export type ScreenedEdges = "both" | "bottom" | "top";

@@ -1,14 +1,14 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { Member } from "./adjust.ts";
-import { solveBeam } from "./beam.ts";
-import { greatestDeflection, greatestMoment, greatestShear } from "./beam-extremes.ts";
+import { solveBeam } from "./beam/beam.ts";
+import { greatestDeflection, greatestMoment, greatestShear } from "./beam/beam-extremes.ts";
+import { equalSpans, uniform } from "./beam/spans.ts";
 import { type Check, checkOf, worstFirst } from "./check.ts";
 import { type Bracing, columnAnswer } from "./column.ts";
 import { bendingStiffness, bendingStress, deflectionCheck, shearCheck } from "./member-check.ts";
 import { memberPicture } from "./picture-of-member.ts";
 import { sectionProperties } from "./section.ts";
-import { equalSpans, uniform } from "./spans.ts";
 
 /** A hinged column that also carries a uniform load along its depth. */
 export interface BeamColumnCase {

@@ -10,8 +10,7 @@
  * - `combined` (beam-column.ts): bending with compression, for a panel that slings also press together.
  */
 export { adjust, type Member } from "./adjust.ts";
-export { type Beam, type BeamLoad, type BeamSolution, solveBeam } from "./beam.ts";
-export { combined } from "./beam-column.ts";
+export { type Beam, type BeamLoad, type BeamSolution, solveBeam } from "./beam/beam.ts";
 export {
   type Extreme,
   greatestDeflection,
@@ -19,7 +18,8 @@ export {
   greatestMoment,
   greatestSagging,
   greatestShear,
-} from "./beam-extremes.ts";
+} from "./beam/beam-extremes.ts";
+export { equalSpans, uniform } from "./beam/spans.ts";
+export { combined } from "./beam-column.ts";
 export { bendingOfStrip } from "./panel.ts";
-export { equalSpans, uniform } from "./spans.ts";
 export { levels, type Use } from "./use.ts";

@@ -1,11 +1,11 @@
 import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { adjust, assumeCommon, type Member, showAdjusted } from "./adjust.ts";
-import { solveBeam } from "./beam.ts";
-import { greatestDeflection, greatestMoment, greatestShear } from "./beam-extremes.ts";
+import { solveBeam } from "./beam/beam.ts";
+import { greatestDeflection, greatestMoment, greatestShear } from "./beam/beam-extremes.ts";
+import { ALIKE, equalSpans, uniform } from "./beam/spans.ts";
 import { bendingStiffness, bendingStress, SHEAR_SHAPE } from "./member-check.ts";
 import { sectionProperties, showSection } from "./section.ts";
-import { ALIKE, equalSpans, uniform } from "./spans.ts";
 import { MOST_SPAN_FT } from "./tables/factors.ts";
 
 /** Joists, rafters or girders side by side under uniform load, by clear span. */

@@ -1,13 +1,13 @@
 import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { adjust, assumeCommon, type Member, showAdjusted } from "./adjust.ts";
-import { type BeamLoad, type BeamSolution, solveBeam } from "./beam.ts";
-import { greatestDeflection, greatestMoment, greatestShear } from "./beam-extremes.ts";
+import { type BeamLoad, type BeamSolution, solveBeam } from "./beam/beam.ts";
+import { greatestDeflection, greatestMoment, greatestShear } from "./beam/beam-extremes.ts";
+import { equalSpans } from "./beam/spans.ts";
 import { bearingFactor } from "./bearing.ts";
 import { type Check, checkOf, worstFirst } from "./check.ts";
 import { memberPicture } from "./picture-of-member.ts";
 import { type Section, sectionProperties, showSection, widthIn } from "./section.ts";
-import { equalSpans } from "./spans.ts";
 import { beamStability } from "./stability.ts";
 
 /** A beam of one, two or three equal spans under loads that lie along its depth. */

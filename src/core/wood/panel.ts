@@ -1,13 +1,13 @@
 import { loadDurationFactor, timeEffectFactor } from "../kit/load-duration.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { solveBeam } from "./beam.ts";
-import { greatestDeflection } from "./beam-extremes.ts";
+import { solveBeam } from "./beam/beam.ts";
+import { greatestDeflection } from "./beam/beam-extremes.ts";
+import { ALIKE, equalSpans, uniform } from "./beam/spans.ts";
 import { type Check, checkOf, worstFirst } from "./check.ts";
 import { type AllowedSpan, type SpanFactors, spanFactors } from "./joist-span.ts";
 import type { PanelCase, PanelValue } from "./panel-case.ts";
 import { panelPicture } from "./picture-of-panel.ts";
-import { ALIKE, equalSpans, uniform } from "./spans.ts";
 import {
   ADDED_TO_CLEAR_IN,
   GRAVITY_IN_S2,

@@ -1,5 +1,5 @@
 import { plain } from "../kit/refusal.ts";
-import type { BeamSolution } from "./beam.ts";
+import type { BeamSolution } from "./beam/beam.ts";
 import type { Check } from "./check.ts";
 import type { Curve, WoodMemberPicture } from "./pictures.ts";
 

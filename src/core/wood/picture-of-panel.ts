@@ -1,10 +1,10 @@
 import { plain } from "../kit/refusal.ts";
-import { solveBeam } from "./beam.ts";
+import { solveBeam } from "./beam/beam.ts";
+import { equalSpans, uniform } from "./beam/spans.ts";
 import type { Check } from "./check.ts";
 import type { PanelCase } from "./panel-case.ts";
 import { curveOf, ratioWords } from "./picture-of-member.ts";
 import type { Curve, PanelBaysPicture } from "./pictures.ts";
-import { equalSpans, uniform } from "./spans.ts";
 
 export function panelPicture(c: PanelCase, checks: readonly Check[]): PanelBaysPicture {
   return {

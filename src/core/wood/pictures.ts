@@ -1,5 +1,5 @@
 import type { PictureBase } from "../kit/picture.ts";
-import type { BeamLoad } from "./beam.ts";
+import type { BeamLoad } from "./beam/beam.ts";
 
 /** A curve along a member: place in inches from the left end, value. */
 export type Curve = readonly (readonly [xIn: number, value: number])[];

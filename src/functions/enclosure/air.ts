@@ -1,6 +1,11 @@
-import { dewPointF, relativeHumidityPct, vaporPressureInHg, vaporPressurePa } from "../../core/enclosure/humid-air.ts";
-import { SATURATION_FORMULAS } from "../../core/enclosure/saturation.ts";
-import { fToC } from "../../core/enclosure/si.ts";
+import {
+  dewPointF,
+  relativeHumidityPct,
+  vaporPressureInHg,
+  vaporPressurePa,
+} from "../../core/enclosure/air/humid-air.ts";
+import { SATURATION_FORMULAS } from "../../core/enclosure/air/saturation.ts";
+import { fToC } from "../../core/enclosure/air/si.ts";
 import { cellFunction, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { choice, humidity, temperature } from "../declare/scalar.ts";

@@ -1,4 +1,4 @@
-import type { AreaPart } from "../../core/enclosure/heat-loss.ts";
+import type { AreaPart } from "../../core/enclosure/loss/heat-loss.ts";
 import { optional } from "../declare/param.ts";
 import { quantity, text } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";

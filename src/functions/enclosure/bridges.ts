@@ -1,6 +1,6 @@
-import { W_MK_IN_BTU_FT } from "../../core/enclosure/si.ts";
+import { W_MK_IN_BTU_FT } from "../../core/enclosure/air/si.ts";
+import { type ThermalBridge, thermalBridges } from "../../core/enclosure/loss/thermal-bridges.ts";
 import { JUNCTION_SOURCE, JUNCTIONS } from "../../core/enclosure/tables/thermal-bridges.ts";
-import { type ThermalBridge, thermalBridges } from "../../core/enclosure/thermal-bridges.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";

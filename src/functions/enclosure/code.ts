@@ -1,18 +1,18 @@
-import { countyZone } from "../../core/enclosure/county.ts";
-import { codeParts, codeValue } from "../../core/enclosure/energy-code.ts";
-import { type RetarderRow, retarderClass, retarderRule, SHEATHINGS } from "../../core/enclosure/retarder.ts";
+import { countyZone } from "../../core/enclosure/climate/county.ts";
+import { codeParts, codeValue } from "../../core/enclosure/loss/energy-code.ts";
+import { type RetarderRow, retarderClass, retarderRule, SHEATHINGS } from "../../core/enclosure/moisture/retarder.ts";
+import { leastShareAboveDeck, unventedRoofR } from "../../core/enclosure/moisture/unvented-roof.ts";
 import { CODE_EDITIONS, CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
 import { DECK_RULE, RETARDER_CLAUSE, UNVENTED_ROOF_CLAUSE } from "../../core/enclosure/tables/retarders.ts";
-import { leastShareAboveDeck, unventedRoofR } from "../../core/enclosure/unvented-roof.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
 import { cellFunction, numberOrText, preliminary, quantityOf, textOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, number, quantity } from "../declare/scalar.ts";
-import { stationOf } from "./climate-terms.ts";
 import { readCounty } from "./read/county.ts";
 import { shown } from "./shown.ts";
-import { climateZone, countyTerms, mapOf, zoneOf } from "./zone-terms.ts";
+import { stationOf } from "./terms/climate-terms.ts";
+import { climateZone, countyTerms, mapOf, zoneOf } from "./terms/zone-terms.ts";
 
 const LOCAL = preliminary("energy and moisture code");
 

@@ -1,14 +1,14 @@
-import { DEW_METHODS, dewLayer, dewProfile, type FaceRow } from "../../core/enclosure/dew-profile.ts";
+import { DEW_METHODS, dewLayer, dewProfile, type FaceRow } from "../../core/enclosure/moisture/dew-profile.ts";
 import { cellFunction, preliminary, textOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice } from "../declare/scalar.ts";
 import { curve } from "./air.ts";
-import { AIR_PLACES, bothSides } from "./air-terms.ts";
 import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
 import { shown } from "./shown.ts";
+import { AIR_PLACES, bothSides } from "./terms/air-terms.ts";
 
 export const ISO_13788 = "ISO 13788:2012 clause 6 (interstitial condensation) and Annex E (saturation pressure)";
 

@@ -1,4 +1,4 @@
-import { type FramedArea, framingShare } from "../../core/enclosure/framing-share.ts";
+import { type FramedArea, framingShare } from "../../core/enclosure/layers/framing-share.ts";
 import { cellFunction, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { length, number, text } from "../declare/scalar.ts";

@@ -1,4 +1,4 @@
-import { GROUND_KINDS, type GroundLoss, groundLoss } from "../../core/enclosure/ground.ts";
+import { GROUND_KINDS, type GroundLoss, groundLoss } from "../../core/enclosure/loss/ground.ts";
 import { BASEMENT_SOURCE, SLAB_SOURCE } from "../../core/enclosure/tables/ground.ts";
 import { needed } from "../basis/term.ts";
 import { cellFunction, preliminary } from "../declare/cell-function.ts";

@@ -1,4 +1,4 @@
-import { rSchedule, type ScheduleRow, stackR } from "../../core/enclosure/r-value.ts";
+import { rSchedule, type ScheduleRow, stackR } from "../../core/enclosure/layers/r-value.ts";
 import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";

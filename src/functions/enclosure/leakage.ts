@@ -4,7 +4,7 @@ import {
   airLeakageCfm,
   NATURAL_METHODS,
   naturalCfm,
-} from "../../core/enclosure/air-leakage.ts";
+} from "../../core/enclosure/loss/air-leakage.ts";
 import { NATURAL_RULE } from "../../core/enclosure/tables/air.ts";
 import { CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
@@ -13,7 +13,7 @@ import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, number, quantity } from "../declare/scalar.ts";
 import { shown } from "./shown.ts";
-import { climateZone, countyTerms, mapOf, zoneIfGiven, zoneOf } from "./zone-terms.ts";
+import { climateZone, countyTerms, mapOf, zoneIfGiven, zoneOf } from "./terms/zone-terms.ts";
 
 const AIR_CAUTION = preliminary("air leakage");
 

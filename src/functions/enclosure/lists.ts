@@ -1,6 +1,6 @@
-import { type MaterialFacts, materialFacts } from "../../core/enclosure/material-list.ts";
-import { cToF, M_IN_FT } from "../../core/enclosure/si.ts";
-import { STATION_SOURCE, type Station, stations } from "../../core/enclosure/stations.ts";
+import { cToF, M_IN_FT } from "../../core/enclosure/air/si.ts";
+import { STATION_SOURCE, type Station, stations } from "../../core/enclosure/climate/stations.ts";
+import { type MaterialFacts, materialFacts } from "../../core/enclosure/layers/material-list.ts";
 import { MATERIALS } from "../../core/enclosure/tables/materials.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { cellFunction } from "../declare/cell-function.ts";

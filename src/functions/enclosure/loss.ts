@@ -1,6 +1,6 @@
-import { heatLoss, lossPerDegree, yearlyHeatLoss } from "../../core/enclosure/heat-loss.ts";
-import { M_IN_FT } from "../../core/enclosure/si.ts";
-import { STATION_SOURCE } from "../../core/enclosure/stations.ts";
+import { M_IN_FT } from "../../core/enclosure/air/si.ts";
+import { STATION_SOURCE } from "../../core/enclosure/climate/stations.ts";
+import { heatLoss, lossPerDegree, yearlyHeatLoss } from "../../core/enclosure/loss/heat-loss.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import type { AirRow } from "../basis/glossary/air-rows.ts";
@@ -9,7 +9,7 @@ import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.
 import { optional } from "../declare/param.ts";
 import { number, quantity } from "../declare/scalar.ts";
 import { areaParts, areas } from "./areas.ts";
-import { stationOf } from "./climate-terms.ts";
+import { stationOf } from "./terms/climate-terms.ts";
 
 const UA =
   "UA = sum(U A) + sum(psi L) + sum(chi); q = UA dT (ISO 13789:2017; ASHRAE Handbook Fundamentals 2021 ch. 18)";

@@ -1,5 +1,5 @@
-import { codeValue } from "../../core/enclosure/energy-code.ts";
-import { type MassWall, massWall } from "../../core/enclosure/mass-wall.ts";
+import { codeValue } from "../../core/enclosure/loss/energy-code.ts";
+import { type MassWall, massWall } from "../../core/enclosure/loss/mass-wall.ts";
 import { MASS_CLAUSE } from "../../core/enclosure/tables/heat-capacity.ts";
 import { Refusal } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
@@ -9,7 +9,7 @@ import { columnsOf } from "../declare/columns.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
 import { shown } from "./shown.ts";
-import { climateZone, countyTerms, mapOf, type ZoneArguments, zoneIfGiven } from "./zone-terms.ts";
+import { climateZone, countyTerms, mapOf, type ZoneArguments, zoneIfGiven } from "./terms/zone-terms.ts";
 
 const columns = columnsOf<MassWall>(
   ["mass wall", "", (r) => r.mass],

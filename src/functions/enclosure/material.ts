@@ -1,4 +1,4 @@
-import { layerPerm, layerR } from "../../core/enclosure/r-value.ts";
+import { layerPerm, layerR } from "../../core/enclosure/layers/r-value.ts";
 import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { humidity, length, text } from "../declare/scalar.ts";

@@ -1,19 +1,19 @@
-import { MONTH_NAMES } from "../../core/enclosure/climate.ts";
-import { dewMonths } from "../../core/enclosure/dew-months.ts";
-import { dewWood, WOOD_LIMIT_SOURCES, type WoodMonth } from "../../core/enclosure/dew-wood.ts";
-import { STATION_SOURCE } from "../../core/enclosure/stations.ts";
-import { DRY_OUTS } from "../../core/enclosure/wetting-year.ts";
+import { MONTH_NAMES } from "../../core/enclosure/climate/climate.ts";
+import { STATION_SOURCE } from "../../core/enclosure/climate/stations.ts";
+import { dewMonths } from "../../core/enclosure/moisture/dew-months.ts";
+import { dewWood, WOOD_LIMIT_SOURCES, type WoodMonth } from "../../core/enclosure/moisture/dew-wood.ts";
+import { DRY_OUTS } from "../../core/enclosure/moisture/wetting-year.ts";
 import { ifGiven } from "../basis/term.ts";
 import { cellFunction, preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice } from "../declare/scalar.ts";
-import { airOfYear, CLIMATE_PLACES } from "./climate-terms.ts";
 import { ISO_13788, STEADY } from "./dew.ts";
 import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
 import { shown } from "./shown.ts";
+import { airOfYear, CLIMATE_PLACES } from "./terms/climate-terms.ts";
 
 /** A month, or the year in the last row: there the change is what is left at the end and the standing water the peak. */
 interface YearRow {

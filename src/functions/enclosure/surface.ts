@@ -1,24 +1,24 @@
+import { vaporPressurePa } from "../../core/enclosure/air/humid-air.ts";
+import { dewPointFromPressureC } from "../../core/enclosure/air/saturation.ts";
 import {
   exteriorShareOf,
   exteriorShareRows,
   leastExteriorShare,
   type ShareRow,
-} from "../../core/enclosure/exterior-share.ts";
-import { vaporPressurePa } from "../../core/enclosure/humid-air.ts";
-import { dewPointFromPressureC } from "../../core/enclosure/saturation.ts";
-import { type SurfaceFactor, surfaceFactor } from "../../core/enclosure/surface-factor.ts";
+} from "../../core/enclosure/moisture/exterior-share.ts";
+import { type SurfaceFactor, surfaceFactor } from "../../core/enclosure/moisture/surface-factor.ts";
 import { orElse } from "../basis/term.ts";
 import { cellFunction, preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { text } from "../declare/scalar.ts";
-import { AIR_PLACES, bothSides } from "./air-terms.ts";
-import { airOfYear, CLIMATE_PLACES } from "./climate-terms.ts";
 import { MATERIAL_DATA } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
 import { shown } from "./shown.ts";
-import { climateZone, countyTerms, zoneIfGiven } from "./zone-terms.ts";
+import { AIR_PLACES, bothSides } from "./terms/air-terms.ts";
+import { airOfYear, CLIMATE_PLACES } from "./terms/climate-terms.ts";
+import { climateZone, countyTerms, zoneIfGiven } from "./terms/zone-terms.ts";
 
 const factorColumns = columnsOf<SurfaceFactor>(
   ["factor", "", (r) => r.factor],

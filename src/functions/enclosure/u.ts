@@ -1,6 +1,6 @@
-import { fixingsU } from "../../core/enclosure/fixings.ts";
-import { framedWall, UNBROKEN } from "../../core/enclosure/framed.ts";
-import { uFactor } from "../../core/enclosure/u-factor.ts";
+import { fixingsU } from "../../core/enclosure/layers/fixings.ts";
+import { framedWall, UNBROKEN } from "../../core/enclosure/layers/framed.ts";
+import { uFactor } from "../../core/enclosure/layers/u-factor.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
 import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";

@@ -1,6 +1,6 @@
-import { codeParts } from "../../core/enclosure/energy-code.ts";
+import { codeParts } from "../../core/enclosure/loss/energy-code.ts";
+import { type UaRow, uaAgainstCode } from "../../core/enclosure/loss/ua-code.ts";
 import { CODE_EDITIONS, CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
-import { type UaRow, uaAgainstCode } from "../../core/enclosure/ua-code.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { orElse } from "../basis/term.ts";
 import { cellFunction, preliminary } from "../declare/cell-function.ts";
@@ -8,7 +8,7 @@ import { columnsOf } from "../declare/columns.ts";
 import { type AreaRow, areas } from "./areas.ts";
 import { PART_WORDS } from "./code.ts";
 import { shown } from "./shown.ts";
-import { climateZone, countyTerms, mapOf, zoneOf } from "./zone-terms.ts";
+import { climateZone, countyTerms, mapOf, zoneOf } from "./terms/zone-terms.ts";
 
 const columns = columnsOf<UaRow>(
   ["part", "", (r) => r.name],

@@ -1,5 +1,5 @@
 import { liftWeight, type WeightRow } from "../../core/lifting/weight.ts";
-import { TOTAL, wallAreas } from "../../core/takeoff/wall-area.ts";
+import { TOTAL, wallAreas } from "../../core/takeoff/wall/wall-area.ts";
 import { orElse } from "../basis/term.ts";
 import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";

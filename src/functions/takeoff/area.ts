@@ -1,6 +1,6 @@
 import { type BeadSection, beadContainers } from "../../core/takeoff/bead.ts";
 import { sheetsCount } from "../../core/takeoff/sheets-count.ts";
-import { type WallArea, wallAreas } from "../../core/takeoff/wall-area.ts";
+import { type WallArea, wallAreas } from "../../core/takeoff/wall/wall-area.ts";
 import { narrow, orElse } from "../basis/term.ts";
 import { cellFunction, quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";

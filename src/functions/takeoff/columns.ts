@@ -1,4 +1,4 @@
-import { type ColumnRow, columnRows } from "../../core/takeoff/columns.ts";
+import { type ColumnRow, columnRows } from "../../core/takeoff/wall/columns.ts";
 import { needed, orElse } from "../basis/term.ts";
 import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";

@@ -2,7 +2,7 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { planCourses } from "../../core/takeoff/courses/courses.ts";
 import type { CoursePiece, CoursePlan, Offcut } from "../../core/takeoff/courses/types.ts";
-import { placedOpenings } from "../../core/takeoff/opening.ts";
+import { placedOpenings } from "../../core/takeoff/wall/opening.ts";
 import { needed, orElse } from "../basis/term.ts";
 import { NONE, offcutStock, type SheetStockRow } from "../cutting/tables.ts";
 import { type ArgumentsOf, cellFunction } from "../declare/cell-function.ts";

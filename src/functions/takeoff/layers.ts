@@ -1,8 +1,8 @@
 import { boards } from "../../core/takeoff/boards.ts";
 import { furring } from "../../core/takeoff/furring.ts";
-import { type LiningPart, lining } from "../../core/takeoff/lining.ts";
 import { LAPS, rolls } from "../../core/takeoff/rolls.ts";
 import { ventScreen } from "../../core/takeoff/vent-screen.ts";
+import { type LiningPart, lining } from "../../core/takeoff/wall/lining.ts";
 import { narrow, needed, orElse } from "../basis/term.ts";
 import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";

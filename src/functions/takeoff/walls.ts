@@ -1,6 +1,6 @@
 import { BadInput } from "../../core/kit/refusal.ts";
-import type { Opening } from "../../core/takeoff/opening.ts";
-import { checkWall, type OpenedWall, type Wall } from "../../core/takeoff/wall.ts";
+import type { Opening } from "../../core/takeoff/wall/opening.ts";
+import { checkWall, type OpenedWall, type Wall } from "../../core/takeoff/wall/wall.ts";
 import { parseLength } from "../../core/units/length.ts";
 import { optional, type Param } from "../declare/param.ts";
 import { isRange, quote } from "../declare/raw.ts";

@@ -1,8 +1,8 @@
 import { BadInput } from "../../core/kit/refusal.ts";
-import { claddingPressure, type NetPressure } from "../../core/wind/cladding.ts";
-import { SURFACES, type Surface } from "../../core/wind/cladding-figure.ts";
-import { claddingSchedule, type ScheduleRow } from "../../core/wind/cladding-schedule.ts";
-import { PARAPET_ZONES, type ParapetPressure, parapetPressures } from "../../core/wind/parapet.ts";
+import { claddingPressure, type NetPressure } from "../../core/wind/cladding/cladding.ts";
+import { SURFACES, type Surface } from "../../core/wind/cladding/cladding-figure.ts";
+import { claddingSchedule, type ScheduleRow } from "../../core/wind/cladding/cladding-schedule.ts";
+import { PARAPET_ZONES, type ParapetPressure, parapetPressures } from "../../core/wind/cladding/parapet.ts";
 import { velocityPressure } from "../../core/wind/velocity-pressure.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
 import { cellFunction } from "../declare/cell-function.ts";

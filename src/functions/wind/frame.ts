@@ -1,9 +1,9 @@
-import { type BaseShear, shearWithLines, type WallLine } from "../../core/wind/base-shear.ts";
 import { internalCoefficient } from "../../core/wind/enclosure.ts";
-import type { FrameInput, FrameRow } from "../../core/wind/frame.ts";
-import { directionalFrame } from "../../core/wind/frame-directional.ts";
-import { envelopeFrame } from "../../core/wind/frame-envelope.ts";
-import { roofUplift, type Uplift } from "../../core/wind/uplift.ts";
+import { type BaseShear, shearWithLines, type WallLine } from "../../core/wind/frame/base-shear.ts";
+import type { FrameInput, FrameRow } from "../../core/wind/frame/frame.ts";
+import { directionalFrame } from "../../core/wind/frame/frame-directional.ts";
+import { envelopeFrame } from "../../core/wind/frame/frame-envelope.ts";
+import { roofUplift, type Uplift } from "../../core/wind/frame/uplift.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
 import { type ArgumentsOf, cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";

@@ -1,6 +1,6 @@
+import { effectiveArea } from "../../core/wind/cladding/effective-area.ts";
 import { inDebrisRegion } from "../../core/wind/debris-region.ts";
 import { edgeWidth } from "../../core/wind/edge.ts";
-import { effectiveArea } from "../../core/wind/effective-area.ts";
 import { exposureCoefficient, WIND_USES } from "../../core/wind/exposure-coefficient.ts";
 import { KZ_HIGHEST_FT } from "../../core/wind/tables/terrain.ts";
 import { HILL_SHAPES } from "../../core/wind/tables/topography.ts";

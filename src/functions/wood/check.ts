@@ -1,5 +1,5 @@
+import { ALIKE } from "../../core/wood/beam/spans.ts";
 import { beamChecks } from "../../core/wood/member-check.ts";
-import { ALIKE } from "../../core/wood/spans.ts";
 import { ifGiven } from "../basis/term.ts";
 import { cellFunction } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";

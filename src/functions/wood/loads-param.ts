@@ -2,7 +2,7 @@ import type { LoadLevel } from "../../core/kit/load-level.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { parseQuantity } from "../../core/units/quantity.ts";
-import type { BeamLoad } from "../../core/wood/beam.ts";
+import type { BeamLoad } from "../../core/wood/beam/beam.ts";
 import { levels, type Use } from "../../core/wood/use.ts";
 import { optional, type Param } from "../declare/param.ts";
 import { isRange } from "../declare/raw.ts";

@@ -1,7 +1,7 @@
 import { BadInput } from "../../core/kit/refusal.ts";
-import { woodWeightPcf } from "../../core/wood/moist-weight.ts";
-import { equilibriumMoisturePct } from "../../core/wood/moisture.ts";
-import { SHRINK_DIRECTIONS, woodShrinkIn } from "../../core/wood/shrink.ts";
+import { woodWeightPcf } from "../../core/wood/moisture/moist-weight.ts";
+import { equilibriumMoisturePct } from "../../core/wood/moisture/moisture.ts";
+import { SHRINK_DIRECTIONS, woodShrinkIn } from "../../core/wood/moisture/shrink.ts";
 import { LUMBER_SHRINKAGE, SHRINKAGE, SHRINKAGE_SOURCE, type Shrinkage } from "../../core/wood/tables/shrinkage.ts";
 import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";

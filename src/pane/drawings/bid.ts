@@ -1,9 +1,9 @@
 import type { SVGTemplateResult } from "lit-html";
 import type { BidPicture } from "../../core/cost/pictures.ts";
-import { dollars } from "./figures.ts";
-import { box, frame, line, type Part, SMALL, TEXT, write } from "./frame.ts";
-import { linear } from "./scale.ts";
-import { fitText, textWidth } from "./text.ts";
+import { dollars } from "./parts/figures.ts";
+import { box, frame, line, type Part, SMALL, TEXT, write } from "./parts/frame.ts";
+import { linear } from "./parts/scale.ts";
+import { fitText, textWidth } from "./parts/text.ts";
 
 const BAR = 12;
 const ROW = 34;

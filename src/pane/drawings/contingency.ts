@@ -1,9 +1,9 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { ContingencyPicture } from "../../core/cost/pictures.ts";
-import { dollars, short } from "./figures.ts";
-import { frame, LINE, line, type Part, paragraph, path, SMALL, write, writeOver } from "./frame.ts";
-import { at, linear, type Scale, ticks } from "./scale.ts";
-import { textWidth } from "./text.ts";
+import { dollars, short } from "./parts/figures.ts";
+import { frame, LINE, line, type Part, paragraph, path, SMALL, write, writeOver } from "./parts/frame.ts";
+import { at, linear, type Scale, ticks } from "./parts/scale.ts";
+import { textWidth } from "./parts/text.ts";
 
 const PLOT = 180;
 const AXIS = 40;

@@ -1,12 +1,12 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { CuttingLayoutPicture, SheetDrawing } from "../../core/cutting/pictures.ts";
 import { formatLength } from "../../core/units/length.ts";
-import { short } from "./figures.ts";
-import { box, frame, LINE, line, type Part, paragraph, path, SMALL, TEXT, write, writeOver } from "./frame.ts";
-import { boxCorners, hatch } from "./hatch.ts";
-import { numbered, repeats } from "./repeats.ts";
-import { at } from "./scale.ts";
-import { textWidth } from "./text.ts";
+import { short } from "./parts/figures.ts";
+import { box, frame, LINE, line, type Part, paragraph, path, SMALL, TEXT, write, writeOver } from "./parts/frame.ts";
+import { boxCorners, hatch } from "./parts/hatch.ts";
+import { numbered, repeats } from "./parts/repeats.ts";
+import { at } from "./parts/scale.ts";
+import { textWidth } from "./parts/text.ts";
 
 const GAP = 18;
 /** More cuts than this are numbered in the list alone. */

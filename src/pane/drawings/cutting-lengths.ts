@@ -1,10 +1,10 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { CuttingLengthsPicture, LengthDrawing } from "../../core/cutting/pictures.ts";
 import { formatLength } from "../../core/units/length.ts";
-import { box, frame, LINE, type Part, paragraph, path, SMALL, TEXT, write } from "./frame.ts";
-import { boxCorners, hatch } from "./hatch.ts";
-import { numbered, repeats } from "./repeats.ts";
-import { textWidth } from "./text.ts";
+import { box, frame, LINE, type Part, paragraph, path, SMALL, TEXT, write } from "./parts/frame.ts";
+import { boxCorners, hatch } from "./parts/hatch.ts";
+import { numbered, repeats } from "./parts/repeats.ts";
+import { textWidth } from "./parts/text.ts";
 
 const STRIP = 24;
 const GAP = 14;

@@ -1,9 +1,9 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { LoadPlanPicture } from "../../core/lifting/pictures.ts";
-import { rough } from "./figures.ts";
-import { box, frame, LINE, type Part, paragraph, SMALL, TEXT, write } from "./frame.ts";
-import { numberRuns, repeats } from "./repeats.ts";
-import { textWidth } from "./text.ts";
+import { rough } from "./parts/figures.ts";
+import { box, frame, LINE, type Part, paragraph, SMALL, TEXT, write } from "./parts/frame.ts";
+import { numberRuns, repeats } from "./parts/repeats.ts";
+import { textWidth } from "./parts/text.ts";
 
 /** Decks are drawn wider than they are, so that the numbers of their stacks find room. */
 const DECK = 0.34;

@@ -1,8 +1,8 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { PanelBaysPicture } from "../../core/wood/pictures.ts";
-import { inches, rough } from "./figures.ts";
-import { box, frame, LINE, line, type Part, paragraph, path, TEXT, write } from "./frame.ts";
-import { at, linear, type Scale } from "./scale.ts";
+import { inches, rough } from "./parts/figures.ts";
+import { box, frame, LINE, line, type Part, paragraph, path, TEXT, write } from "./parts/frame.ts";
+import { at, linear, type Scale } from "./parts/scale.ts";
 
 const EDGE = 12;
 const PANEL = 10;

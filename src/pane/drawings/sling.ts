@@ -1,9 +1,9 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { SlingPicture } from "../../core/lifting/pictures.ts";
-import { rough, short } from "./figures.ts";
-import { box, frame, LINE, line, type Part, paragraph, SMALL, TEXT, write, writeOver } from "./frame.ts";
-import { at, linear, type Scale } from "./scale.ts";
-import { textWidth } from "./text.ts";
+import { rough, short } from "./parts/figures.ts";
+import { box, frame, LINE, line, type Part, paragraph, SMALL, TEXT, write, writeOver } from "./parts/frame.ts";
+import { at, linear, type Scale } from "./parts/scale.ts";
+import { textWidth } from "./parts/text.ts";
 
 const TALLEST = 260;
 const SIDE = 46;

@@ -1,11 +1,11 @@
 import { type SVGTemplateResult, svg } from "lit-html";
-import type { SectionLayer, WallSectionPicture } from "../../core/enclosure/pictures.ts";
-import { inches, rough, short } from "./figures.ts";
-import { box, frame, LINE, line, type Part, paragraph, path, SMALL, write, writeOver } from "./frame.ts";
-import { boxCorners, hatch } from "./hatch.ts";
-import { materialFill } from "./material-fill.ts";
-import { at, linear, type Scale, spread, ticks } from "./scale.ts";
-import { bands, type LayerBand, wetRuns } from "./section-places.ts";
+import type { SectionLayer, WallSectionPicture } from "../../core/enclosure/moisture/pictures.ts";
+import { inches, rough, short } from "./parts/figures.ts";
+import { box, frame, LINE, line, type Part, paragraph, path, SMALL, write, writeOver } from "./parts/frame.ts";
+import { boxCorners, hatch } from "./parts/hatch.ts";
+import { materialFill } from "./parts/material-fill.ts";
+import { at, linear, type Scale, spread, ticks } from "./parts/scale.ts";
+import { bands, type LayerBand, wetRuns } from "./parts/section-places.ts";
 
 /** Height of the plot, room for its figures at the left, for the air at both sides, and for numbers above. */
 const PLOT = 190;

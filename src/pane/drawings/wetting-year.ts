@@ -1,9 +1,9 @@
 import { type SVGTemplateResult, svg } from "lit-html";
-import type { WettingYearPicture } from "../../core/enclosure/pictures.ts";
-import { short } from "./figures.ts";
-import { box, frame, LINE, line, type Part, path, SMALL, write, writeOver } from "./frame.ts";
-import { boxCorners, hatch } from "./hatch.ts";
-import { at, linear, ticks } from "./scale.ts";
+import type { WettingYearPicture } from "../../core/enclosure/moisture/pictures.ts";
+import { short } from "./parts/figures.ts";
+import { box, frame, LINE, line, type Part, path, SMALL, write, writeOver } from "./parts/frame.ts";
+import { boxCorners, hatch } from "./parts/hatch.ts";
+import { at, linear, ticks } from "./parts/scale.ts";
 
 const PLOT = 170;
 const AXIS = 40;

@@ -1,10 +1,10 @@
 import { type SVGTemplateResult, svg } from "lit-html";
-import type { BeamLoad } from "../../core/wood/beam.ts";
+import type { BeamLoad } from "../../core/wood/beam/beam.ts";
 import type { Curve, WoodMemberPicture } from "../../core/wood/pictures.ts";
-import { rough } from "./figures.ts";
-import { frame, LINE, line, type Part, paragraph, path, TEXT, write } from "./frame.ts";
-import { at, linear, type Scale } from "./scale.ts";
-import { textWidth } from "./text.ts";
+import { rough } from "./parts/figures.ts";
+import { frame, LINE, line, type Part, paragraph, path, TEXT, write } from "./parts/frame.ts";
+import { at, linear, type Scale } from "./parts/scale.ts";
+import { textWidth } from "./parts/text.ts";
 
 const EDGE = 14;
 const LOAD_ROOM = 34;

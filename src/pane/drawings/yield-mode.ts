@@ -1,10 +1,10 @@
 import { type SVGTemplateResult, svg } from "lit-html";
 import type { YieldModePicture } from "../../core/fasteners/pictures.ts";
-import { inches, rough } from "./figures.ts";
-import { box, frame, LINE, type Part, paragraph, path, SMALL, TEXT, write } from "./frame.ts";
-import { boxCorners, hatch, type Point } from "./hatch.ts";
-import { at } from "./scale.ts";
-import { bands, type LayerBand } from "./section-places.ts";
+import { inches, rough } from "./parts/figures.ts";
+import { box, frame, LINE, type Part, paragraph, path, SMALL, TEXT, write } from "./parts/frame.ts";
+import { boxCorners, hatch, type Point } from "./parts/hatch.ts";
+import { at } from "./parts/scale.ts";
+import { bands, type LayerBand } from "./parts/section-places.ts";
 
 /** Height of a member, how far members have slid past each other, and the least width of one. */
 const TALL = 84;

@@ -99,7 +99,7 @@ export interface ${title}Picture extends PictureBase {
 `,
   drawing: ({ name, fn, title, family }) => `import type { SVGTemplateResult } from "lit-html";
 import type { ${title}Picture } from "../../core/${family}/${name}-picture.ts";
-import { frame, write } from "./frame.ts";
+import { frame, write } from "./parts/frame.ts";
 
 /** WHAT THE DRAWING SHOWS. */
 export function ${fn}(picture: ${title}Picture, width: number): SVGTemplateResult {

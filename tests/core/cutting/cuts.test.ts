@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { nestSheets } from "../../../src/core/cutting/index.ts";
-import { type Box, cutPlan } from "../../../src/core/cutting/sheets/cuts.ts";
+import { type Box, cutPlan } from "../../../src/core/cutting/sheets/plan/cuts.ts";
 import { faults } from "./verify.ts";
 
 const box = (x: number, y: number, w: number, h: number): Box => ({ x, y, w, h });

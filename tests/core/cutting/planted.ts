@@ -1,4 +1,4 @@
-import type { SheetPart, SheetStock } from "../../../src/core/cutting/sheets/types.ts";
+import type { SheetPart, SheetStock } from "../../../src/core/cutting/sheets/plan/types.ts";
 import { Random } from "../../../src/core/kit/random.ts";
 
 /** Parts that are known to come out of so many sheets, because they were cut from them. */

@@ -1,5 +1,5 @@
 import type { NestOptions } from "../../../src/core/cutting/engine/types.ts";
-import type { NestedSheet, SheetNesting, SheetPart, SheetStock } from "../../../src/core/cutting/sheets/types.ts";
+import type { NestedSheet, SheetNesting, SheetPart, SheetStock } from "../../../src/core/cutting/sheets/plan/types.ts";
 
 /**
  * An independent look at a sheet layout: shares no code with the engine. Gives the list of what is wrong, empty when

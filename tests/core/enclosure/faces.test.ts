@@ -1,9 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { dewLayer, dewProfile } from "../../../src/core/enclosure/dew-profile.ts";
-import { stateOf, steadyProfile } from "../../../src/core/enclosure/profile.ts";
-import { tautString } from "../../../src/core/enclosure/taut-string.ts";
-import { nodeTemperaturesC, pieceRM2KW, subdivide, vaporPath } from "../../../src/core/enclosure/vapor-path.ts";
+import { dewLayer, dewProfile } from "../../../src/core/enclosure/moisture/dew-profile.ts";
+import { stateOf, steadyProfile } from "../../../src/core/enclosure/moisture/profile.ts";
+import { tautString } from "../../../src/core/enclosure/moisture/taut-string.ts";
+import {
+  nodeTemperaturesC,
+  pieceRM2KW,
+  subdivide,
+  vaporPath,
+} from "../../../src/core/enclosure/moisture/vapor-path.ts";
 import { cautions, says, value, working } from "./called.ts";
 import { assemble, type LayerRow } from "./from-text.ts";
 import { relax } from "./obstacle.ts";

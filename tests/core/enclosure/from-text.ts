@@ -1,7 +1,7 @@
-import type { IndoorAir, IndoorCondition } from "../../../src/core/enclosure/indoor.ts";
-import type { Layer } from "../../../src/core/enclosure/layer.ts";
-import { resolveLayer } from "../../../src/core/enclosure/layer.ts";
-import { layerPerm, layerR } from "../../../src/core/enclosure/r-value.ts";
+import type { Layer } from "../../../src/core/enclosure/layers/layer.ts";
+import { resolveLayer } from "../../../src/core/enclosure/layers/layer.ts";
+import { layerPerm, layerR } from "../../../src/core/enclosure/layers/r-value.ts";
+import type { IndoorAir, IndoorCondition } from "../../../src/core/enclosure/moisture/indoor.ts";
 import type { Tape } from "../../../src/core/kit/tape.ts";
 import { readInsideFilm, readOutsideFilm } from "../../../src/functions/enclosure/read/film.ts";
 import { type LayerRow, readAssembly, readLayer } from "../../../src/functions/enclosure/read/layer.ts";

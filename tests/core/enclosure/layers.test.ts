@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { stackR } from "../../../src/core/enclosure/r-value.ts";
-import { retarderClass, retarderRule } from "../../../src/core/enclosure/retarder.ts";
+import { stackR } from "../../../src/core/enclosure/layers/r-value.ts";
+import { retarderClass, retarderRule } from "../../../src/core/enclosure/moisture/retarder.ts";
 import { sentence } from "../../../src/core/kit/refusal.ts";
 import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
 import type { RawArgument } from "../../../src/functions/declare/param.ts";

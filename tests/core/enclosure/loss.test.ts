@@ -1,11 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { airAgainstCode, airLeakageCfm, naturalCfm } from "../../../src/core/enclosure/air-leakage.ts";
-import { framingShare } from "../../../src/core/enclosure/framing-share.ts";
-import { groundLoss } from "../../../src/core/enclosure/ground.ts";
-import { airDensityRatio, heatLoss, lossPerDegree, yearlyHeatLoss } from "../../../src/core/enclosure/heat-loss.ts";
-import { thermalBridges } from "../../../src/core/enclosure/thermal-bridges.ts";
-import { uaAgainstCode } from "../../../src/core/enclosure/ua-code.ts";
+import { framingShare } from "../../../src/core/enclosure/layers/framing-share.ts";
+import { airAgainstCode, airLeakageCfm, naturalCfm } from "../../../src/core/enclosure/loss/air-leakage.ts";
+import { groundLoss } from "../../../src/core/enclosure/loss/ground.ts";
+import {
+  airDensityRatio,
+  heatLoss,
+  lossPerDegree,
+  yearlyHeatLoss,
+} from "../../../src/core/enclosure/loss/heat-loss.ts";
+import { thermalBridges } from "../../../src/core/enclosure/loss/thermal-bridges.ts";
+import { uaAgainstCode } from "../../../src/core/enclosure/loss/ua-code.ts";
 import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
 import { cautions, says, value, working } from "./called.ts";
 

@@ -1,9 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { sdAtM } from "../../../src/core/enclosure/layer-vapor.ts";
-import { massWall } from "../../../src/core/enclosure/mass-wall.ts";
-import { materialFacts } from "../../../src/core/enclosure/material-list.ts";
-import { rSchedule } from "../../../src/core/enclosure/r-value.ts";
 import {
   KG_M3_IN_PCF,
   KG_SM2PA_IN_PERM,
@@ -12,7 +8,11 @@ import {
   W_M2K_IN_BTU,
   W_MK_IN_BTU_FT,
   W_MK_IN_BTU_IN,
-} from "../../../src/core/enclosure/si.ts";
+} from "../../../src/core/enclosure/air/si.ts";
+import { sdAtM } from "../../../src/core/enclosure/layers/layer-vapor.ts";
+import { materialFacts } from "../../../src/core/enclosure/layers/material-list.ts";
+import { rSchedule } from "../../../src/core/enclosure/layers/r-value.ts";
+import { massWall } from "../../../src/core/enclosure/loss/mass-wall.ts";
 import { MATERIALS } from "../../../src/core/enclosure/tables/materials.ts";
 import { convert } from "../../../src/core/units/quantity.ts";
 import { findMaterial, nearMaterials } from "../../../src/functions/enclosure/read/material.ts";

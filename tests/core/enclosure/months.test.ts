@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { stationClimate } from "../../../src/core/enclosure/climate.ts";
-import { monthlyAir } from "../../../src/core/enclosure/indoor.ts";
-import { stations } from "../../../src/core/enclosure/stations.ts";
+import { stationClimate } from "../../../src/core/enclosure/climate/climate.ts";
+import { stations } from "../../../src/core/enclosure/climate/stations.ts";
+import { monthlyAir } from "../../../src/core/enclosure/moisture/indoor.ts";
+import { tautString } from "../../../src/core/enclosure/moisture/taut-string.ts";
+import { type MoistWall, nodeTemperaturesC, vaporPath } from "../../../src/core/enclosure/moisture/vapor-path.ts";
+import { type DryOut, type MonthAir, wettingYear } from "../../../src/core/enclosure/moisture/wetting-year.ts";
 import { MATERIALS } from "../../../src/core/enclosure/tables/materials.ts";
-import { tautString } from "../../../src/core/enclosure/taut-string.ts";
-import { type MoistWall, nodeTemperaturesC, vaporPath } from "../../../src/core/enclosure/vapor-path.ts";
-import { type DryOut, type MonthAir, wettingYear } from "../../../src/core/enclosure/wetting-year.ts";
 import { enclosureFunctions } from "../../../src/functions/enclosure/index.ts";
 import { readStation } from "../../../src/functions/enclosure/read/station.ts";
 import { invoke } from "../../../src/functions/run/invoke.ts";

@@ -1,4 +1,4 @@
-import { saturationPressurePa } from "../../../src/core/enclosure/saturation.ts";
+import { saturationPressurePa } from "../../../src/core/enclosure/air/saturation.ts";
 
 /** A second way to solve condensation, for checking: the obstacle problem by projected relaxation. No code is shared with the taut string. */
 

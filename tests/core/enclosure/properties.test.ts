@@ -1,22 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { airLayerRM2KW } from "../../../src/core/enclosure/air-layer.ts";
-import { temperaturesC } from "../../../src/core/enclosure/dew-profile.ts";
-import { exteriorShareOf } from "../../../src/core/enclosure/exterior-share.ts";
-import { fixingsU } from "../../../src/core/enclosure/fixings.ts";
-import { dewPointF } from "../../../src/core/enclosure/humid-air.ts";
-import { sdAtM } from "../../../src/core/enclosure/layer-vapor.ts";
-import { steadyProfile } from "../../../src/core/enclosure/profile.ts";
-import { stackR } from "../../../src/core/enclosure/r-value.ts";
+import { dewPointF } from "../../../src/core/enclosure/air/humid-air.ts";
 import {
   dewPointFromPressureC,
   SATURATION_FORMULAS,
   saturationPressurePa,
-} from "../../../src/core/enclosure/saturation.ts";
-import { stations } from "../../../src/core/enclosure/stations.ts";
+} from "../../../src/core/enclosure/air/saturation.ts";
+import { stations } from "../../../src/core/enclosure/climate/stations.ts";
+import { airLayerRM2KW } from "../../../src/core/enclosure/layers/air-layer.ts";
+import { fixingsU } from "../../../src/core/enclosure/layers/fixings.ts";
+import { sdAtM } from "../../../src/core/enclosure/layers/layer-vapor.ts";
+import { stackR } from "../../../src/core/enclosure/layers/r-value.ts";
+import { rLimits } from "../../../src/core/enclosure/layers/u-factor.ts";
+import { temperaturesC } from "../../../src/core/enclosure/moisture/dew-profile.ts";
+import { exteriorShareOf } from "../../../src/core/enclosure/moisture/exterior-share.ts";
+import { steadyProfile } from "../../../src/core/enclosure/moisture/profile.ts";
 import { HEAT_FLOWS } from "../../../src/core/enclosure/tables/films.ts";
 import { MATERIALS } from "../../../src/core/enclosure/tables/materials.ts";
-import { rLimits } from "../../../src/core/enclosure/u-factor.ts";
 import { sentence } from "../../../src/core/kit/refusal.ts";
 import { positional } from "../../../src/functions/declare/formula.ts";
 import type { RawArgument } from "../../../src/functions/declare/param.ts";

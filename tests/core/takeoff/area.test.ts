@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { BadInput, Refusal } from "../../../src/core/kit/refusal.ts";
 import { beadContainers, beadCoverageFt } from "../../../src/core/takeoff/bead.ts";
-import type { Opening } from "../../../src/core/takeoff/opening.ts";
 import { wholePacks } from "../../../src/core/takeoff/packs.ts";
 import { parseSheetSize } from "../../../src/core/takeoff/sheet-size.ts";
 import { sheetsCount } from "../../../src/core/takeoff/sheets-count.ts";
+import type { Opening } from "../../../src/core/takeoff/wall/opening.ts";
 import {
   checkWall,
   grossAreaFt2,
@@ -16,8 +16,8 @@ import {
   spanAtFt,
   topEdgeFt,
   type Wall,
-} from "../../../src/core/takeoff/wall.ts";
-import { wallAreas } from "../../../src/core/takeoff/wall-area.ts";
+} from "../../../src/core/takeoff/wall/wall.ts";
+import { wallAreas } from "../../../src/core/takeoff/wall/wall-area.ts";
 import { SHED } from "./joinery-shed.ts";
 
 const positive = (max: number) => fc.double({ min: 0.05, max, noNaN: true });

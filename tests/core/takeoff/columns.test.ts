@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { BadInput, Refusal } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { type ColumnRules, columnRows, wallColumns } from "../../../src/core/takeoff/columns.ts";
-import { type PlacedOpening, placedOpenings } from "../../../src/core/takeoff/opening.ts";
+import { type ColumnRules, columnRows, wallColumns } from "../../../src/core/takeoff/wall/columns.ts";
+import { type PlacedOpening, placedOpenings } from "../../../src/core/takeoff/wall/opening.ts";
 import { SHED } from "./joinery-shed.ts";
 
 const RULES: ColumnRules = { spacingFt: 8, layout: "module", columnFt: 4.5 / 12, jambFt: 2.1875 };

@@ -2,22 +2,28 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { BadInput, Refusal } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { boardPieces } from "../../../src/core/takeoff/board-pieces.ts";
 import { boards, boardsForPieces } from "../../../src/core/takeoff/boards.ts";
 import { boxesFor } from "../../../src/core/takeoff/boxes.ts";
 import { buckParts, bucks } from "../../../src/core/takeoff/bucks.ts";
 import { concreteYd3 } from "../../../src/core/takeoff/concrete.ts";
-import { cornersOnWall } from "../../../src/core/takeoff/elevation.ts";
 import { flashingTape, tapePiecesFt } from "../../../src/core/takeoff/flashing-tape.ts";
 import { furring, furringPieces } from "../../../src/core/takeoff/furring.ts";
-import { lining } from "../../../src/core/takeoff/lining.ts";
-import { marksOf } from "../../../src/core/takeoff/marks.ts";
-import { type SilledOpening, silledOpenings, withPlace } from "../../../src/core/takeoff/opening.ts";
 import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
 import { type RollRules, rollCourses, rolls } from "../../../src/core/takeoff/rolls.ts";
 import { screws, screwsInRow } from "../../../src/core/takeoff/screws.ts";
 import { screenRunFt, ventScreen } from "../../../src/core/takeoff/vent-screen.ts";
-import { checkOpenings, grossAreaFt2, heightAtFt, type OpenedWall, type Wall } from "../../../src/core/takeoff/wall.ts";
+import { boardPieces } from "../../../src/core/takeoff/wall/board-pieces.ts";
+import { cornersOnWall } from "../../../src/core/takeoff/wall/elevation.ts";
+import { lining } from "../../../src/core/takeoff/wall/lining.ts";
+import { marksOf } from "../../../src/core/takeoff/wall/marks.ts";
+import { type SilledOpening, silledOpenings, withPlace } from "../../../src/core/takeoff/wall/opening.ts";
+import {
+  checkOpenings,
+  grossAreaFt2,
+  heightAtFt,
+  type OpenedWall,
+  type Wall,
+} from "../../../src/core/takeoff/wall/wall.ts";
 import { ALL_OPENINGS, SHED } from "./joinery-shed.ts";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -2,11 +2,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { OutOfRange, Refusal } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { wallColumns } from "../../../src/core/takeoff/columns.ts";
 import { planCourses } from "../../../src/core/takeoff/courses/courses.ts";
 import type { CoursedWall, CoursePlan, CourseRules, Offcut } from "../../../src/core/takeoff/courses/types.ts";
-import type { PlacedOpening } from "../../../src/core/takeoff/opening.ts";
-import { heightAtFt, spanAtFt } from "../../../src/core/takeoff/wall.ts";
+import { wallColumns } from "../../../src/core/takeoff/wall/columns.ts";
+import type { PlacedOpening } from "../../../src/core/takeoff/wall/opening.ts";
+import { heightAtFt, spanAtFt } from "../../../src/core/takeoff/wall/wall.ts";
 import { checkPlan } from "./check-courses.ts";
 import { SHED } from "./joinery-shed.ts";
 

@@ -1,5 +1,5 @@
-import type { PlacedOpening } from "../../../src/core/takeoff/opening.ts";
-import type { OpenedWall } from "../../../src/core/takeoff/wall.ts";
+import type { PlacedOpening } from "../../../src/core/takeoff/wall/opening.ts";
+import type { OpenedWall } from "../../../src/core/takeoff/wall/wall.ts";
 
 /** Walls and openings of the invented building of the demo: two long walls between two gable walls. */
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { BadInput } from "../../../src/core/kit/refusal.ts";
-import { shearWithLines, wallLineShear } from "../../../src/core/wind/base-shear.ts";
+import { shearWithLines, wallLineShear } from "../../../src/core/wind/frame/base-shear.ts";
 
 // Exact arithmetic on a face of 40 ft with 6400 lb: 160 plf.
 const TOTALS = [

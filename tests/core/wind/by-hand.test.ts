@@ -1,16 +1,16 @@
 import { describe, expect, test } from "vitest";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { baseShear } from "../../../src/core/wind/base-shear.ts";
 import { meanRoofHeightFt } from "../../../src/core/wind/building.ts";
-import { claddingFigure } from "../../../src/core/wind/cladding-figure.ts";
+import { claddingFigure } from "../../../src/core/wind/cladding/cladding-figure.ts";
 import { edgeWidth } from "../../../src/core/wind/edge.ts";
-import type { FrameInput } from "../../../src/core/wind/frame.ts";
-import { windwardRoofCp } from "../../../src/core/wind/frame-coefficients.ts";
-import { directionalFrame } from "../../../src/core/wind/frame-directional.ts";
-import { envelopeFrame } from "../../../src/core/wind/frame-envelope.ts";
+import { baseShear } from "../../../src/core/wind/frame/base-shear.ts";
+import type { FrameInput } from "../../../src/core/wind/frame/frame.ts";
+import { windwardRoofCp } from "../../../src/core/wind/frame/frame-coefficients.ts";
+import { directionalFrame } from "../../../src/core/wind/frame/frame-directional.ts";
+import { envelopeFrame } from "../../../src/core/wind/frame/frame-envelope.ts";
+import { roofUplift } from "../../../src/core/wind/frame/uplift.ts";
 import { gcpAt } from "../../../src/core/wind/tables/area-curve.ts";
 import { speedUp, topographicFactor } from "../../../src/core/wind/topographic-factor.ts";
-import { roofUplift } from "../../../src/core/wind/uplift.ts";
 
 // Rules of the standard worked by hand, for numbers that no print at hand holds.
 

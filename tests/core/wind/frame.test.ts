@@ -3,18 +3,18 @@ import { describe, expect, test } from "vitest";
 import { EDITIONS } from "../../../src/core/kit/edition.ts";
 import { OutOfRange, Refusal } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { baseShear } from "../../../src/core/wind/base-shear.ts";
 import { ROOF_SHAPES } from "../../../src/core/wind/building.ts";
-import type { FrameInput } from "../../../src/core/wind/frame.ts";
+import { baseShear } from "../../../src/core/wind/frame/base-shear.ts";
+import type { FrameInput } from "../../../src/core/wind/frame/frame.ts";
 import {
   leewardRoofCp,
   leewardWallCp,
   parallelRoofCp,
   windwardRoofCp,
-} from "../../../src/core/wind/frame-coefficients.ts";
-import { directionalFrame } from "../../../src/core/wind/frame-directional.ts";
-import { envelopeFrame } from "../../../src/core/wind/frame-envelope.ts";
-import { roofUplift } from "../../../src/core/wind/uplift.ts";
+} from "../../../src/core/wind/frame/frame-coefficients.ts";
+import { directionalFrame } from "../../../src/core/wind/frame/frame-directional.ts";
+import { envelopeFrame } from "../../../src/core/wind/frame/frame-envelope.ts";
+import { roofUplift } from "../../../src/core/wind/frame/uplift.ts";
 
 const HOUSE: FrameInput = {
   qPsf: 25,

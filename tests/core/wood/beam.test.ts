@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { BadInput } from "../../../src/core/kit/refusal.ts";
-import { type Beam, type BeamLoad, type BeamSolution, solveBeam } from "../../../src/core/wood/beam.ts";
+import { type Beam, type BeamLoad, type BeamSolution, solveBeam } from "../../../src/core/wood/beam/beam.ts";
 import {
   greatestDeflection,
   greatestHogging,
   greatestMoment,
   greatestSagging,
   greatestShear,
-} from "../../../src/core/wood/beam-extremes.ts";
-import { equalSpans, equalSupports, uniform } from "../../../src/core/wood/spans.ts";
+} from "../../../src/core/wood/beam/beam-extremes.ts";
+import { equalSpans, equalSupports, uniform } from "../../../src/core/wood/beam/spans.ts";
 
 const point = (atIn: number, lb: number): BeamLoad => ({ kind: "point", atIn, lb });
 const part = (fromIn: number, toIn: number, lbPerIn: number): BeamLoad => ({ kind: "uniform", fromIn, toIn, lbPerIn });

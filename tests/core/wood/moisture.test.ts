@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { woodWeightPcf } from "../../../src/core/wood/moist-weight.ts";
-import { equilibriumMoisturePct } from "../../../src/core/wood/moisture.ts";
-import { SHRINK_DIRECTIONS, woodShrinkIn } from "../../../src/core/wood/shrink.ts";
+import { woodWeightPcf } from "../../../src/core/wood/moisture/moist-weight.ts";
+import { equilibriumMoisturePct } from "../../../src/core/wood/moisture/moisture.ts";
+import { SHRINK_DIRECTIONS, woodShrinkIn } from "../../../src/core/wood/moisture/shrink.ts";
 import { SHRINKAGE } from "../../../src/core/wood/tables/shrinkage.ts";
 import { cautions, says, value } from "../enclosure/called.ts";
 

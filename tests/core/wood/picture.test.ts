@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { solveBeam } from "../../../src/core/wood/beam.ts";
+import { solveBeam } from "../../../src/core/wood/beam/beam.ts";
+import { equalSpans, uniform } from "../../../src/core/wood/beam/spans.ts";
 import { beamColumnChecks } from "../../../src/core/wood/beam-column.ts";
 import { panelChecks } from "../../../src/core/wood/panel.ts";
 import { curveOf, memberPicture } from "../../../src/core/wood/picture-of-member.ts";
 import type { PanelBaysPicture, WoodMemberPicture } from "../../../src/core/wood/pictures.ts";
-import { equalSpans, uniform } from "../../../src/core/wood/spans.ts";
 import { actual, asd, member, own } from "../../published/wood-known.ts";
 
 const solution = solveBeam(equalSpans(100, 2, { bending: 1e6 }, [uniform(200, 3)]));

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { columnRows } from "../../../src/core/takeoff/columns.ts";
 import { planCourses } from "../../../src/core/takeoff/courses/courses.ts";
-import type { WallElevationPicture } from "../../../src/core/takeoff/pictures.ts";
-import { levels } from "../../../src/pane/drawings/elevation-labels.ts";
-import { wallElevation } from "../../../src/pane/drawings/wall-elevation.ts";
+import { columnRows } from "../../../src/core/takeoff/wall/columns.ts";
+import type { WallElevationPicture } from "../../../src/core/takeoff/wall/pictures.ts";
+import { levels } from "../../../src/pane/drawings/elevation/elevation-labels.ts";
+import { wallElevation } from "../../../src/pane/drawings/elevation/wall-elevation.ts";
 import { SHED } from "../../core/takeoff/joinery-shed.ts";
 import { markup } from "./markup.ts";
 

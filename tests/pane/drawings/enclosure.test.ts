@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { WallSectionPicture, WettingYearPicture } from "../../../src/core/enclosure/pictures.ts";
-import { materialFill } from "../../../src/pane/drawings/material-fill.ts";
+import type { WallSectionPicture, WettingYearPicture } from "../../../src/core/enclosure/moisture/pictures.ts";
+import { materialFill } from "../../../src/pane/drawings/parts/material-fill.ts";
 import { wallSection } from "../../../src/pane/drawings/wall-section.ts";
 import { wettingYear } from "../../../src/pane/drawings/wetting-year.ts";
 import { working } from "../../core/enclosure/called.ts";

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { outerBorders } from "../../../src/pane/drawings/borders.ts";
-import { inches, rough, short, signed } from "../../../src/pane/drawings/figures.ts";
-import { boxCorners, hatch } from "../../../src/pane/drawings/hatch.ts";
-import { numbered, numberRuns, repeats } from "../../../src/pane/drawings/repeats.ts";
-import { spanAt, widestFree } from "../../../src/pane/drawings/room.ts";
-import { linear, spread, ticks } from "../../../src/pane/drawings/scale.ts";
-import { bands, wetRuns } from "../../../src/pane/drawings/section-places.ts";
-import { clipped, stretchesOf } from "../../../src/pane/drawings/stretches.ts";
-import { fitText, textWidth, wrapText } from "../../../src/pane/drawings/text.ts";
+import { outerBorders } from "../../../src/pane/drawings/parts/borders.ts";
+import { inches, rough, short, signed } from "../../../src/pane/drawings/parts/figures.ts";
+import { boxCorners, hatch } from "../../../src/pane/drawings/parts/hatch.ts";
+import { numbered, numberRuns, repeats } from "../../../src/pane/drawings/parts/repeats.ts";
+import { spanAt, widestFree } from "../../../src/pane/drawings/parts/room.ts";
+import { linear, spread, ticks } from "../../../src/pane/drawings/parts/scale.ts";
+import { bands, wetRuns } from "../../../src/pane/drawings/parts/section-places.ts";
+import { clipped, stretchesOf } from "../../../src/pane/drawings/parts/stretches.ts";
+import { fitText, textWidth, wrapText } from "../../../src/pane/drawings/parts/text.ts";
 
 const finite = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

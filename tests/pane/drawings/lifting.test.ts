@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import type { PictureBase } from "../../../src/core/kit/picture.ts";
 import { registry } from "../../../src/functions/registry.ts";
 import { explain } from "../../../src/functions/run/invoke.ts";
-import { dollars } from "../../../src/pane/drawings/figures.ts";
 import { drawing } from "../../../src/pane/drawings/index.ts";
+import { dollars } from "../../../src/pane/drawings/parts/figures.ts";
 import { markup, unbalanced } from "./markup.ts";
 
 function shown(name: string, args: readonly unknown[]): readonly PictureBase[] {

@@ -2,8 +2,8 @@ import type { Random } from "../../kit/random.ts";
 import type { Effort } from "../engine/effort.ts";
 import { GoalSearch } from "./goal-search.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
-import type { Layout, Packing } from "./layout.ts";
-import type { SheetModel } from "./model.ts";
+import type { Layout, Packing } from "./plan/layout.ts";
+import type { SheetModel } from "./plan/model.ts";
 import { remainder } from "./remainder.ts";
 import { startSheets } from "./start.ts";
 

@@ -1,10 +1,10 @@
 import type { Random } from "../../kit/random.ts";
 import type { Effort } from "../engine/effort.ts";
 import { rankedCosts } from "../engine/ranked.ts";
-import { alikeLayouts } from "./alike.ts";
-import type { Layout, Packing } from "./layout.ts";
 import { keepOneLarge } from "./leftover.ts";
-import type { SheetModel } from "./model.ts";
+import { alikeLayouts } from "./plan/alike.ts";
+import type { Layout, Packing } from "./plan/layout.ts";
+import type { SheetModel } from "./plan/model.ts";
 import { searchSheets } from "./search.ts";
 
 /** Shares of the effort for price and size of the stock, and for the largest leftover. */

@@ -1,7 +1,7 @@
 import { Random } from "../../kit/random.ts";
 import type { Effort } from "../engine/effort.ts";
-import type { Layout, Packing, Placed } from "./layout.ts";
-import type { SheetModel } from "./model.ts";
+import type { Layout, Packing, Placed } from "./plan/layout.ts";
+import type { SheetModel } from "./plan/model.ts";
 
 const SEED = 4177;
 /** How often a sheet found before is kept when the rest is joined anew. */

@@ -5,13 +5,13 @@ import { isShort } from "../engine/goal-costs.ts";
 import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches, sizeUp } from "../engine/sixty-fourths.ts";
 import type { NestOptions, SheetBound, Unplaced } from "../engine/types.ts";
-import { kindOf } from "./alike.ts";
-import { type Box, cutPlan } from "./cuts.ts";
 import { laterGoals, type SheetGoals } from "./goals.ts";
-import type { Layout } from "./layout.ts";
-import { type SheetModel, sheetModel } from "./model.ts";
+import { kindOf } from "./plan/alike.ts";
+import { type Box, cutPlan } from "./plan/cuts.ts";
+import type { Layout } from "./plan/layout.ts";
+import { type SheetModel, sheetModel } from "./plan/model.ts";
+import type { NestedSheet, Placement, Rest, SheetNesting, SheetPart, SheetStock } from "./plan/types.ts";
 import { type SheetSearch, searchSheets } from "./search.ts";
-import type { NestedSheet, Placement, Rest, SheetNesting, SheetPart, SheetStock } from "./types.ts";
 
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */

@@ -1,6 +1,6 @@
 import { BadInput, OutOfRange, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
-import { CLOSE_FT, checkOpenings } from "../wall.ts";
+import { CLOSE_FT, checkOpenings } from "../wall/wall.ts";
 import { coursesBound } from "./bound.ts";
 import { PER_FT, type Stretch, stretches } from "./layout.ts";
 import { showWall } from "./picture.ts";

@@ -1,6 +1,6 @@
 import { OutOfRange, plain } from "../../kit/refusal.ts";
-import type { PlacedOpening } from "../opening.ts";
-import { CLOSE_FT, highestFt, spanAtFt, tallestFt } from "../wall.ts";
+import type { PlacedOpening } from "../wall/opening.ts";
+import { CLOSE_FT, highestFt, spanAtFt, tallestFt } from "../wall/wall.ts";
 import type { CoursedWall, CourseRules } from "./types.ts";
 
 /** Lengths here are whole sixty-fourths of an inch. */

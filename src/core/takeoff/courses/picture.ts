@@ -1,7 +1,7 @@
 import { INCHES_IN } from "../../units/length.ts";
-import { cornersOnWall, elevation } from "../elevation.ts";
-import type { WallElevationPicture } from "../pictures.ts";
-import { heightAtFt } from "../wall.ts";
+import { cornersOnWall, elevation } from "../wall/elevation.ts";
+import type { WallElevationPicture } from "../wall/pictures.ts";
+import { heightAtFt } from "../wall/wall.ts";
 import type { CoursedWall, CoursePlan } from "./types.ts";
 
 /** The elevation of one wall of a plan. */

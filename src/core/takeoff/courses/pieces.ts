@@ -1,7 +1,7 @@
 import { plain } from "../../kit/refusal.ts";
-import { marksOf } from "../marks.ts";
-import type { PlacedOpening } from "../opening.ts";
-import { CLOSE_FT, heightAtFt } from "../wall.ts";
+import { marksOf } from "../wall/marks.ts";
+import type { PlacedOpening } from "../wall/opening.ts";
+import { CLOSE_FT, heightAtFt } from "../wall/wall.ts";
 import type { CutPlan, Place } from "./cutting.ts";
 import { PER_FT, PER_IN, pieceHeight, type Size, type Stretch, stretchPieces } from "./layout.ts";
 import type { CoursedWall, CourseJoint, CoursePiece, CourseRules, Offcut } from "./types.ts";

@@ -1,5 +1,5 @@
-import type { PlacedOpening } from "../opening.ts";
-import type { OpenedWall } from "../wall.ts";
+import type { PlacedOpening } from "../wall/opening.ts";
+import type { OpenedWall } from "../wall/wall.ts";
 
 /** Courses of long panels on the columns of a wall: what goes in and what comes out. Lengths in ft unless the name says inches. */
 

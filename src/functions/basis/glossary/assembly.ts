@@ -1,4 +1,4 @@
-import { U_METHODS } from "../../../core/enclosure/u-factor.ts";
+import { U_METHODS } from "../../../core/enclosure/layers/u-factor.ts";
 import { choice, length, share } from "../../declare/scalar.ts";
 import { defaulted, entry } from "./entry.ts";
 

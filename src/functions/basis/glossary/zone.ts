@@ -1,5 +1,5 @@
-import type { Zone } from "../../../core/enclosure/zone.ts";
-import { zoneName } from "../../../core/enclosure/zone.ts";
+import type { Zone } from "../../../core/enclosure/climate/zone.ts";
+import { zoneName } from "../../../core/enclosure/climate/zone.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 import type { Param } from "../../declare/param.ts";
 import { oneCell } from "../../declare/scalar.ts";

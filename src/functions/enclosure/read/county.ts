@@ -1,4 +1,4 @@
-import { type County, counties } from "../../../core/enclosure/county.ts";
+import { type County, counties } from "../../../core/enclosure/climate/county.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 import { editDistance } from "./near.ts";
 import { stateCode } from "./state.ts";

@@ -1,4 +1,11 @@
-import { type Film, givenFilm, isoFilm, moldFilm, outdoorFilm, stillAirFilm } from "../../../core/enclosure/films.ts";
+import {
+  type Film,
+  givenFilm,
+  isoFilm,
+  moldFilm,
+  outdoorFilm,
+  stillAirFilm,
+} from "../../../core/enclosure/layers/films.ts";
 import { FILM_EMITTANCES, type HeatFlow } from "../../../core/enclosure/tables/films.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 import { quantityIn } from "./figure.ts";

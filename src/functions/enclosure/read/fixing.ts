@@ -1,4 +1,4 @@
-import { FIXING_W_MK } from "../../../core/enclosure/fixings.ts";
+import { FIXING_W_MK } from "../../../core/enclosure/layers/fixings.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 
 type FixingKind = keyof typeof FIXING_W_MK;

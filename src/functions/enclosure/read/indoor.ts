@@ -1,4 +1,4 @@
-import type { IndoorCondition } from "../../../core/enclosure/indoor.ts";
+import type { IndoorCondition } from "../../../core/enclosure/moisture/indoor.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 
 /** The condition as text, for help. */

@@ -1,6 +1,6 @@
-import { type Assembly, assemble } from "../../../core/enclosure/assembly.ts";
-import type { LayerInput } from "../../../core/enclosure/layer.ts";
-import { NO_ROLE } from "../../../core/enclosure/layer-role.ts";
+import { type Assembly, assemble } from "../../../core/enclosure/layers/assembly.ts";
+import type { LayerInput } from "../../../core/enclosure/layers/layer.ts";
+import { NO_ROLE } from "../../../core/enclosure/layers/layer-role.ts";
 import type { Tape } from "../../../core/kit/tape.ts";
 import { readInsideFilm, readOutsideFilm } from "./film.ts";
 import { type NamedMaterial, namedMaterial, unknownMaterial } from "./material.ts";

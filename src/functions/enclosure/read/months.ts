@@ -1,4 +1,4 @@
-import { MONTH_NAMES } from "../../../core/enclosure/climate.ts";
+import { MONTH_NAMES } from "../../../core/enclosure/climate/climate.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 
 /** Refuses anything but twelve rows; names that are months must be in their order. */

@@ -1,4 +1,4 @@
-import type { Resistance } from "../../../core/enclosure/layer-heat.ts";
+import type { Resistance } from "../../../core/enclosure/layers/layer-heat.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 import { NUMBER, quantityIn } from "./figure.ts";
 

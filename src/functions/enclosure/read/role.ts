@@ -1,4 +1,4 @@
-import { NO_ROLE, type Role } from "../../../core/enclosure/layer-role.ts";
+import { NO_ROLE, type Role } from "../../../core/enclosure/layers/layer-role.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 import { quantityIn } from "./figure.ts";
 

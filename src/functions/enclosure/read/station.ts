@@ -1,4 +1,4 @@
-import { STATION_SOURCE, type Station, stations } from "../../../core/enclosure/stations.ts";
+import { STATION_SOURCE, type Station, stations } from "../../../core/enclosure/climate/stations.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 import { stateCode } from "./state.ts";
 

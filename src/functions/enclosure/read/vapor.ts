@@ -1,4 +1,4 @@
-import type { OwnVapor, VaporFigure } from "../../../core/enclosure/layer-vapor.ts";
+import type { OwnVapor, VaporFigure } from "../../../core/enclosure/layers/layer-vapor.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 import { NUMBER, quantityIn } from "./figure.ts";
 
