@@ -42,6 +42,34 @@ export interface Host {
   writeBasis?(rows: Table): Promise<void>;
   /** Puts an image beside the cells of a worksheet, at the height of `near`, or in the place of the one that has its name. */
   placeImage?(near: CellAddress, image: PlacedImage): Promise<void>;
+  /** The workbooks to start from, which `insertTemplate` takes; they load when they are asked for. */
+  templates?(): Promise<readonly TemplateSummary[]>;
+  /**
+   * Puts the worksheets of a template into the workbook as new ones; no worksheet and no name that is there is ever written over. A sheet whose names all
+   * stand for cells already is not written again: the others use what is there. The whole goes in or nothing of it.
+   * @param name as in `templates`
+   */
+  insertTemplate?(name: string): Promise<InsertedTemplate>;
+  /** A text of ours that is kept in the workbook itself and travels with it; undefined where there is none. */
+  kept?(key: string): Promise<string | undefined>;
+  /** Keeps a text in the workbook; "" takes it out. */
+  keep?(key: string, text: string): Promise<void>;
+}
+
+/** A workbook to start from. */
+export interface TemplateSummary {
+  readonly name: string;
+  readonly sheets: readonly { readonly name: string; readonly says: string }[];
+}
+
+/** What came of putting a template in. */
+export interface InsertedTemplate {
+  /** the new worksheets, by the names that they got */
+  readonly sheets: readonly string[];
+  /** worksheets of the template that were there already and are used, by the names that they have there */
+  readonly used: readonly string[];
+  /** what to tell the user: what was put in, what was used, and how to undo it */
+  readonly says: string;
 }
 
 /** The cells of a name of the workbook. */

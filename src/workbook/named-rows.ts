@@ -32,11 +32,12 @@ export function changesOf(before: Table, after: Table): RowChanges {
   return { cells, added: after.slice(before.length) };
 }
 
-/** `'Site basis'!$A$1:$C$9`, as a name keeps it. */
+/** `'Site basis'!$A$1:$C$9`, or one cell without the colon, as a name keeps it. */
 export function rangeText({ first, rows, columns }: CellRange): string {
   const corner = (row: number, column: number) => `$${columnLetters(column)}$${row + 1}`;
   const sheet = addressText({ ...first, row: 0, column: 0 }).replace(/A1$/, "");
-  return `${sheet}${corner(first.row, first.column)}:${corner(first.row + rows - 1, first.column + columns - 1)}`;
+  const end = corner(first.row + rows - 1, first.column + columns - 1);
+  return rows === 1 && columns === 1 ? `${sheet}${end}` : `${sheet}${corner(first.row, first.column)}:${end}`;
 }
 
 /** Reads `Site!$A$3:$C$9` or one cell with its sheet; undefined for anything else, such as a constant. */

@@ -47,6 +47,8 @@ export interface WorkbookFile {
   readonly names: readonly (readonly [name: string, reference: string])[];
   /** the version of Sillwork that calculated the values */
   readonly version?: string;
+  /** texts of ours that travel with the workbook; see `Host.keep` */
+  readonly kept?: Readonly<Record<string, string>>;
 }
 
 export function placeKey(row: number, column: number): string {

@@ -3,6 +3,7 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import type { Cell } from "../../core/kit/tape.ts";
 import { asTyped } from "../formula.ts";
 import { guardWorkbook } from "./guard.ts";
+import { fromProperties } from "./kept.ts";
 import { type FileCell, type FileSheet, type Look, placeKey, type WorkbookFile } from "./model.ts";
 import { withoutPrefixes } from "./new-functions.ts";
 import { lookOf } from "./style.ts";
@@ -30,7 +31,9 @@ export async function readWorkbook(bytes: Uint8Array, title: string): Promise<Re
     const why = error instanceof Error ? error.message.replace(/\.$/, "") : String(error);
     throw new BadInput("The file cannot be read", why, "Save it again as .xlsx in the program that made it");
   });
-  const version = book.properties?.custom?.Sillwork;
+  const custom = book.properties?.custom;
+  const version = custom?.Sillwork;
+  const kept = fromProperties(custom);
   return {
     file: {
       title: book.properties?.title ?? title,
@@ -39,6 +42,7 @@ export async function readWorkbook(bytes: Uint8Array, title: string): Promise<Re
         .filter(({ name, scope }) => !name.startsWith("_xlnm.") && scope === undefined)
         .map(({ name, range }) => [name, range] as const),
       ...(version === undefined ? {} : { version: String(version) }),
+      ...(Object.keys(kept).length === 0 ? {} : { kept }),
     },
     leftOut: [...new Set(book.sheets.flatMap(leftOut))],
   };

@@ -1,6 +1,7 @@
 import type { DataValidation, Cell as LibraryCell, WriteSheet } from "hucre/xlsx";
 import { asStored, callsOurs } from "../formula.ts";
 import { columnLetters } from "../host.ts";
+import { asProperties } from "./kept.ts";
 import { checkFile } from "./limits.ts";
 import { type FileCell, type FileSheet, placeOf, type WorkbookFile } from "./model.ts";
 import { asNewFunctions } from "./new-functions.ts";
@@ -25,7 +26,11 @@ export async function writeWorkbook(file: WorkbookFile, options: WriteOptions): 
   const bytes = await writeXlsx({
     sheets: file.sheets.map((sheet) => sheetOf(sheet, options.valuesOnly === true)),
     namedRanges: file.names.map(([name, range]) => ({ name, range })),
-    properties: { title: file.title, creator: "Sillwork", custom: { Sillwork: options.version } },
+    properties: {
+      title: file.title,
+      creator: "Sillwork",
+      custom: { Sillwork: options.version, ...asProperties(file.kept) },
+    },
   });
   return finished(bytes);
 }

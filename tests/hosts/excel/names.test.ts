@@ -84,7 +84,7 @@ test("the basis is written where it stands: only what differs, and new rows belo
   ]);
   expect(sheet?.at("B9")?.value).toBe("below");
   expect(book.names.get("Basis")).toBe("=Site!$B$3:$D$7");
-  expect(book.names.get("Below")).toBe("=Site!$B$9:$B$9");
+  expect(book.names.get("Below")).toBe("=Site!$B$9");
 });
 
 test("without the name a sheet is made, beside a user's own of that name, and the name given to three columns", async () => {

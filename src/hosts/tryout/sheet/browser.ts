@@ -14,9 +14,11 @@ import type { Cell, Table } from "../../../core/kit/tape.ts";
 import type { CellFunction } from "../../../functions/declare/cell-function.ts";
 import { registry } from "../../../functions/registry.ts";
 import { type Answer, answered } from "../../../functions/run/tables-on-demand.ts";
+import { templateNamed } from "../../../templates/insert.ts";
 import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
+import { summaries } from "../../../templates/summaries.ts";
 import type { WorkbookFile } from "../../../workbook/file/model.ts";
-import type { Host, NamedRows } from "../../../workbook/host.ts";
+import type { Host, InsertedTemplate, NamedRows, TemplateSummary } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
 import type { Scan } from "../../../workbook/scan.ts";
 import { VERSION } from "../../../workbook/version.ts";
@@ -30,9 +32,9 @@ import { explainErrors } from "./alerts.ts";
 import { keepNotation } from "./entry.ts";
 import { functionInfo } from "./help.ts";
 import { closeLateLists } from "./late-list.ts";
-import { rangeOfName, readNamed, writeBasis } from "./names.ts";
+import { readNamed, writeBasis } from "./names.ts";
 import { scanSheets } from "./scan.ts";
-import { freeSheetName, putTable, putTemplate } from "./sheets.ts";
+import { freeSheetName, putTable, putTemplate, rangeOfName } from "./sheets.ts";
 
 /** The real spreadsheet in a page, with our functions, as a host of the pane. */
 export class TryOutSheet implements Host {
@@ -45,6 +47,9 @@ export class TryOutSheet implements Host {
   readonly #recorder: Recorder;
   /** worksheets that the pane wrote, by the name that it asked for */
   readonly #reports = new Map<string, string>();
+  /** texts that are kept with the workbook */
+  #kept = new Map<string, string>();
+  readonly #keeping = new Set<() => void>();
   readonly #endKeeping: () => void;
   readonly #endLists: () => void;
   readonly #template: WorkbookTemplate;
@@ -207,19 +212,24 @@ export class TryOutSheet implements Host {
     const watch = this.#api.onCommandExecuted(({ id }, options) => {
       if (id.startsWith("sheet.mutation.") && !options?.fromFormula && !options?.onlyLocal) listener();
     });
-    return () => watch.dispose();
+    this.#keeping.add(listener);
+    return () => {
+      watch.dispose();
+      this.#keeping.delete(listener);
+    };
   }
 
   /** The workbook with its values, for a file. */
   async file(): Promise<WorkbookFile> {
     await this.ready;
     await this.calculated();
-    return workbookFile(this.#workbook(), this.#univer.__getInjector().get(FormulaDataModel), VERSION);
+    const file = workbookFile(this.#workbook(), this.#univer.__getInjector().get(FormulaDataModel), VERSION);
+    return { ...file, kept: Object.fromEntries(this.#kept) };
   }
 
   /** Puts a workbook from a file in the place of the one that is open. */
   openFile(file: WorkbookFile): Promise<void> {
-    return this.#replace((unit) => fileSnapshot(file, unit));
+    return this.#replace((unit) => fileSnapshot(file, unit), file.kept);
   }
 
   /** Puts the workbook in its place that the sheet began with. */
@@ -227,24 +237,39 @@ export class TryOutSheet implements Host {
     return this.#replace((unit) => workbookSnapshot(this.#template, unit));
   }
 
-  async #replace(data: (unit: string) => Partial<IWorkbookData>): Promise<void> {
+  async #replace(data: (unit: string) => Partial<IWorkbookData>, kept: WorkbookFile["kept"] = {}): Promise<void> {
     await this.ready;
     this.#api.disposeUnit(this.#workbook().getId());
     this.ledger.retain(() => false);
     this.#reports.clear();
+    this.#kept = new Map(Object.entries(kept));
     this.#api.createWorkbook(data(freshUnit()));
     this.#api.getFormula().executeCalculation();
     await this.calculated();
     await drawn();
   }
 
-  /** Puts a template's worksheets into the workbook, each in the place of one of the same name, and its named cells. */
-  async insertTemplate(template: WorkbookTemplate): Promise<void> {
+  async templates(): Promise<readonly TemplateSummary[]> {
+    return summaries;
+  }
+
+  async insertTemplate(name: string): Promise<InsertedTemplate> {
     await this.ready;
-    putTemplate(this.#workbook(), template);
-    const first = template.sheets[0];
-    if (first !== undefined) this.#sheet(first.name)?.activate();
+    const done = putTemplate(this.#workbook(), templateNamed(name));
+    const [first] = [...done.sheets, ...done.used];
+    if (first !== undefined) this.#sheet(first)?.activate();
     await this.calculated();
+    return done;
+  }
+
+  async kept(key: string): Promise<string | undefined> {
+    return this.#kept.get(key);
+  }
+
+  async keep(key: string, text: string): Promise<void> {
+    if (text === "") this.#kept.delete(key);
+    else this.#kept.set(key, text);
+    for (const listener of this.#keeping) listener();
   }
 
   /** Waits until what is being calculated has arrived in the cells. */

@@ -9,24 +9,16 @@ import {
   BASIS_NAME,
   type CellRange,
   changesOf,
-  parseRange,
   rangeText,
   SITE_SHEET,
 } from "../../../workbook/named-rows.ts";
 import { cellValue } from "../engine/cells.ts";
 import { templateCells, valueSnapshot } from "../engine/snapshot.ts";
-import { freeSheetName, putSheet } from "./sheets.ts";
+import { freeSheetName, putSheet, rangeOfName } from "./sheets.ts";
 
 const WIDTHS = [28, 16, 8, 60];
 /** A name may stand for whole columns; no more of it is read. */
 const MOST_ROWS = 500;
-
-/** The cells that a name stands for; undefined where there is no such name or it stands for no cells. */
-export function rangeOfName(workbook: FWorkbook, name: string): CellRange | undefined {
-  const defined = workbook.getDefinedName(name);
-  const range = defined === null ? undefined : parseRange(defined.getFormulaOrRefString());
-  return range === undefined || workbook.getSheetByName(range.first.sheet) === null ? undefined : range;
-}
 
 /** See `Host.readName`. */
 export function readNamed(workbook: FWorkbook, name: string, model: FormulaDataModel): NamedRows | undefined {

@@ -1,7 +1,10 @@
 import type { ICellData } from "@univerjs/core";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
+import { fitted, inserted } from "../../../templates/insert.ts";
 import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
+import type { InsertedTemplate } from "../../../workbook/host.ts";
+import { type CellRange, parseRange } from "../../../workbook/named-rows.ts";
 import { COLUMNS, columnWidth, ROWS, templateCells, valueSnapshot } from "../engine/snapshot.ts";
 
 /** Makes a worksheet, or empties the one of that name where it stands, so that formulas that point at it stay whole; then fills it from A1. */
@@ -42,14 +45,31 @@ export function putTable(workbook: FWorkbook, name: string, rows: Table): FWorks
   );
 }
 
-/** The worksheets of a template, each in the place of one of the same name, and its named cells. */
-export function putTemplate(workbook: FWorkbook, template: WorkbookTemplate): void {
-  for (const sheet of template.sheets) putSheet(workbook, sheet.name, sheet.widths, templateCells(sheet));
-  for (const [name, reference] of template.names) {
-    const former = workbook.getDefinedName(name);
-    if (former === null) workbook.insertDefinedName(name, reference);
-    else former.setRef(reference);
+/** The worksheets of a template as new ones, and its named cells; see `Host.insertTemplate`. */
+export function putTemplate(workbook: FWorkbook, template: WorkbookTemplate): InsertedTemplate {
+  const fit = fitted(template, {
+    sheets: workbook.getSheets().map((sheet) => sheet.getSheetName()),
+    names: new Map(
+      workbook.getDefinedNames().map((name) => [name.getName(), rangeOfName(workbook, name.getName())?.first.sheet]),
+    ),
+  });
+  for (const sheet of fit.template.sheets) putSheet(workbook, sheet.name, sheet.widths, templateCells(sheet));
+  for (const [name, formulaOrRefString] of fit.template.names) {
+    workbook.deleteDefinedName(name);
+    // Not the engine's own way in: it takes no name that one of its functions or a worksheet has, as Excel does.
+    workbook.insertDefinedNameBuilder({
+      ...{ unitId: workbook.getId(), id: `template-${name}`, name, formulaOrRefString },
+      ...{ comment: "", localSheetId: "AllDefaultWorkbook" },
+    });
   }
+  return inserted(fit, "Delete a sheet to take it out again.");
+}
+
+/** The cells that a name stands for; undefined where there is no such name or it stands for no cells. */
+export function rangeOfName(workbook: FWorkbook, name: string): CellRange | undefined {
+  const defined = workbook.getDefinedName(name);
+  const range = defined === null ? undefined : parseRange(defined.getFormulaOrRefString());
+  return range === undefined || workbook.getSheetByName(range.first.sheet) === null ? undefined : range;
 }
 
 /** Widths in characters, from the longest text of each column, within reason. */

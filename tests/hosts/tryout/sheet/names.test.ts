@@ -1,7 +1,8 @@
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { expect, test } from "vitest";
 import { HeadlessWorkbook } from "../../../../src/hosts/tryout/engine/headless.ts";
-import { rangeOfName, readNamed, writeBasis } from "../../../../src/hosts/tryout/sheet/names.ts";
+import { readNamed, writeBasis } from "../../../../src/hosts/tryout/sheet/names.ts";
+import { rangeOfName } from "../../../../src/hosts/tryout/sheet/sheets.ts";
 import { workbook } from "./sheet.ts";
 
 async function opened(...given: Parameters<typeof workbook>) {

@@ -26,28 +26,40 @@ test("a table goes in as values: no text becomes a formula, a number or a date",
   sheet.dispose();
 });
 
-test("a template takes the place of worksheets of the same names; formulas that point there stay whole", async () => {
-  const { sheet, book, calculated } = await opened(
-    { Site: [["Height", 3], ["old"]], Start: [["=SILL.FTIN(Site!B1)", "=SILL.FTIN(height)"]] },
-    [["height", "Site!$B$1"]],
+test("a template goes in beside what is there: a taken sheet gets a number, a taken name too, and nothing is written over", async () => {
+  const { sheet, book, calculated } = await opened({ Roof: [["mine"]], Start: [["=SILL.FTIN(height)", 3]] }, [
+    ["height", "Start!$B$1"],
+  ]);
+  const roof = workbook(
+    {
+      Roof: [
+        ["Height", 5],
+        ["=SILL.FTIN(height)", '=SILL.SLOPE("12:12")'],
+      ],
+    },
+    [
+      ["Height", "Roof!$B$1"],
+      ["Slope", "Roof!$B$2"],
+    ],
   );
-  putTemplate(
-    book,
-    workbook(
-      {
-        Site: [
-          ["Height", 5],
-          [undefined, 7],
-        ],
-        Roof: [['=SILL.SLOPE("12:12")']],
-      },
-      [["height", "Site!$B$2"]],
-    ),
-  );
+  expect(putTemplate(book, roof)).toMatchObject({ sheets: ["Roof (2)"], used: [] });
   await calculated();
-  expect(sheet.tableAt("Start!A1")).toEqual([["5'-0\""]]);
-  expect(sheet.valueAt("Start!B1")).toBe("7'-0\"");
-  expect(sheet.valueAt("Site!A2")).toBeUndefined();
-  expect(sheet.valueAt("Roof!A1")).toBeCloseTo(45, 10);
+  expect(sheet.valueAt("Start!A1")).toBe("3'-0\"");
+  expect(sheet.valueAt("'Roof (2)'!A2")).toBe("5'-0\"");
+  expect(sheet.valueAt("Roof!A1")).toBe("mine");
+  expect(book.getDefinedName("Height_2")?.getFormulaOrRefString()).toBe("'Roof (2)'!$B$1");
+  sheet.dispose();
+});
+
+test("a template of which all names stand for cells already is used as it is there", async () => {
+  const { sheet, book, calculated } = await opened({ Start: [["Height", 7]] }, [["Height", "Start!$B$1"]]);
+  const two = workbook({ Site: [["Height", 5]], Roof: [["=SILL.FTIN(Height)"]] }, [["Height", "Site!$B$1"]]);
+  expect(putTemplate(book, two)).toMatchObject({
+    sheets: ["Roof"],
+    used: ["Start"],
+    says: expect.stringContaining("It uses Start, which was there."),
+  });
+  await calculated();
+  expect(sheet.valueAt("Roof!A1")).toBe("7'-0\"");
   sheet.dispose();
 });
