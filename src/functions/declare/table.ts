@@ -42,10 +42,11 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
       const header = headerOrder(cells[0] ?? [], facts, at);
       const order = header ?? names.map((_, i) => i);
       const rows: RowOf<C>[] = [];
+      const zeros = new Map<string, number[]>();
       for (let i = header === undefined ? 0 : 1; i < cells.length; i++) {
         const line = cells[i] ?? [];
         if (blankRow(line, facts, order)) continue;
-        rows.push(readRow(line, order, i + 1, at, notes));
+        rows.push(readRow(line, order, i + 1, at, notes, zeros));
         if (o.maxRows !== undefined && rows.length > o.maxRows) throw tooManyRows(at, o.maxRows);
       }
       const min = o.minRows ?? 1;
@@ -57,22 +58,43 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
           `Fill in ${o.says}`,
         );
       }
+      const typed = cells.some((line) => line.some(isBlank));
+      for (const [name, rowsOf] of zeros) sayZeros(`${name} of row ${rowsOf.join(", ")} of ${at}`, typed, notes);
       return { value: rows, shown: `${rows.length} ${rows.length === 1 ? "row" : "rows"}` };
     },
   };
 
-  function readRow(line: readonly Raw[], order: readonly number[], row: number, at: string, notes: Notes): RowOf<C> {
+  function readRow(
+    line: readonly Raw[],
+    order: readonly number[],
+    row: number,
+    at: string,
+    notes: Notes,
+    zeros: Map<string, number[]>,
+  ): RowOf<C> {
     const out: Record<string, unknown> = { row };
     names.forEach((name, i) => {
       const param = columns[name] as Param<unknown, unknown>;
       const where = `${name} in row ${row} of ${at}`;
       const index = order[i] ?? -1;
       const cell = index < 0 ? null : (line[index] ?? null);
-      if (isOptional(param) && (isBlank(cell) || zeroForBlank(cell, param))) out[name] = param.standIn;
-      else out[name] = param.read(cell, where, notes).value;
+      if (isOptional(param) && (isBlank(cell) || zeroForBlank(cell, param))) {
+        out[name] = param.standIn;
+        if (cell === 0) zeros.set(name, [...(zeros.get(name) ?? []), row]);
+      } else out[name] = param.read(cell, where, notes).value;
     });
     return out as RowOf<C>;
   }
+}
+
+/**
+ * Says which zeros were read as blank cells. A range that also holds true blanks comes from a host that tells them apart, so its zeros were typed and
+ * there is a caution; in any other the zeros may be the host's own, and the working alone says it.
+ */
+function sayZeros(where: string, typed: boolean, notes: Notes): void {
+  const said = `The 0 in ${where} is read as a blank cell`;
+  if (typed) notes.caution(`${said}. To write nothing, type none.`);
+  else notes.assume(`${said}; to write nothing, type none.`);
 }
 
 /** One host hands a blank cell over as 0: a 0 that the parameter cannot be stands for a blank. */
@@ -193,10 +215,13 @@ export function list<T, E>(
     read(raw, at, notes) {
       const cells = isRange(raw) ? raw.flat() : [raw];
       const values: T[] = [];
+      const zeros: number[] = [];
       cells.forEach((cell, i) => {
-        if (!isBlank(cell) && !zeroForBlank(cell, item))
-          values.push(item.read(cell, `value ${i + 1} of ${at}`, notes).value);
+        if (isBlank(cell)) return;
+        if (zeroForBlank(cell, item)) zeros.push(i + 1);
+        else values.push(item.read(cell, `value ${i + 1} of ${at}`, notes).value);
       });
+      if (zeros.length > 0) sayZeros(`value ${zeros.join(", ")} of ${at}`, cells.some(isBlank), notes);
       const min = o.min ?? 1;
       if (values.length < min || values.length > (o.max ?? Number.POSITIVE_INFINITY)) {
         throw new BadInput(
