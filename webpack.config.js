@@ -20,7 +20,7 @@ const TRIAL_NAMESPACE = "SILLTRY";
 
 /** Gives the build what the registry makes: functions.json, help pages, the manifest. */
 class RegistryAssets {
-  /** @param {{ origin?: string, trial: boolean }} options */
+  /** @param {{ origin?: string, trial: boolean, helpOnly?: boolean }} options */
   constructor(options) {
     this.options = options;
   }
@@ -30,9 +30,11 @@ class RegistryAssets {
       const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
       compilation.hooks.processAssets.tapPromise({ name: "RegistryAssets", stage }, async () => {
         for (const { path, content } of await loadAssets(this.options)) {
+          if (this.options.helpOnly && !path.startsWith("help/")) continue;
           compilation.emitAsset(path, new webpack.sources.RawSource(content));
         }
-        if (this.options.origin === undefined) compilation.warnings.push(new webpack.WebpackError(NO_ORIGIN));
+        if (this.options.origin === undefined && !this.options.helpOnly)
+          compilation.warnings.push(new webpack.WebpackError(NO_ORIGIN));
       });
     });
   }
@@ -131,8 +133,8 @@ function tryOut(mode) {
         scriptLoading: "defer",
       }),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
+      new RegistryAssets({ trial: false, helpOnly: true }),
       new Notices(),
-      new Budget(),
       new webpack.DefinePlugin(withVersion),
     ],
     // The usual minimizer would take a minute of every start.

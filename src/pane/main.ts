@@ -1,5 +1,6 @@
 import { html, nothing, render } from "lit-html";
 import type { CellFunction } from "../functions/declare/cell-function.ts";
+import { pageOf } from "../functions/find/help-place.ts";
 import { registry } from "../functions/registry.ts";
 import { type Explainer, explained } from "../functions/run/tables-on-demand.ts";
 import type { Host } from "../workbook/host.ts";
@@ -9,6 +10,7 @@ import { FunctionsView } from "./functions/functions.ts";
 import { afterPause } from "./parts/idle.ts";
 import type { PaneContext, View } from "./parts/view.ts";
 import { SiteView } from "./site/site.ts";
+import { TypingStrip } from "./typing/strip.ts";
 import { WorkingView } from "./working/working.ts";
 
 export interface PaneOptions {
@@ -16,7 +18,7 @@ export interface PaneOptions {
   readonly functions?: readonly CellFunction[];
   /** id of the view to start with: "working", "cautions", "functions" or "site" */
   readonly view?: string;
-  /** address of the help's first page, where the host's page has one beside it */
+  /** address of the folder that holds the help pages, with its "/" at the end, where the host's page has one beside it */
   readonly help?: string;
   /** works out calls; in the page unless told, where a search makes it stand still */
   readonly explainer?: Explainer;
@@ -67,11 +69,13 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
       current?.goTo(address).catch(() => pane.announce("The spreadsheet could not go to that cell just now"));
       if (view !== undefined) show(view);
     },
+    helpOf: (fn) => (options.help === undefined ? undefined : `${options.help}${pageOf(fn)}#${fn.name}`),
     openFunction(name) {
       functions.open(pane.functions.find((fn) => fn.name === name));
       show(functions.id);
     },
   };
+  const typing = new TypingStrip(pane);
   const working = new WorkingView(pane);
   const functions = new FunctionsView(pane);
   const views: readonly View[] = [working, new CautionsView(pane), functions, new SiteView(pane)];
@@ -99,6 +103,8 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
       inSight.refresh();
     };
     letGo = [next.onSelection(select), next.ledger.onChange(() => ledgerPause.touch())];
+    const follow = next.onTyping?.((typed) => typing.follow(typed));
+    if (follow !== undefined) letGo.push(follow);
     next.selection().then(select, () => select(undefined));
     inSight.refresh();
     redraw();
@@ -117,6 +123,7 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
     for (const stop of letGo) stop();
     ledgerPause.stop();
     quiet.stop();
+    typing.stop();
     inSight.rest?.();
     render(html``, element);
     element.classList.remove("sw-pane");
@@ -142,19 +149,21 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
               aria-selected=${v === inSight ? "true" : "false"} tabindex=${v === inSight ? 0 : -1} @click=${() => show(v.id)}>${v.label}</button>`,
           )}
         </div>
+        ${typing.template()}
         ${views.map(
           (
             v,
           ) => html`<div class="sw-panel" role="tabpanel" id="sw-panel-${v.id}" aria-labelledby="sw-tab-${v.id}" tabindex="0"
             ?hidden=${v !== inSight}></div>`,
         )}
-        ${options.help === undefined ? nothing : html`<p class="sw-help"><a href=${options.help} target="_blank" rel="noopener">Help</a></p>`}
+        ${options.help === undefined ? nothing : html`<p class="sw-help"><a href="${options.help}index.html" target="_blank" rel="noopener">Help: getting started, functions, terms</a></p>`}
         <p class="sw-message" role="status">${message}</p>
       `,
       element,
     );
     const panel = element.querySelector<HTMLElement>(`#sw-panel-${inSight.id}`);
-    if (panel !== null) render(inSight.template(), panel);
+    // What the cell held before is of no use while a formula is typed into it.
+    if (panel !== null) render(typing.busy && inSight === working ? html`` : inSight.template(), panel);
   }
 
   function onTabKey(event: KeyboardEvent): void {

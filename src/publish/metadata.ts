@@ -1,6 +1,6 @@
 import type { CellFunction } from "../functions/declare/cell-function.ts";
 import { describe, type FunctionText, type ParameterText } from "../functions/declare/describe.ts";
-import { pageOf } from "./help/places.ts";
+import { pageOf } from "../functions/find/help-place.ts";
 
 /** What Excel reads of each function (functions.json). */
 export interface ExcelMetadata {

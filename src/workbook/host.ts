@@ -40,6 +40,10 @@ export interface Host {
    * else a worksheet `Site basis` is made and the name given to its first three columns. Texts are written as texts, never as formulas.
    */
   writeBasis?(rows: Table): Promise<void>;
+  /** Values of a reference such as `B2:D9` or `'Wall 1'!B4`, seen from a worksheet; undefined where it is none, or is too large to look at. */
+  readRange?(reference: string, sheet: string): Promise<Table | undefined>;
+  /** Tells what is being typed into a cell, with every key, and undefined when the cell is left; where the host lets it be seen. */
+  onTyping?(listener: (typed: Typed | undefined) => void): () => void;
   /** Puts an image beside the cells of a worksheet, at the height of `near`, or in the place of the one that has its name. */
   placeImage?(near: CellAddress, image: PlacedImage): Promise<void>;
   /** The workbooks to start from, which `insertTemplate` takes; they load when they are asked for. */
@@ -71,6 +75,17 @@ export interface InsertedTemplate {
   /** what to tell the user: what was put in, what was used, and how to undo it */
   readonly says: string;
 }
+
+/** What stands in a cell while it is being typed in. */
+export interface Typed {
+  readonly address: CellAddress;
+  readonly text: string;
+  /** how many characters stand before the caret */
+  readonly caret: number;
+}
+
+/** Most cells of a reference that `Host.readRange` reads. */
+export const MOST_READ = 20_000;
 
 /** The cells of a name of the workbook. */
 export interface NamedRows {

@@ -4,8 +4,8 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { pageOfFamily } from "../../src/functions/find/help-place.ts";
 import { registry } from "../../src/functions/registry.ts";
-import { pageOfFamily } from "../../src/publish/help/places.ts";
 import { addIn, launch } from "./launch.ts";
 import { serve } from "./serve.ts";
 

@@ -1,5 +1,5 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
-import { type Host, parseAddress } from "../../workbook/host.ts";
+import { type Host, MOST_READ, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
 import { firstCellOf, readName, writeBasis } from "./names.ts";
 import { placeImage } from "./place-image.ts";
@@ -45,6 +45,7 @@ export function excelHost(ledger: Ledger): Host {
     writeSheet: (name: string, rows: Table) => runInExcel((context) => writeSheet(context, name, rows)),
     cellOfName: (name) => runInExcel((context) => firstCellOf(context, name)),
     readName: (name) => runInExcel((context) => readName(context, name)),
+    readRange: (reference, sheet) => runInExcel((context) => readReference(context, reference, sheet)),
     writeBasis: (rows) => runInExcel((context) => writeBasis(context, rows)),
     placeImage: (near, image) =>
       runInExcel(async (context) => placeImage(await existingSheet(context, near.sheet), near, image)),
@@ -102,6 +103,25 @@ async function cellMember(address: CellAddress, member: "formulas" | "values"): 
     await context.sync();
     return cell[member][0]?.[0] ?? "";
   });
+}
+
+/** See `Host.readRange`. */
+async function readReference(
+  context: Excel.RequestContext,
+  reference: string,
+  from: string,
+): Promise<Table | undefined> {
+  const [, quoted, plain, cells = reference] = /^(?:'((?:[^']|'')+)'!|([^'!]+)!)?(.+)$/.exec(reference) ?? [];
+  const sheet = context.workbook.worksheets.getItemOrNullObject(quoted?.replaceAll("''", "'") ?? plain ?? from);
+  await context.sync();
+  if (sheet.isNullObject) return undefined;
+  const range = sheet.getRange(cells);
+  range.load("cellCount");
+  await context.sync();
+  if (range.cellCount < 0 || range.cellCount > MOST_READ) return undefined;
+  range.load("values");
+  await context.sync();
+  return range.values;
 }
 
 async function existingSheet(context: Excel.RequestContext, name: string): Promise<Excel.Worksheet> {

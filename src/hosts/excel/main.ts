@@ -8,7 +8,7 @@ import { ledger, officeLoaded, searches } from "./session.ts";
 import { watchWorkbook } from "./watch.ts";
 
 const page = document.documentElement;
-const pane = mountPane(element("pane"), undefined, { explainer: searches.explain, help: "help/index.html" });
+const pane = mountPane(element("pane"), undefined, { explainer: searches.explain, help: "help/" });
 
 if (officeLoaded) Office.onReady(({ host }) => start(host));
 

@@ -6,7 +6,7 @@ import { arrayConstant, quoted } from "../parts/literals.ts";
 /** What stands in the form, by parameter: the text of each field. */
 export type FormTexts = Readonly<Record<string, string>>;
 
-/** A field as it goes into a formula, and as the function would get it when that needs no cell. */
+/** A field as it goes into a formula, and what it was read as. */
 export type FieldValue =
   | { readonly kind: "omitted" }
   | { readonly kind: "literal"; readonly formula: string; readonly raw: RawArgument }
@@ -79,12 +79,6 @@ export function formulaFrom(fn: CellFunction, values: readonly FieldValue[]): st
   const parts = values.map((v) => (v.kind === "omitted" ? "" : v.formula));
   while (parts.at(-1) === "") parts.pop();
   return `=${NAMESPACE}.${fn.name}(${parts.join(", ")})`;
-}
-
-/** The arguments as a host would hand them over, or undefined when a field needs the workbook. */
-export function rawArguments(values: readonly FieldValue[]): RawArgument[] | undefined {
-  if (values.some((v) => v.kind === "reference")) return undefined;
-  return values.map((v) => (v.kind === "literal" ? v.raw : null));
 }
 
 /** The example of a function as texts for the form. */

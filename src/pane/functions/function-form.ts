@@ -78,7 +78,7 @@ function field(fn: CellFunction, { name, param }: NamedParam, form: FormState, c
     aria-label=${label} aria-describedby=${describedBy} aria-invalid=${blank ? "true" : nothing} aria-required=${isOptional(param) ? nothing : "true"}
     placeholder=${fromCell || param.kind === "table" || param.kind === "list" ? "B2:D9" : nothing}
     .value=${live(form.texts[name] ?? "")} @input=${(e: Event) => set((e.target as HTMLInputElement).value)}>`;
-  return html`<div class="sw-field">
+  return html`<div class="sw-field" data-argument=${name}>
     <label for=${id}>${words(name)}</label>
     <div class="sw-control">
       ${

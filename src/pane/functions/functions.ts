@@ -2,16 +2,16 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import { live } from "lit-html/directives/live.js";
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
-import { syntaxOf } from "../../functions/declare/describe.ts";
-import type { RawArgument } from "../../functions/declare/param.ts";
 import { byFamily, find } from "../../functions/find/find.ts";
 import type { Working } from "../../functions/run/invoke.ts";
 import { addressText } from "../../workbook/host.ts";
 import type { CellAddress } from "../../workbook/ledger.ts";
 import { words } from "../parts/notation.ts";
 import type { PaneContext, View } from "../parts/view.ts";
-import { result } from "../working/working-parts.ts";
-import { exampleTexts, fieldValues, formulaFrom, missing, rawArguments } from "./form.ts";
+import { type Preview, type PreviewPlace, previewOf } from "../typing/preview.ts";
+import { callLine } from "../typing/strip.ts";
+import { helpLink, result } from "../working/working-parts.ts";
+import { exampleTexts, fieldValues, formulaFrom, missing } from "./form.ts";
 import { type FormState, fieldId, formFields, newForm } from "./function-form.ts";
 import { functionHelp } from "./function-help.ts";
 
@@ -25,14 +25,19 @@ export class FunctionsView implements View {
   #asked: { readonly at: string; readonly holds: string } | undefined;
   #query = "";
   #open: CellFunction | undefined;
-  /** the formula that the preview is of; its working is undefined while it is being made */
-  #tried: { readonly formula: string; readonly working: Working | undefined } | undefined;
+  /** the formula that the preview is of; the preview is undefined while it is being made */
+  #tried: { readonly formula: string; readonly preview: Preview | undefined } | undefined;
+  /** the argument whose field has the focus */
+  #at: string | undefined;
 
   constructor(pane: PaneContext) {
     this.#pane = pane;
   }
 
+  /** Cells that a preview has read may hold something else now. */
   refresh(): void {
+    const fn = this.#open;
+    if (fn !== undefined && !fn.heavy && this.#tried !== undefined) void this.#try(this.#tried.formula, false);
     this.#pane.redraw();
   }
 
@@ -115,8 +120,9 @@ export class FunctionsView implements View {
       <p class="sw-back"><button type="button" class="sw-plain" @click=${() => this.#back(fn)}>All functions</button></p>
       <h2 id="sw-function-title" tabindex="-1" class="sw-name">${fn.name}</h2>
       <p>${fn.summary}</p>
-      <p class="sw-formula sw-quiet">${syntaxOf(fn)}</p>
-      <form class="sw-form" @submit=${submit} novalidate>
+      ${helpLink(fn, this.#pane.helpOf(fn))}
+      ${callLine(fn, this.#at)}
+      <form class="sw-form" @submit=${submit} @focusin=${(e: FocusEvent) => this.#mark(e)} novalidate>
         ${formFields(fn, form, changed)}
         <p class="sw-actions">
           <button type="button" class="sw-plain" @click=${() => this.#fill(fn, exampleTexts(fn))}>Fill in the example</button>
@@ -138,37 +144,39 @@ export class FunctionsView implements View {
   #preview(fn: CellFunction, formula: string, values: ReturnType<typeof fieldValues>): TemplateResult {
     const blank = missing(fn, values);
     if (blank.length > 0) return html`<p class="sw-quiet">Still to fill in: ${blank.map(words).join(", ")}</p>`;
-    const raw = rawArguments(values);
-    if (raw === undefined) {
-      return html`<p class="sw-quiet">Reads cells of the workbook: the result appears in the cell when it is inserted.</p>`;
-    }
     if (this.#tried?.formula !== formula) {
       // A search is tried only when asked for.
       if (fn.heavy) {
         const tryIt = () => {
-          this.#try(fn, formula, raw);
+          void this.#try(formula, true);
           this.#pane.redraw();
         };
         return html`<p><button type="button" @click=${tryIt}>Calculate the preview</button> <span class="sw-quiet">may take a while</span></p>`;
       }
-      this.#try(fn, formula, raw);
+      void this.#try(formula, false);
     }
-    const working = this.#tried?.working;
-    return working === undefined
-      ? html`<p class="sw-quiet" role="status">Working it out …</p>`
-      : previewOf(fn, working);
+    const preview = this.#tried?.preview;
+    if (preview === undefined) return html`<p class="sw-quiet" role="status">Working it out …</p>`;
+    return "waits" in preview ? html`<p class="sw-quiet">${preview.waits}</p>` : shownPreview(fn, preview.working);
   }
 
-  #try(fn: CellFunction, formula: string, raw: readonly RawArgument[]): void {
-    const found = this.#pane.explain(fn, raw);
-    const tried = { formula, working: found instanceof Promise ? undefined : found };
+  async #try(formula: string, searches: boolean): Promise<void> {
+    const before = this.#tried?.formula === formula ? this.#tried.preview : undefined;
+    const tried = { formula, preview: before };
     this.#tried = tried;
-    if (!(found instanceof Promise)) return;
-    found.then((working) => {
-      if (this.#tried !== tried) return;
-      this.#tried = { formula, working };
-      this.#pane.redraw();
-    });
+    const { functions, explain, host, selection } = this.#pane;
+    const place: PreviewPlace = { functions, explain, host, sheet: selection?.sheet ?? "", searches };
+    const preview = await previewOf(formula, place);
+    if (this.#tried !== tried) return;
+    this.#tried = { formula, preview };
+    this.#pane.redraw();
+  }
+
+  /** The argument that is being filled in is marked in the call. */
+  #mark({ target }: FocusEvent): void {
+    const field = (target as HTMLElement).closest<HTMLElement>("[data-argument]");
+    this.#at = field?.dataset.argument;
+    this.#pane.redraw();
   }
 
   #fill(fn: CellFunction, texts: Readonly<Record<string, string>>): void {
@@ -217,7 +225,7 @@ export class FunctionsView implements View {
   }
 }
 
-function previewOf(fn: CellFunction, working: Working): TemplateResult {
+function shownPreview(fn: CellFunction, working: Working): TemplateResult {
   const stated = working.arguments.filter((a) => a.omitted && a.shown !== "");
   return html`${result(fn, working.outcome, working)}
     ${working.outcome.ok && stated.length > 0 ? html`<p class="sw-quiet">Assumed: ${stated.map((a) => a.shown).join("; ")}</p>` : nothing}

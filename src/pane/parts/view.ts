@@ -29,6 +29,8 @@ export interface PaneContext {
   announce(sentence: string): void;
   /** Selects a cell in the spreadsheet; with `show`, then shows its working. */
   goTo(address: CellAddress, show?: "working"): void;
+  /** Address of a function's place in the help pages; undefined where the host has none. */
+  helpOf(fn: CellFunction): string | undefined;
   /** Opens the Functions view at a function. */
   openFunction(name: string): void;
 }

@@ -48,6 +48,12 @@ function resultUnit(fn: CellFunction, working: Working | undefined): string {
   return fn.returns.unit !== "" ? fn.returns.unit : (working?.steps.at(-1)?.unit ?? "");
 }
 
+/** A function's place in the help pages, where the host has them. */
+export function helpLink(fn: CellFunction, address: string | undefined): TemplateResult | typeof nothing {
+  if (address === undefined) return nothing;
+  return html`<p class="sw-help-link"><a href=${address} target="_blank" rel="noopener">Help page of ${fn.name}</a></p>`;
+}
+
 /** What can be done with a picture of a working; `number` tells it from the other pictures of the same working. */
 export interface PictureActions {
   /** undefined where the host takes no images */

@@ -12,7 +12,15 @@ import type { PaneContext, View } from "../parts/view.ts";
 import { argumentTexts, isName, referenceStart } from "./argument-places.ts";
 import { type Call, callsOf, namesIn, spillsOver } from "./calls.ts";
 import { errorIn, noteFor } from "./cell-notes.ts";
-import { type ArgumentLink, errorBox, type PictureActions, pictures, result, workingBody } from "./working-parts.ts";
+import {
+  type ArgumentLink,
+  errorBox,
+  helpLink,
+  type PictureActions,
+  pictures,
+  result,
+  workingBody,
+} from "./working-parts.ts";
 
 interface CellState {
   readonly address: CellAddress;
@@ -129,6 +137,7 @@ export class WorkingView implements View {
               this.#linkOf(fn.takesBasis, a, texts, place, state.address),
             )
       }
+      ${helpLink(fn, this.#pane.helpOf(fn))}
     </article>`;
   }
 

@@ -6,7 +6,7 @@ import { type Html, html } from "./html.ts";
 import { limitsBody } from "./limits-page.ts";
 import { materialsBody } from "./materials-page.ts";
 import { notHereBody } from "./not-here-page.ts";
-import { pageOfFamily } from "./places.ts";
+import { pageOfFamily } from "../../functions/find/help-place.ts";
 import { repairBody } from "./repair-page.ts";
 import { startBody } from "./start-page.ts";
 import { termsBody } from "./terms-page.ts";

@@ -18,7 +18,7 @@ import { templateNamed } from "../../../templates/insert.ts";
 import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import { summaries } from "../../../templates/summaries.ts";
 import type { WorkbookFile } from "../../../workbook/file/model.ts";
-import type { Host, InsertedTemplate, NamedRows, TemplateSummary } from "../../../workbook/host.ts";
+import type { Host, InsertedTemplate, NamedRows, TemplateSummary, Typed } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
 import type { Scan } from "../../../workbook/scan.ts";
 import { VERSION } from "../../../workbook/version.ts";
@@ -32,9 +32,11 @@ import { explainErrors } from "./alerts.ts";
 import { keepNotation } from "./entry.ts";
 import { functionInfo } from "./help.ts";
 import { closeLateLists } from "./late-list.ts";
-import { readNamed, writeBasis } from "./names.ts";
+import { readNamed, readReference, writeBasis } from "./names.ts";
 import { scanSheets } from "./scan.ts";
 import { freeSheetName, putTable, putTemplate, rangeOfName } from "./sheets.ts";
+import { offerOurNames } from "./suggest.ts";
+import { followTyping } from "./typing.ts";
 
 /** The real spreadsheet in a page, with our functions, as a host of the pane. */
 export class TryOutSheet implements Host {
@@ -98,6 +100,7 @@ export class TryOutSheet implements Host {
     recorder.follow(this.#univer, names);
     explainErrors(this.#univer, this.ledger, names);
     keepNotation(this.#univer);
+    offerOurNames(this.#univer, functions);
     this.#endKeeping = keepInStep(this.#api, this.ledger);
     darkPreference().addEventListener("change", this.#followTheme);
     this.ready = this.#opened();
@@ -199,6 +202,15 @@ export class TryOutSheet implements Host {
   async readName(name: string): Promise<NamedRows | undefined> {
     await this.ready;
     return readNamed(this.#workbook(), name, this.#univer.__getInjector().get(FormulaDataModel));
+  }
+
+  async readRange(reference: string, sheet: string): Promise<Table | undefined> {
+    await this.ready;
+    return readReference(this.#workbook(), reference, sheet, this.#univer.__getInjector().get(FormulaDataModel));
+  }
+
+  onTyping(listener: (typed: Typed | undefined) => void): () => void {
+    return followTyping(this.#univer, () => this.#active(), listener);
   }
 
   async writeBasis(rows: Table): Promise<void> {

@@ -14,7 +14,7 @@ const find = (id: string): HTMLElement => document.getElementById(id) as HTMLEle
 
 const searches = new Searches(startSearchWorker);
 const sheet = new TryOutSheet(find("sheet"), demo, searches.answer);
-const pane = mountPane(find("pane"), undefined, { explainer: searches.explain });
+const pane = mountPane(find("pane"), undefined, { explainer: searches.explain, help: "help/" });
 makeResizable(find("page"), find("divider"));
 nameControls(find("sheet"));
 goRoundRegions([

@@ -3,7 +3,7 @@ import type { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
 import type { TemplateCell } from "../../../templates/kit/template.ts";
-import type { NamedRows } from "../../../workbook/host.ts";
+import { MOST_READ, type NamedRows } from "../../../workbook/host.ts";
 import {
   BASIS_COLUMNS,
   BASIS_NAME,
@@ -36,6 +36,24 @@ export function readNamed(workbook: FWorkbook, name: string, model: FormulaDataM
     rows: cells((r, c) => cellValue(sheet, r, c, model) ?? ""),
     formulas: cells((r, c) => sheet.getRange(r, c).getFormula()),
   };
+}
+
+/** See `Host.readRange`. */
+export function readReference(
+  workbook: FWorkbook,
+  reference: string,
+  from: string,
+  model: FormulaDataModel,
+): Table | undefined {
+  const range = parseRange(reference.includes("!") ? reference : `'${from.replaceAll("'", "''")}'!${reference}`);
+  const sheet = range && workbook.getSheetByName(range.first.sheet);
+  if (!range || !sheet || range.rows < 1 || range.columns < 1 || range.rows * range.columns > MOST_READ) {
+    return undefined;
+  }
+  const { row, column } = range.first;
+  return Array.from({ length: range.rows }, (_, r) =>
+    Array.from({ length: range.columns }, (_, c) => cellValue(sheet, row + r, column + c, model) ?? ""),
+  );
 }
 
 /** See `Host.writeBasis`. */
