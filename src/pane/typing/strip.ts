@@ -3,6 +3,7 @@ import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-funct
 import { hintOf } from "../../functions/declare/describe.ts";
 import { isOptional } from "../../functions/declare/param.ts";
 import type { Typed } from "../../workbook/host.ts";
+import { ended } from "../parts/ended.ts";
 import { afterPause } from "../parts/idle.ts";
 import { words } from "../parts/notation.ts";
 import type { PaneContext } from "../parts/view.ts";
@@ -74,7 +75,11 @@ export class TypingStrip {
     const shown = this.#shown;
     if (shown === undefined) return nothing;
     if ("waits" in shown) return html`<p class="sw-quiet">${shown.waits}</p>`;
-    return html`<div class="sw-typing-result">${result(shown.fn, shown.working.outcome, shown.working)}</div>`;
+    const { outcome } = shown.working;
+    // What is still being typed is not wrong yet.
+    if (!outcome.ok)
+      return html`<p class="sw-quiet">So far: ${ended(outcome.said.what)} ${ended(outcome.said.todo)}</p>`;
+    return html`<div class="sw-typing-result">${result(shown.fn, outcome, shown.working)}</div>`;
   }
 }
 

@@ -9,6 +9,7 @@ import {
   BASIS_NAME,
   type CellRange,
   changesOf,
+  parseRange,
   rangeText,
   SITE_SHEET,
 } from "../../../workbook/named-rows.ts";
