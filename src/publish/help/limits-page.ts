@@ -1,6 +1,6 @@
 import type { FunctionText } from "../../functions/declare/describe.ts";
-import { type Html, html } from "./html.ts";
 import { pageOf } from "../../functions/find/help-place.ts";
+import { type Html, html } from "./html.ts";
 
 /** The page of limits and cautions: what holds for all functions, then what each one says. */
 export function limitsBody(functions: readonly FunctionText[]): Html {

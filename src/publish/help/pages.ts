@@ -1,12 +1,12 @@
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { describe } from "../../functions/declare/describe.ts";
+import { pageOfFamily } from "../../functions/find/help-place.ts";
 import type { Asset } from "./asset.ts";
 import { familyBody } from "./function-page.ts";
 import { type Html, html } from "./html.ts";
 import { limitsBody } from "./limits-page.ts";
 import { materialsBody } from "./materials-page.ts";
 import { notHereBody } from "./not-here-page.ts";
-import { pageOfFamily } from "../../functions/find/help-place.ts";
 import { repairBody } from "./repair-page.ts";
 import { startBody } from "./start-page.ts";
 import { termsBody } from "./terms-page.ts";

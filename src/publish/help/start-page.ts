@@ -1,7 +1,7 @@
 import type { FunctionText } from "../../functions/declare/describe.ts";
+import { pageOf } from "../../functions/find/help-place.ts";
 import { TRADE_WORDS } from "../../functions/find/trade-words.ts";
 import { type Html, html } from "./html.ts";
-import { pageOf } from "../../functions/find/help-place.ts";
 
 /** Getting started in ten minutes, and every function with a field to find it by. */
 export function startBody(functions: readonly FunctionText[]): Html {
