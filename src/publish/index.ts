@@ -6,3 +6,4 @@ export { registry } from "../functions/registry.ts";
 export { buildAssets } from "./assets.ts";
 export { withFunctionTable } from "./readme.ts";
 export { countRows, withRowCounts } from "./rows.ts";
+export { signatureText } from "./signature.ts";

@@ -21,7 +21,16 @@ afterAll(() => rmSync(copy, { recursive: true, force: true }));
 /** A copy of the project that a test may write into. */
 function copied(): void {
   rmSync(copy, { recursive: true, force: true });
-  for (const path of ["src", "tests", "package.json", "tsconfig.json", ".biome.json"]) {
+  for (const path of [
+    "src",
+    "tests",
+    ".ci",
+    "package.json",
+    "package-lock.json",
+    "README.md",
+    "tsconfig.json",
+    ".biome.json",
+  ]) {
     cpSync(join(top, path), join(copy, path), { recursive: true, filter: (from) => !from.includes("tests/bench") });
   }
 }
@@ -51,6 +60,10 @@ test("the page's first function is green when its blocks are followed", { timeou
       writeFileSync(join(copy, file), text);
     }
   }
+  // The dependencies are those of the project itself: the copy need not install them.
+  mkdirSync(join(copy, "node_modules"));
+  writeFileSync(join(copy, "node_modules/.package-lock.json"), "{}");
+  execFileSync(process.execPath, ["src/publish/readme.mjs"], { cwd: copy });
   const unit = spawnSync(
     "npx",
     [

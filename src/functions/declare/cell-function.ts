@@ -89,6 +89,22 @@ export interface Example<P extends Params, R extends Cell | Table> {
   readonly source: string;
 }
 
+/** A call that is refused, as a change to the example, and a part of the sentence that says why. */
+export interface Refused<P extends Params> {
+  /** what differs from the example; null leaves an argument out */
+  readonly args: { readonly [K in keyof P]?: unknown };
+  readonly says: string;
+}
+
+/** A change of the answer for the same arguments: what an office with saved workbooks must know. */
+export interface Change {
+  readonly since: string;
+  readonly what: string;
+}
+
+/** The version in which a function came that does not say another. */
+const FIRST_VERSION = "0.1.0";
+
 /** One function, declared once. Everything a host, the pane, the help and the tests know of it comes from here. */
 export interface Declaration<P extends Params, B extends Placed, N extends Named, R extends Cell | Table> {
   /** name in cells, without the namespace: upper case, words joined by _ */
@@ -111,6 +127,13 @@ export interface Declaration<P extends Params, B extends Placed, N extends Named
   readonly assumptions?: readonly string[];
   readonly cautions?: readonly string[];
   readonly example: Example<P & B & N, R>;
+  /** one for each kind of refusal that a user can meet; each is run */
+  readonly refuses?: readonly [Refused<P & B & N>, ...Refused<P & B & N>[]];
+  /** when to go elsewhere, in one sentence; or "none, because ..." */
+  readonly notFor?: string;
+  /** the version in which it came; the first unless told */
+  readonly since?: string;
+  readonly changed?: readonly Change[];
   /** a search that may take longer than a keystroke: hosts run it off the page's main thread */
   readonly heavy?: true;
   run(args: ArgumentsOf<P & B & N>, tape: Tape | undefined): NoInfer<R>;
@@ -134,6 +157,10 @@ export interface CellFunction {
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];
   readonly example: ErasedExample;
+  readonly refuses: readonly ErasedRefusal[];
+  readonly notFor: string;
+  readonly since: string;
+  readonly changed: readonly Change[];
   readonly heavy: boolean;
   run(args: Readonly<Record<string, unknown>>, tape: Tape | undefined): Cell | Table;
 }
@@ -148,6 +175,11 @@ export interface ErasedExample {
   readonly gives: Cell | Table;
   readonly within: number;
   readonly source: string;
+}
+
+export interface ErasedRefusal {
+  readonly args: Readonly<Record<string, unknown>>;
+  readonly says: string;
 }
 
 /**
@@ -175,6 +207,10 @@ export function cellFunction<
     assumptions: d.assumptions ?? [],
     cautions: d.cautions ?? [],
     example: d.example as unknown as ErasedExample,
+    refuses: (d.refuses ?? []) as readonly ErasedRefusal[],
+    notFor: d.notFor ?? "",
+    since: d.since ?? FIRST_VERSION,
+    changed: d.changed ?? [],
     heavy: d.heavy === true,
     // The reader fills exactly the parameters that are declared, so the erased record is ArgumentsOf.
     run: (args, tape) => d.run(args as ArgumentsOf<P & B & N>, tape),

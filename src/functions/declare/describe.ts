@@ -1,6 +1,6 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
-import { type CellFunction, NAMESPACE, type NamedParam } from "./cell-function.ts";
-import { formulaOf } from "./formula.ts";
+import { type CellFunction, type Change, NAMESPACE, type NamedParam } from "./cell-function.ts";
+import { formulaOf, refusedArguments } from "./formula.ts";
 import { type ColumnFacts, isOptional, isTerm, type Limits, type ParamFacts, type ParamKind } from "./param.ts";
 import { limitText } from "./scalar.ts";
 
@@ -24,6 +24,12 @@ export interface FunctionText {
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];
   readonly example: ExampleText;
+  /** refused calls: the formula, and a part of the sentence that the cell says */
+  readonly refuses: readonly { readonly formula: string; readonly says: string }[];
+  /** when to go elsewhere */
+  readonly notFor: string;
+  readonly since: string;
+  readonly changed: readonly Change[];
 }
 
 /** Facts that parameters and the columns of a table share. */
@@ -104,6 +110,13 @@ export function describe(fn: CellFunction): FunctionText {
     assumptions: fn.assumptions,
     cautions: fn.cautions,
     example: { formula: formulaOf(fn, args, NAMESPACE), args, gives, within, source },
+    refuses: fn.refuses.map((refused) => ({
+      formula: formulaOf(fn, refusedArguments(fn, refused), NAMESPACE),
+      says: refused.says,
+    })),
+    notFor: fn.notFor,
+    since: fn.since,
+    changed: fn.changed,
   };
 }
 

@@ -1,4 +1,4 @@
-import type { CellFunction } from "./cell-function.ts";
+import type { CellFunction, ErasedRefusal } from "./cell-function.ts";
 import type { RawArgument, TermParam } from "./param.ts";
 import { quote } from "./raw.ts";
 import { sheetTerms } from "./sheet-terms.ts";
@@ -14,6 +14,12 @@ export function formulaOf(fn: CellFunction, args: Readonly<Record<string, unknow
 /** The arguments of an example in their places, as a host would hand them over. */
 export function positional(fn: CellFunction, args: Readonly<Record<string, unknown>>): RawArgument[] {
   return places(fn, args).map((value) => (value ?? null) as RawArgument);
+}
+
+/** The arguments of a refused call: those of the example with what differs from it. */
+export function refusedArguments(fn: CellFunction, refused: ErasedRefusal): Readonly<Record<string, unknown>> {
+  const all = Object.entries({ ...fn.example.args, ...refused.args });
+  return Object.fromEntries(all.filter(([, value]) => value !== null));
 }
 
 /** By place; what has none goes into a basis in the last place. */
