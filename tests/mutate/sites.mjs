@@ -42,6 +42,8 @@ export async function sitesOf(source) {
     });
   };
   walk(tree, (node, parent) => {
+    // esbuild writes undefined as void 0, and void 1 is undefined too
+    if (parent.type === "UnaryExpression" && parent.operator === "void") return;
     if (node.type === "Literal" && typeof node.value === "number" && parent.type !== "Property")
       add("constant", node, other(node.value));
     if (
