@@ -1,7 +1,7 @@
-// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--only N]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
-import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PART-OF-PATH]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
+import { fork } from "node:child_process";
+import { once } from "node:events";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
@@ -13,14 +13,16 @@ const { values, positionals } = parseArgs({
   options: {
     count: { type: "string", default: "60" },
     seed: { type: "string", default: "1" },
+    from: { type: "string", default: "0" },
     only: { type: "string" },
+    in: { type: "string", default: "" },
   },
 });
 const [family] = positionals;
 if (family === undefined || !existsSync(join(top, "src/core", family))) {
   const known = readdirSync(join(top, "src/core"), { withFileTypes: true }).filter((e) => e.isDirectory());
   console.error(
-    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--only N]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
+    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PART-OF-PATH]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
   );
   process.exit(1);
 }
@@ -46,7 +48,7 @@ function random(seed) {
 const all = [];
 for (const file of files(join(top, "src/core", family)).sort()) {
   const { code, sites } = await sitesOf(readFileSync(file, "utf8"));
-  for (const site of sites) all.push({ file, code, ...site });
+  if (file.includes(values.in)) for (const site of sites) all.push({ file, code, ...site });
 }
 const next = random(Number(values.seed));
 for (let i = all.length - 1; i > 0; i--) {
@@ -58,42 +60,56 @@ const name = (m) =>
   `${relative(top, m.file)}: ${m.kind}: ${m.was.replace(/\s+/g, " ").slice(0, 70)} -> ${m.text.replace(/\s+/g, " ").slice(0, 70)} | ${m.place}`;
 const equal = JSON.parse(readFileSync(new URL("equal.json", import.meta.url), "utf8"));
 
-const dir = mkdtempSync(join(tmpdir(), "mutate-"));
-process.on("exit", () => rmSync(dir, { recursive: true, force: true }));
-/** First the family's own tests, then those of all declarations. */
-const RUNS = [[`tests/core/${family}`, `tests/published/${family}`], ["tests/functions"]];
+/** A mutant that runs so many times longer than the tests do by themselves, and these seconds more, never ends: it is seen. */
+const LONGER = 10;
+const AND_MORE_S = 20;
 
-function killed(mutant) {
-  const code = join(dir, "mutant.ts");
-  writeFileSync(code, mutant.code.slice(0, mutant.start) + mutant.text + mutant.code.slice(mutant.end));
-  const env = { ...process.env, MUTANT_FILE: mutant.file, MUTANT_CODE: code, MUTANT_FAMILY: family };
-  return RUNS.some((paths) => {
-    const run = spawnSync(
-      "npx",
-      ["--no-install", "vitest", "run", "--config", "tests/mutate/vitest.config.ts", "--passWithNoTests", ...paths],
-      {
-        cwd: top,
-        env,
-        timeout: 180_000,
-        encoding: "utf8",
-      },
-    );
-    return run.status !== 0;
+let engine;
+let longestMs = 180_000;
+
+async function started() {
+  engine = fork(new URL("engine.mjs", import.meta.url), [family], { stdio: "ignore" });
+  await once(engine, "message");
+}
+
+async function killed(mutant) {
+  if (engine === undefined) await started();
+  const code = mutant.code.slice(0, mutant.start) + mutant.text + mutant.code.slice(mutant.end);
+  const late = setTimeout(() => engine.kill("SIGKILL"), longestMs);
+  const seen = await new Promise((says) => {
+    const died = () => {
+      engine = undefined;
+      says(true);
+    };
+    engine.once("exit", died);
+    engine.once("message", (said) => {
+      engine.off("exit", died);
+      says(said.killed);
+    });
+    engine.send({ file: mutant.file, code });
   });
+  clearTimeout(late);
+  return seen;
 }
 
 // Tests that fail by themselves would kill everything.
 const [first] = all;
-if (first !== undefined && killed({ ...first, text: first.was })) {
+const same = { ...first, text: first.was };
+await started();
+await killed(same);
+const before = Date.now();
+if (await killed(same)) {
   console.error(`The tests of ${family} fail without any change: mend them first`);
+  engine?.kill();
   process.exit(1);
 }
+longestMs = LONGER * (Date.now() - before) + AND_MORE_S * 1000;
 
 let dead = 0;
 let counted = 0;
 const survivors = [];
 for (const [i, mutant] of chosen.entries()) {
-  if (values.only !== undefined && Number(values.only) !== i) continue;
+  if (i < Number(values.from) || (values.only !== undefined && Number(values.only) !== i)) continue;
   const said = name(mutant);
   const reason = equal[said];
   if (reason !== undefined) {
@@ -101,7 +117,7 @@ for (const [i, mutant] of chosen.entries()) {
     continue;
   }
   counted++;
-  const seen = killed(mutant);
+  const seen = await killed(mutant);
   if (seen) dead++;
   else survivors.push(`${i} ${said}`);
   console.log(`${i} ${seen ? "killed" : "SURVIVES"} ${said}`);
@@ -110,3 +126,8 @@ console.log(
   `\n${family}: ${dead} of ${counted} killed (${((100 * dead) / Math.max(1, counted)).toFixed(0)} %), ${all.length} places in all, seed ${values.seed}`,
 );
 for (const s of survivors) console.log(`  ${s}`);
+if (await killed(same)) {
+  console.error("The tests fail without any change after these runs: what they say is not to be trusted");
+  process.exitCode = 1;
+}
+engine?.kill();
