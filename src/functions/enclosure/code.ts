@@ -11,7 +11,7 @@ import { optional } from "../declare/param.ts";
 import { choice, number, quantity } from "../declare/scalar.ts";
 import { readCounty } from "./read/county.ts";
 import { shown } from "./shown.ts";
-import { stationOf } from "./terms/climate-terms.ts";
+import { placeOf } from "./terms/climate-terms.ts";
 import { climateZone, countyTerms, mapOf, zoneOf } from "./terms/zone-terms.ts";
 
 const LOCAL = preliminary("energy and moisture code");
@@ -204,7 +204,7 @@ const roofUnvented = cellFunction({
     source: "IRC 2021 Table R806.5, zone 6, read in a state code of that base",
   },
   run(a, tape) {
-    if (a.climateStation !== undefined) leastShareAboveDeck(stationOf(a.climateStation), tape);
+    if (a.climateStation !== undefined) leastShareAboveDeck(placeOf(a.climateStation, tape), tape);
     return unventedRoofR(zoneOf(a, mapOf(a.residentialCode), tape), tape);
   },
 });

@@ -1,5 +1,14 @@
 import { cToF, M_IN_FT } from "../../core/enclosure/air/si.ts";
-import { STATION_SOURCE, type Station, stations } from "../../core/enclosure/climate/stations.ts";
+import { leastDegreeDays } from "../../core/enclosure/climate/degree-days.ts";
+import { byDistance, stationBeside } from "../../core/enclosure/climate/nearest.ts";
+import {
+  NORMALS_SOURCE,
+  type NormalsPlace,
+  normals,
+  STATION_SOURCE,
+  type Station,
+  stations,
+} from "../../core/enclosure/climate/stations.ts";
 import { type MaterialFacts, materialFacts } from "../../core/enclosure/layers/material-list.ts";
 import { MATERIALS } from "../../core/enclosure/tables/materials.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
@@ -8,8 +17,9 @@ import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { text } from "../declare/scalar.ts";
 import { MATERIAL_DATA, R_UNIT } from "./heat.ts";
+import { readPoint } from "./read/coordinates.ts";
 import { findMaterial, nearMaterials } from "./read/material.ts";
-import { stateCode } from "./read/state.ts";
+import { placesOf } from "./read/station.ts";
 import { shown } from "./shown.ts";
 
 const find = (says: string) => optional(text({ says }), undefined, "all are listed");
@@ -64,41 +74,80 @@ const materials = cellFunction({
   },
 });
 
-const stationColumns = columnsOf<Station>(
-  ["station", "", (s) => s.name],
-  ["state", "", (s) => s.state],
-  ["elevation", "ft", (s) => s.elevationM / M_IN_FT],
-  ["degree-days", "F day", (s) => s.hdd65F],
-  ["design", "F", (s) => cToF(s.cold99C)],
-  ["zone", "", (s) => s.zone],
+/** A place with the station that stands nearest, where one is to be named. */
+interface ListedPlace {
+  readonly place: Station | NormalsPlace;
+  readonly nearest: string;
+  /** to that station, or from the point that was asked for */
+  readonly miles: number | "";
+}
+
+const hours = <T>(l: ListedPlace, of: (station: Station) => T) => (l.place.kind === "station" ? of(l.place) : "");
+
+const stationColumns = columnsOf<ListedPlace>(
+  ["station", "", (l) => l.place.name],
+  ["state", "", (l) => l.place.state],
+  ["elevation", "ft", (l) => hours(l, (s) => s.elevationM / M_IN_FT)],
+  ["degree-days", "F day", (l) => hours(l, (s) => s.hdd65F)],
+  ["design", "F", (l) => hours(l, (s) => cToF(s.cold99C))],
+  ["zone", "", (l) => l.place.zone],
+  ["holds", "", (l) => hours(l, () => "a year of hours") || "mean temperatures only"],
+  ["mean temperature", "F", (l) => cToF(l.place.tempC.reduce((sum, t) => sum + t, 0) / l.place.tempC.length)],
+  ["least degree-days", "F day", (l) => leastDegreeDays(l.place.tempC)],
+  ["latitude", "deg", (l) => l.place.latDeg],
+  ["longitude", "deg", (l) => l.place.lonDeg],
+  ["nearest with a year", "", (l) => l.nearest],
+  ["distance", "mi", (l) => l.miles],
 );
 
-function foundStations(words: string | undefined): readonly Station[] {
+/** How many stations a point of the map brings. */
+const NEAREST = 5;
+
+function foundStations(words: string | undefined): readonly ListedPlace[] {
+  const point = words === undefined ? undefined : readPoint(words);
+  if (point !== undefined) {
+    return byDistance(point)
+      .slice(0, NEAREST)
+      .map(({ station, miles }) => ({ place: station, nearest: "", miles }));
+  }
+  const places = words === undefined ? [...stations(), ...normals()] : placesOf(words);
+  if (places.length > 0) return places.map(listed);
   const all = stations();
-  if (words === undefined) return all;
-  const state = stateCode(words);
-  const wanted = words.toLowerCase().split(/[\s,]+/);
-  const fits = all.filter(
-    (s) => s.state === state || wanted.every((w) => `${s.name} ${s.state} ${s.wmo}`.toLowerCase().includes(w)),
-  );
-  if (fits.length > 0) return fits;
   throw new BadInput(
     `No station is called "${words}"`,
     `climate is kept for ${all.length} stations in ${new Set(all.map((s) => s.state)).size} states (${STATION_SOURCE})`,
-    "Use a city or a state, or leave the word out to see them all",
+    "Use a city, a state, or latitude and longitude such as 44.48 N 73.15 W, or leave the word out to see them all",
   );
+}
+
+function listed(place: Station | NormalsPlace): ListedPlace {
+  const near = place.kind === "normals" ? stationBeside(place) : undefined;
+  if (near === undefined) return { place, nearest: "", miles: "" };
+  return { place, nearest: `${near.station.name} ${near.station.state}`, miles: near.miles };
 }
 
 const climateStations = cellFunction({
   name: "CLIMATE_STATIONS",
   family: "Enclosure",
-  summary: "The stations whose climate is kept, with elevation, degree-days, winter design temperature and zone.",
-  params: { find: find("city, state or number of the station, such as VT; blank for all") },
+  summary:
+    "The stations whose climate is kept, with elevation, degree-days, winter design temperature and zone; by coordinates, the nearest ones.",
+  params: {
+    find: find(
+      "city, state or number of the station, such as VT, or latitude and longitude such as 44.48 N 73.15 W; blank for all",
+    ),
+  },
   placed: {},
-  returns: stationColumns.table("a row for each station"),
-  sources: [STATION_SOURCE, "Degree-days to base 65 F; zone as the companion of the weather file prints it"],
+  returns: stationColumns.table(
+    "a row for each station; states without one have their mean temperatures and the nearest station",
+  ),
+  sources: [
+    STATION_SOURCE,
+    `States without a station: ${NORMALS_SOURCE}; zone of the county by the Department of Energy's list of 2010; their latitude and longitude from memory, for the nearest station alone`,
+    "Degree-days to base 65 F; zone as the companion of the weather file prints it; distance along the great circle",
+  ],
   cautions: [
     "The design temperature is what 99 % of the hours of a typical year exceed, from the hours of the file: no code's or handbook's design value.",
+    "Least degree-days are those of the monthly means: at the 91 stations the true number is 0 to 265 F day more.",
   ],
   example: {
     args: { find: "Burlington VT" },

@@ -1,5 +1,6 @@
 import { M_IN_FT } from "../../core/enclosure/air/si.ts";
-import { STATION_SOURCE } from "../../core/enclosure/climate/stations.ts";
+import { normalsDegreeDays } from "../../core/enclosure/climate/degree-days.ts";
+import { NORMALS_SOURCE, STATION_SOURCE } from "../../core/enclosure/climate/stations.ts";
 import { heatLoss, lossPerDegree, yearlyHeatLoss } from "../../core/enclosure/loss/heat-loss.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
@@ -9,7 +10,7 @@ import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.
 import { optional } from "../declare/param.ts";
 import { number, quantity } from "../declare/scalar.ts";
 import { areaParts, areas } from "./areas.ts";
-import { stationOf } from "./terms/climate-terms.ts";
+import { placeOf } from "./terms/climate-terms.ts";
 
 const UA =
   "UA = sum(U A) + sum(psi L) + sum(chi); q = UA dT (ISO 13789:2017; ASHRAE Handbook Fundamentals 2021 ch. 18)";
@@ -85,9 +86,10 @@ function season(
       "Give them, or a row Degree days or Climate station",
     );
   }
-  const station = stationOf(a.climateStation);
-  const elevationFt = a.groundElevation ?? station.elevationM / M_IN_FT;
+  const station = placeOf(a.climateStation, tape);
+  const elevationFt = a.groundElevation ?? (station.kind === "station" ? station.elevationM / M_IN_FT : 0);
   if (a.degreeDays !== undefined) return { hdd65F: a.degreeDays, elevationFt };
+  if (station.kind === "normals") return { hdd65F: normalsDegreeDays(station, tape), elevationFt };
   tape?.step("HDD", `${station.name} ${station.state}, base 65 F`, station.hdd65F, "F day", STATION_SOURCE);
   return { hdd65F: station.hdd65F, elevationFt };
 }
@@ -100,12 +102,12 @@ const heatLossYear = cellFunction({
   placed: { degreeDays: ifGiven("degree days", "those of the climate station") },
   named: {
     climateStation: ifGiven("climate station"),
-    groundElevation: ifGiven("ground elevation", "that of the climate station, or sea level"),
+    groundElevation: ifGiven("ground elevation", "that of the climate station; sea level where it has none"),
   },
   returns: quantityOf("MMBtu/yr", "million Btu a year"),
   sources: [
     "Degree-day method: 24 HDD UA",
-    `Degree-days of stations: ${STATION_SOURCE}`,
+    `Degree-days of stations: ${STATION_SOURCE}; of states without one, least degree-days by monthly means: ${NORMALS_SOURCE}`,
     UA,
     "Air by elevation: ASHRAE Handbook Fundamentals 2021 ch. 1 eq. 3",
   ],

@@ -26,7 +26,7 @@ export interface Place {
 const HEADING = ["Basis", "Value", "Unit"];
 const NONE: Offers = { zone: undefined, stations: [], cautions: [], refused: [] };
 
-/** The climate zone of a county, and the stations of its state. The tables hold no distances, so the nearest of the stations is the reader's to pick. */
+/** The climate zone of a county, and the stations of its state. Which of them stands nearest is the reader's to pick. */
 export async function offersFor(
   { county, state, energyCode }: Place,
   functions: readonly CellFunction[],
@@ -43,25 +43,31 @@ export async function offersFor(
   const found = String(zone.outcome.value);
   const code = stateCode(state) ?? state;
   const listed = await ask("CLIMATE_STATIONS", [code, [HEADING, ["Headings", "no", ""]]]);
-  const stations = stationsOf(listed?.outcome, code, found);
-  const refused = stations.length > 0 ? [] : [noStation(code)];
+  const stations = stationsOf(listed?.outcome, found);
+  const refused = stations.length > 0 ? [] : [noStation(code, listed?.outcome)];
   return { zone: found, stations, cautions: zone.cautions, refused };
 }
 
-/** The function finds a word wherever it stands, so DE brings Denver too. */
-function stationsOf(outcome: Outcome | undefined, code: string, zone: string): Offers["stations"] {
-  if (!outcome?.ok || !isTable(outcome.value)) return [];
-  const rows: Table = outcome.value;
-  const stations = rows
-    .filter((row) => row[1] === code)
+/** Columns of CLIMATE_STATIONS that say what is held of a place, and which station stands nearest to one without a year. */
+const HOLDS = 6;
+const NEAREST = 11;
+
+const rowsOf = (outcome: Outcome | undefined): Table =>
+  outcome?.ok === true && isTable(outcome.value) ? outcome.value : [];
+const hasYear = (row: Table[number]) => row[HOLDS] === "a year of hours";
+
+function stationsOf(outcome: Outcome | undefined, zone: string): Offers["stations"] {
+  const stations = rowsOf(outcome)
+    .filter(hasYear)
     .map(([name, state, , , , own]) => ({ place: `${name} ${state}`, zone: String(own) }));
   return stations.sort((a, b) => Number(b.zone === zone) - Number(a.zone === zone) || a.place.localeCompare(b.place));
 }
 
-function noStation(code: string): Said {
+function noStation(code: string, outcome: Outcome | undefined): Said {
+  const near = [...new Set(rowsOf(outcome).flatMap((row) => (hasYear(row) ? [] : [String(row[NEAREST])])))];
   return {
     what: `No climate station is kept for ${code}`,
     why: "the stations stand in other states",
-    todo: "Pick one of a state beside it: CLIMATE_STATIONS lists them",
+    todo: `Pick one of a state beside it${near.length > 0 ? `, such as ${near.join(" or ")}` : ": CLIMATE_STATIONS lists them"}`,
   };
 }

@@ -265,24 +265,3 @@ describe("ROOF_UNVENTED", () => {
     expect(working("ROOF_UNVENTED", "4A").assumptions.join()).not.toMatch(/class II retarder itself/);
   });
 });
-
-describe("CLIMATE_STATIONS", () => {
-  test("finds by city, state in letters or name, and number", () => {
-    const names = (find: string) => (value("CLIMATE_STATIONS", find) as unknown[][]).map((r) => r[0]);
-    expect((value("CLIMATE_STATIONS") as unknown[][]).length).toBe(91);
-    expect(names("VT")).toEqual(["Burlington International Ap"]);
-    expect(names("Vermont")).toEqual(names("VT"));
-    expect(names("726170")).toEqual(names("VT"));
-    expect(names("portland")).toHaveLength(2);
-    expect(says("CLIMATE_STATIONS", "atlantis")).toMatch(/No station is called/);
-    // 99 % of the hours are warmer than -18.3 C.
-    expect((value("CLIMATE_STATIONS", "VT") as unknown[][])[0]).toEqual([
-      "Burlington International Ap",
-      "VT",
-      expect.closeTo(101 / 0.3048, 6),
-      7299,
-      expect.closeTo(-0.94, 2),
-      "5A",
-    ]);
-  });
-});

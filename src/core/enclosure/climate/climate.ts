@@ -15,7 +15,7 @@ export const MONTH_NAMES = [
   "Nov",
   "Dec",
 ] as const;
-const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+export const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const SECONDS_A_DAY = 86400;
 
 /** Outdoor means of a month. */

@@ -1,7 +1,7 @@
 import { OutOfRange, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { cToF } from "../air/si.ts";
-import type { Station } from "../climate/stations.ts";
+import type { Place } from "../climate/stations.ts";
 import { type Zone, zoneColumn, zoneName } from "../climate/zone.ts";
 import { DECK_RULE, UNVENTED_ROOF_CLAUSE, UNVENTED_ROOF_R } from "../tables/retarders.ts";
 
@@ -36,7 +36,7 @@ export function unventedRoofR(zone: Zone, tape?: Tape): number {
  * @returns share, 0 to 1
  * Source: IRC R806.5 5.1.4: 68 F inside, the mean of the three coldest months outside.
  */
-export function leastShareAboveDeck(station: Station, tape?: Tape): number {
+export function leastShareAboveDeck(station: Place, tape?: Tape): number {
   const coldest = [...station.tempC].sort((a, b) => a - b).slice(0, DECK_RULE.months);
   const outdoorF = cToF(coldest.reduce((sum, t) => sum + t, 0) / coldest.length);
   const share = Math.max(0, (DECK_RULE.deckF - outdoorF) / (DECK_RULE.indoorF - outdoorF));

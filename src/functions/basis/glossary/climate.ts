@@ -16,7 +16,7 @@ export const CLIMATE_TERMS = {
   "outdoor humidity": entry(humidity({ says: "relative humidity of the outdoor air" }), ["outdoor RH"]),
   "climate station": entry(
     airRows(
-      "outdoor climate: one cell with a station such as Burlington VT, or twelve rows of month, mean temperature and relative humidity",
+      "outdoor climate: one cell with a station such as Burlington VT or with latitude and longitude such as 44.48 N 73.15 W (the nearest station), or twelve rows of month, mean temperature and relative humidity",
       "a station such as Burlington VT, or the months",
     ),
     ["weather station"],

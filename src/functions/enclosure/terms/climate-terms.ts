@@ -1,6 +1,6 @@
 import { fToC } from "../../../core/enclosure/air/si.ts";
 import { type Climate, designClimate, rowsClimate, stationClimate } from "../../../core/enclosure/climate/climate.ts";
-import { STATION_SOURCE, type Station } from "../../../core/enclosure/climate/stations.ts";
+import { type NormalsPlace, STATION_SOURCE, type Station } from "../../../core/enclosure/climate/stations.ts";
 import { type IndoorAir, monthlyAir } from "../../../core/enclosure/moisture/indoor.ts";
 import type { MonthAir } from "../../../core/enclosure/moisture/wetting-year.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
@@ -9,7 +9,7 @@ import type { AirRow } from "../../basis/glossary/air-rows.ts";
 import { needed } from "../../basis/term.ts";
 import { readIndoor } from "../read/indoor.ts";
 import { checkMonths } from "../read/months.ts";
-import { readStation } from "../read/station.ts";
+import { readPlace, readStation } from "../read/station.ts";
 
 export const CLIMATE_PLACES = {
   climateStation: needed("climate station"),
@@ -19,10 +19,10 @@ export const CLIMATE_PLACES = {
 /** Temperature of the room where only its humidity is given: 20 C, that of ISO 13788. */
 const ROOM_C = 20;
 
-/** The station that a single name calls. @throws BadInput for rows of months */
-export function stationOf(rows: readonly AirRow[]): Station {
+/** The place that a single name calls: a station, or one with mean temperatures alone. @throws BadInput for rows of months */
+export function placeOf(rows: readonly AirRow[], tape?: Tape): Station | NormalsPlace {
   const [only] = rows;
-  if (only !== undefined && rows.length === 1 && only.temperature === undefined) return readStation(only.name);
+  if (only !== undefined && rows.length === 1 && only.temperature === undefined) return readPlace(only.name, tape);
   throw new BadInput(
     "The climate station is a table",
     "a station is wanted here",
@@ -42,7 +42,7 @@ export function airOfYear(
 function outdoor(rows: readonly AirRow[], oneWillDo: boolean, tape: Tape | undefined): Climate {
   const [only] = rows;
   if (only !== undefined && rows.length === 1 && only.temperature === undefined) {
-    const station = readStation(only.name);
+    const station = readStation(only.name, tape);
     tape?.assume(`climate of ${station.name} ${station.state}, elevation ${station.elevationM} m: ${STATION_SOURCE}`);
     return stationClimate(station);
   }
