@@ -7,29 +7,44 @@ import { registry } from "../../../functions/registry.ts";
 import { explain } from "../../../functions/run/invoke.ts";
 import { type Evaluation, Evaluator } from "../engine/evaluate.ts";
 import { whyError } from "../engine/sentences.ts";
+import { checkText } from "./check.ts";
 import { print, quietly } from "./quietly.ts";
 
 const USAGE = `Usage:
   npm run -s cell -- '=${NAMESPACE}.LENGTH("12 ft 6 in")'      prints the value as JSON
   npm run -s cell -- --working '=...'             prints the value and its working
   npm run -s cell -- --file formulas.txt          one formula a line; # starts a comment; - reads standard input
+  npm run -s cell -- --check cases.txt            formulas and what is expected of them, all else prose:
+      =SILL.WIND_PRESSURE(115, 30, "B")
+      expect 20.1 psf within 0.05                 (half of the last digit where nothing is said)
+      expect "text", expect refusal "above 60", expect caution "map of the same edition"
+      back =SILL.NAME(ANSWER)                     a formula on the exact answer of the one above
+      let Basis = {"Basis","Value";"wind speed",115}
 In a shell, keep the formula in single quotes and write a foot mark as '\\'' or as ft.`;
 
 interface Task {
   readonly formulas: readonly string[];
   readonly working: boolean;
+  /** a text of cases to check, instead of formulas */
+  readonly cases?: string;
+}
+
+/** A file's text, or what comes on standard input. */
+function textOf(file: string): string {
+  return readFileSync(file === "-" ? 0 : file, "utf8");
 }
 
 function readTask(args: readonly string[]): Task | undefined {
   const rest = [...args];
   const working = rest[0] === "--working" && rest.shift() !== undefined;
   if (rest[0] === "--file" && rest.length === 2) {
-    const lines = readFileSync(rest[1] === "-" ? 0 : String(rest[1]), "utf8").split(/\r?\n/);
+    const lines = textOf(String(rest[1])).split(/\r?\n/);
     return {
       working,
       formulas: lines.map((line) => line.trim()).filter((line) => line !== "" && !line.startsWith("#")),
     };
   }
+  if (rest[0] === "--check" && rest.length === 2) return { working, formulas: [], cases: textOf(String(rest[1])) };
   const formula = rest[0];
   return rest.length === 1 && formula !== undefined && formula.trim() !== "" && !formula.startsWith("--")
     ? { working, formulas: [formula.trim()] }
@@ -81,6 +96,14 @@ async function main(): Promise<number> {
     return 2;
   }
   const evaluator = new Evaluator(registry);
+  if (task.cases !== undefined) {
+    const { passed, failed } = await checkText(task.cases, evaluator);
+    evaluator.dispose();
+    await print(
+      `${failed.map(({ line, says }) => `line ${line}: ${says}\n`).join("")}${passed} hold, ${failed.length} fail\n`,
+    );
+    return failed.length === 0 && passed > 0 ? 0 : 1;
+  }
   const lines: string[] = [];
   let failed = false;
   for (const formula of task.formulas) {
