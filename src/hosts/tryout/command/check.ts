@@ -24,7 +24,9 @@ type Line =
 
 type Expected =
   | { readonly kind: "number"; readonly value: number; readonly unit: string; readonly within: number }
-  | { readonly kind: "text" | "refusal" | "caution"; readonly text: string };
+  | { readonly kind: "text"; readonly text: string }
+  | { readonly kind: "refusal"; readonly text: string }
+  | { readonly kind: "caution"; readonly text: string };
 
 const NUMBER = /^expect (-?\d[\d.,]*(?:e[-+]?\d+)?)(?: ([^"]*?))??(?: within (\d[\d.]*(?:e[-+]?\d+)?))?$/i;
 const WORDS = /^expect (?:(refusal|caution) )?"(.*)"$/;
