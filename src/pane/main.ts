@@ -10,13 +10,14 @@ import { FunctionsView } from "./functions/functions.ts";
 import { afterPause } from "./parts/idle.ts";
 import type { PaneContext, View } from "./parts/view.ts";
 import { SiteView } from "./site/site.ts";
+import { TemplatesView } from "./templates/templates.ts";
 import { TypingStrip } from "./typing/strip.ts";
 import { WorkingView } from "./working/working.ts";
 
 export interface PaneOptions {
   /** functions to show; all of the registry unless told */
   readonly functions?: readonly CellFunction[];
-  /** id of the view to start with: "working", "cautions", "functions" or "site" */
+  /** id of the view to start with: "working", "cautions", "functions", "templates" or "site" */
   readonly view?: string;
   /** address of the folder that holds the help pages, with its "/" at the end, where the host's page has one beside it */
   readonly help?: string;
@@ -78,7 +79,13 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
   const typing = new TypingStrip(pane);
   const working = new WorkingView(pane);
   const functions = new FunctionsView(pane);
-  const views: readonly View[] = [working, new CautionsView(pane), functions, new SiteView(pane)];
+  const views: readonly View[] = [
+    working,
+    new CautionsView(pane),
+    functions,
+    new TemplatesView(pane),
+    new SiteView(pane),
+  ];
   let inSight: View = views.find((v) => v.id === options.view) ?? working;
 
   const ledgerPause = afterPause(LEDGER_PAUSE_MS, () => inSight.refresh());

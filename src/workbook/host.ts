@@ -54,6 +54,8 @@ export interface Host {
    * @param name as in `templates`
    */
   insertTemplate?(name: string): Promise<InsertedTemplate>;
+  /** Writes a template into a file of its own, with its values; returns what to tell the user. */
+  templateFile?(name: string): Promise<string>;
   /** A text of ours that is kept in the workbook itself and travels with it; undefined where there is none. */
   kept?(key: string): Promise<string | undefined>;
   /** Keeps a text in the workbook; "" takes it out. */

@@ -1,4 +1,12 @@
-import { type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import {
+  type IWorkbookData,
+  isNodeEnv,
+  LifecycleService,
+  LifecycleStages,
+  LocaleType,
+  LogLevel,
+  Univer,
+} from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
@@ -50,6 +58,8 @@ export class HeadlessWorkbook {
     this.#univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
     this.api = FUniver.newAPI(this.#univer);
     this.api.createWorkbook(data(this.#unit));
+    // In a browser's worker the engine waits to be told that it is drawn before it calculates.
+    if (!isNodeEnv()) this.#univer.__getInjector().get(LifecycleService).stage = LifecycleStages.Rendered;
     followNames(this.#univer);
     recorder.follow(this.#univer, sheetNames(this.#univer));
     this.#endKeeping = keepInStep(this.api, this.ledger);

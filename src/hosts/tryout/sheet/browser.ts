@@ -36,6 +36,7 @@ import { readNamed, readReference, writeBasis } from "./names.ts";
 import { scanSheets } from "./scan.ts";
 import { freeSheetName, putTable, putTemplate, rangeOfName } from "./sheets.ts";
 import { offerOurNames } from "./suggest.ts";
+import { saveTemplate } from "./template-file.ts";
 import { followTyping } from "./typing.ts";
 
 /** The real spreadsheet in a page, with our functions, as a host of the pane. */
@@ -249,6 +250,12 @@ export class TryOutSheet implements Host {
     return this.#replace((unit) => workbookSnapshot(this.#template, unit));
   }
 
+  /** Puts a workbook with nothing in it in its place. */
+  openBlank(): Promise<void> {
+    const sheet = { name: "Sheet1", says: "", widths: [], rows: [] };
+    return this.#replace((unit) => workbookSnapshot({ name: "Workbook", sheets: [sheet], names: [] }, unit));
+  }
+
   async #replace(data: (unit: string) => Partial<IWorkbookData>, kept: WorkbookFile["kept"] = {}): Promise<void> {
     await this.ready;
     this.#api.disposeUnit(this.#workbook().getId());
@@ -272,6 +279,10 @@ export class TryOutSheet implements Host {
     if (first !== undefined) this.#sheet(first)?.activate();
     await this.calculated();
     return done;
+  }
+
+  templateFile(name: string): Promise<string> {
+    return saveTemplate(name);
   }
 
   async kept(key: string): Promise<string | undefined> {

@@ -1,10 +1,10 @@
 import { VERSION } from "../../../workbook/version.ts";
 import type { TryOutSheet } from "./browser.ts";
+import { download } from "./download.ts";
 import { drafts } from "./drafts.ts";
 
 /** Work is kept as a draft after this long without a change, in milliseconds. */
 const DRAFT_PAUSE_MS = 1_500;
-const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 /** What the bar above the sheet does: workbooks from files and into them, and a draft of the work. */
 export class Files {
@@ -31,7 +31,9 @@ export class Files {
     if (draft === undefined) return;
     await this.#sheet.openFile(draft.file);
     this.#unsaved = true;
-    this.#say(`Your work of ${new Date(draft.kept).toLocaleString()} is open again. Start anew brings the demo back.`);
+    this.#say(
+      `Your work of ${new Date(draft.kept).toLocaleString()} is open again. Open the demo brings the demo back.`,
+    );
   }
 
   async open(chosen: File): Promise<void> {
@@ -60,14 +62,16 @@ export class Files {
     });
   }
 
-  /** Back to the demo. */
-  async startAnew(): Promise<void> {
+  /** Back to the demo, or to a workbook with nothing in it. */
+  async startAnew(what: "demo" | "blank"): Promise<void> {
     if (!this.#mayLeave()) return;
     await this.#tried(async () => {
       await drafts.forget().catch(() => {});
-      await this.#sheet.openDemo();
+      await (what === "demo" ? this.#sheet.openDemo() : this.#sheet.openBlank());
       this.#unsaved = false;
-      return "The demo is open.";
+      return what === "demo"
+        ? "The demo is open."
+        : "A new workbook is open: Templates in the pane has sheets to start from.";
     });
   }
 
@@ -98,14 +102,4 @@ export class Files {
       this.#say("This browser keeps no draft of your work here: save it as a file before you leave.");
     }
   }
-}
-
-function download(name: string, bytes: Uint8Array): void {
-  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: TYPE }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser reads the file after the click.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }

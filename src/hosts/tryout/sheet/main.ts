@@ -31,10 +31,11 @@ const files = new Files(sheet, (sentence) => {
 await files.resume();
 const chooser = find("chooser") as HTMLInputElement;
 const actions: Readonly<Record<string, () => unknown>> = {
+  blank: () => files.startAnew("blank"),
   open: () => chooser.click(),
   save: () => files.save(false),
   values: () => files.save(true),
-  anew: () => files.startAnew(),
+  anew: () => files.startAnew("demo"),
 };
 for (const [id, action] of Object.entries(actions)) find(id).addEventListener("click", action);
 chooser.addEventListener("change", async () => {
