@@ -4,7 +4,7 @@ import { changesOf, parseRange, rangeText } from "../../src/workbook/named-rows.
 test.each([
   ["Site!$A$3:$C$9", { first: { sheet: "Site", row: 2, column: 0 }, rows: 7, columns: 3 }],
   ["'Site basis'!$AA$1:$AC$2", { first: { sheet: "Site basis", row: 0, column: 26 }, rows: 2, columns: 3 }],
-  ["'Bob''s: site'!$B$4:$B$4", { first: { sheet: "Bob's: site", row: 3, column: 1 }, rows: 1, columns: 1 }],
+  ["'Bob''s: site'!$B$4", { first: { sheet: "Bob's: site", row: 3, column: 1 }, rows: 1, columns: 1 }],
 ])("%s is read and written the same", (text, range) => {
   expect(parseRange(text)).toEqual(range);
   expect(rangeText(range)).toBe(text);

@@ -1,10 +1,12 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
 import { type Host, MOST_READ, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
+import { keep, kept } from "./kept.ts";
 import { firstCellOf, readName, writeBasis } from "./names.ts";
 import { placeImage } from "./place-image.ts";
 import { runInExcel } from "./run.ts";
 import { calculateCells, scanWorkbook } from "./scan.ts";
+import { insertTemplate } from "./template/insert.ts";
 import { writeSheet } from "./write-sheet.ts";
 
 /** Several events come with one movement of the selection; the pane is told once, after this many milliseconds. */
@@ -49,6 +51,10 @@ export function excelHost(ledger: Ledger): Host {
     writeBasis: (rows) => runInExcel((context) => writeBasis(context, rows)),
     placeImage: (near, image) =>
       runInExcel(async (context) => placeImage(await existingSheet(context, near.sheet), near, image)),
+    templates: async () => (await import(/* webpackChunkName: "templates" */ "../../templates/summaries.ts")).summaries,
+    insertTemplate,
+    kept,
+    keep,
   };
 }
 

@@ -1,7 +1,7 @@
 import { afterEach, expect, test, vi } from "vitest";
 import { excelHost } from "../../../src/hosts/excel/host.ts";
 import { Ledger } from "../../../src/workbook/ledger.ts";
-import { FakeWorkbook } from "./workbook.ts";
+import { FakeWorkbook } from "./stand-in/book.ts";
 
 afterEach(() => {
   vi.unstubAllGlobals();
@@ -100,7 +100,7 @@ test("without the name a sheet is made, beside a user's own of that name, and th
   expect(book.names.get("Basis")).toBe("='Site basis (2)'!$A$1:$C$3");
   expect(book.active.sheet).toBe("Site basis (2)");
   expect((await host.readName?.("Basis"))?.rows).toEqual(rows.map((row) => row.slice(0, 3)));
-  expect(book.sheet("Site basis (2)")?.at("B3")).toEqual({ formula: "=1+1", value: "=1+1" });
+  expect(book.sheet("Site basis (2)")?.at("B3")).toMatchObject({ value: "=1+1", text: true });
 });
 
 test("a name left of a deleted sheet is given to the new one", async () => {
