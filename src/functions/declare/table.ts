@@ -117,7 +117,8 @@ function asRange(raw: RawArgument, at: string): readonly (readonly Raw[])[] {
 /** A row is blank when nothing is in it, or nothing but the zeros that stand for blanks beside a blank name. */
 function blankRow(line: readonly Raw[], facts: readonly ColumnFacts[], order: readonly number[]): boolean {
   if (line.every(isBlank)) return true;
-  const names = facts.some((f, i) => f.kind === "text" && !f.optional && (order[i] ?? -1) >= 0);
+  const isName = (f: ColumnFacts) => f.kind === "text" || (f.kind === "choice" && f.choices?.includes("0") !== true);
+  const names = facts.some((f, i) => isName(f) && !f.optional && (order[i] ?? -1) >= 0);
   return names && line.every((cell) => isBlank(cell) || cell === 0);
 }
 
