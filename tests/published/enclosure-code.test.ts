@@ -4,11 +4,11 @@ import { stations } from "../../src/core/enclosure/climate/stations.ts";
 import { zoneFromDegreeDays } from "../../src/core/enclosure/climate/zone.ts";
 import { framedWall } from "../../src/core/enclosure/layers/framed.ts";
 import { uFactor } from "../../src/core/enclosure/layers/u-factor.ts";
-import { codeValue } from "../../src/core/enclosure/loss/energy-code.ts";
+import { codeValue, knownOf } from "../../src/core/enclosure/loss/energy-code.ts";
 import { retarderRule, type Stud } from "../../src/core/enclosure/moisture/retarder.ts";
 import { unventedRoofR } from "../../src/core/enclosure/moisture/unvented-roof.ts";
 import { COUNTY_ZONES } from "../../src/core/enclosure/tables/counties.ts";
-import type { CodeEdition, CodeKind } from "../../src/core/enclosure/tables/energy-code.ts";
+import { CODE_COLUMNS, type CodeEdition, type CodeKind } from "../../src/core/enclosure/tables/energy-code.ts";
 import { Tape } from "../../src/core/kit/tape.ts";
 import { readZone } from "../../src/functions/basis/glossary/zone.ts";
 import { readCounty } from "../../src/functions/enclosure/read/county.ts";
@@ -32,9 +32,46 @@ describe("energy code", () => {
       return;
     }
     expect(got).toBe(wanted);
-    if (r.confidence === "found") expect(tape.cautions).toEqual([]);
-    else if (r.part !== "window" && r.part !== "skylight") expect(tape.cautions.join()).toContain("from memory");
+    if (r.confidence === "found") {
+      expect(tape.cautions).toEqual([]);
+      expect(tape.steps.at(-1)?.clause).toContain("read in a print");
+    } else if (r.part !== "window" && r.part !== "skylight") {
+      expect(tape.cautions.join()).toMatch(/from memory|not read in this edition, but the same/);
+    }
   });
+
+  // A cell is called checked where, and only where, prints on both sides hold it.
+  const zones = (text: string) => text.split(" ");
+  const before = rows("enclosure-energy-code-before.csv");
+  const same = (a: string | undefined, b: string) => a === b || (a !== "" && Number(a) === Number(b));
+  const readLater = (kind: string, part: string, zone: string, after: CodeEdition, figure: string) =>
+    CODE_COLUMNS.filter((c) => c.kind === kind && c.part === part).some((c) =>
+      (["2018", "2021"] as const).some(
+        (later) =>
+          later > after &&
+          zones(c.read[later] ?? "").includes(zone) &&
+          Object.entries(c.byZones).some(([keys, cell]) => zones(keys).includes(zone) && same(cell, figure)),
+      ),
+    );
+  const shared = CODE_COLUMNS.flatMap((c) =>
+    (["2012", "2015", "2018"] as const).flatMap((edition) =>
+      c.editions.includes(edition)
+        ? Object.entries(c.byZones).flatMap(([keys, figure]) =>
+            zones(keys).map((zone) => ({ c, edition, zone, figure })),
+          )
+        : [],
+    ),
+  );
+  test.each(shared.map((cell) => [`${cell.edition} ${cell.c.kind} ${cell.c.part} zone ${cell.zone}`, cell] as const))(
+    "how %s is known",
+    (_name, { c, edition, zone, figure }) => {
+      const earlier = before.filter((r) => r.kind === c.kind && r.part === c.part && r.zone === zone);
+      const onBothSides =
+        earlier.some((r) => same(r.printed, figure)) && readLater(c.kind, c.part, zone, edition, figure);
+      const read = zones(c.read[edition] ?? "").includes(zone);
+      expect(knownOf(c, edition, zone)).toBe(read ? "read" : onBothSides ? "checked" : "memory");
+    },
+  );
 });
 
 describe("vapor retarder tables", () => {

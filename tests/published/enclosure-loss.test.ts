@@ -4,12 +4,16 @@ import { type GroundKind, groundLoss } from "../../src/core/enclosure/loss/groun
 import { JUNCTIONS } from "../../src/core/enclosure/tables/thermal-bridges.ts";
 import { rows } from "./rows.ts";
 
-describe("slabs and basements", () => {
+describe("slabs, basements and crawl spaces", () => {
   const cases = rows("enclosure-ground.csv");
   test.each(cases.map((r) => [`${r.kind} ${r.insulation} ${r.depth} ${r.unit}`, r] as const))("%s", (_name, r) => {
     const { kind = "", insulation = "", depth, printed, unit } = r;
-    const wallFt2 = kind === "basement" ? 100 * Number(depth) : undefined;
-    const loss = () => groundLoss({ kind: kind as GroundKind, perimeterFt: 100, wallFt2, insulation }, 1, 0);
+    const areaFt2 = kind === "basement" ? 100 * Number(depth) : kind.includes("crawl") ? 500 : undefined;
+    const loss = () => groundLoss({ kind: kind as GroundKind, perimeterFt: 100, areaFt2, insulation }, 1, 0);
+    if (unit === "floor U") {
+      expect(loss()).toEqual({ btuH: Number(printed) * 500, fFactor: "" });
+      return;
+    }
     if (unit === "F") {
       expect(loss().fFactor).toBe(Number(printed));
       return;
@@ -17,7 +21,7 @@ describe("slabs and basements", () => {
     // Where only the wall is printed the sum is refused, and says so.
     const slab = cases.find((c) => c.insulation === insulation && c.depth === depth && c.unit === "F");
     if (slab === undefined) expect(loss).toThrow(/slab factor is not printed/);
-    else expect(loss().btuH).toBeCloseTo(Number(printed) * (wallFt2 ?? 0) + Number(slab.printed) * 100, 9);
+    else expect(loss().btuH).toBeCloseTo(Number(printed) * (areaFt2 ?? 0) + Number(slab.printed) * 100, 9);
   });
 });
 

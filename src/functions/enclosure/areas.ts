@@ -1,6 +1,6 @@
 import type { AreaPart } from "../../core/enclosure/loss/heat-loss.ts";
 import { optional } from "../declare/param.ts";
-import { quantity, text } from "../declare/scalar.ts";
+import { number, quantity, text } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
 
 const columns = {
@@ -18,11 +18,22 @@ const columns = {
     undefined,
     "",
   ),
+  SHGC: optional(
+    number({
+      says: "solar heat gain coefficient of a window, for UA_CODE",
+      above: 0,
+      max: 1,
+      source: "a share of the sun's heat, 0 to 1",
+      heads: ["solar heat gain", "solar heat gain coefficient"],
+    }),
+    undefined,
+    "",
+  ),
 };
 
 export type AreaRow = RowOf<typeof columns>;
 
-/** The areas table: part, area, U, and the part of the code's table. */
+/** The areas table: part, area, U, the part of the code's table, and of windows the solar heat gain. */
 export const areas = () => table(columns, { says: "parts of the enclosure, one row each", maxRows: 1000 });
 
 export function areaParts(rows: readonly AreaRow[]): readonly AreaPart[] {

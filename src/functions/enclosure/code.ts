@@ -1,8 +1,7 @@
 import { countyZone } from "../../core/enclosure/climate/county.ts";
-import { codeParts, codeValue } from "../../core/enclosure/loss/energy-code.ts";
+import { codeParts, codeSources, codeValue } from "../../core/enclosure/loss/energy-code.ts";
 import { type RetarderRow, retarderClass, retarderRule, SHEATHINGS } from "../../core/enclosure/moisture/retarder.ts";
 import { leastShareAboveDeck, unventedRoofR } from "../../core/enclosure/moisture/unvented-roof.ts";
-import { CODE_EDITIONS, CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
 import { DECK_RULE, RETARDER_CLAUSE, UNVENTED_ROOF_CLAUSE } from "../../core/enclosure/tables/retarders.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
 import { cellFunction, numberOrText, preliminary, quantityOf, textOf } from "../declare/cell-function.ts";
@@ -52,7 +51,7 @@ const uCode = cellFunction({
   placed: codeTerms,
   named: countyTerms,
   returns: numberOrText("Btu/(h ft2 F)", "greatest U-factor (F of a slab edge), or NR where there is none"),
-  sources: CODE_EDITIONS.map((e) => CODE_SOURCE[e].U) as [string, ...string[]],
+  sources: codeSources("U"),
   cautions: [LOCAL],
   example: {
     args: { part: "wood wall", climateZone: "4C", energyCode: "Washington 2021" },
@@ -71,7 +70,7 @@ const rCode = cellFunction({
   placed: codeTerms,
   named: countyTerms,
   returns: numberOrText("h ft2 F/Btu", 'least R; "13+5" is cavity and continuous, "20 or 13+5" a choice'),
-  sources: CODE_EDITIONS.filter((e) => e !== "Washington 2021").map((e) => CODE_SOURCE[e].R) as [string, ...string[]],
+  sources: codeSources("R"),
   cautions: [LOCAL],
   example: {
     args: { part: "ceiling", climateZone: "5", energyCode: "2018" },

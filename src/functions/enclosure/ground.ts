@@ -1,5 +1,5 @@
 import { GROUND_KINDS, type GroundLoss, groundLoss } from "../../core/enclosure/loss/ground.ts";
-import { BASEMENT_SOURCE, SLAB_SOURCE } from "../../core/enclosure/tables/ground.ts";
+import { BASEMENT_SOURCE, CRAWL_SOURCE, OPEN_FLOOR_SOURCE, SLAB_SOURCE } from "../../core/enclosure/tables/ground.ts";
 import { needed } from "../basis/term.ts";
 import { cellFunction, preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
@@ -13,17 +13,36 @@ const columns = columnsOf<GroundLoss>(["heat loss", "Btu/h", (r) => r.btuH], ["F
 const heatLossGround = cellFunction({
   name: "HEATLOSS_GROUND",
   family: "Enclosure",
-  summary: "Heat that a slab on grade or a basement loses to the ground, by printed edge factors.",
+  summary: "Heat that a slab on grade, a basement or a crawl space loses, by printed factors.",
   params: {
     kind: choice(GROUND_KINDS, {
       says: "what stands on or in the ground",
-      also: { "slab on grade": "slab", "slab-on-grade": "slab", "unheated slab": "slab" },
+      also: {
+        "slab on grade": "slab",
+        "slab-on-grade": "slab",
+        "unheated slab": "slab",
+        crawl: "crawl space",
+        crawlspace: "crawl space",
+        "heated crawl space": "crawl space",
+        "conditioned crawl space": "crawl space",
+        "open crawlspace": "open crawl space",
+        "exposed floor": "open crawl space",
+        piers: "open crawl space",
+      },
     }),
     perimeter: length("ft", { says: "length of the edge outdoors", above: 0, max: 1e5 }),
-    area: optional(quantity("ft2", { says: "area of basement walls below grade", above: 0, max: 1e6 }), undefined, ""),
+    area: optional(
+      quantity("ft2", {
+        says: "area of basement walls below grade, or of the floor over a crawl space",
+        above: 0,
+        max: 1e6,
+      }),
+      undefined,
+      "",
+    ),
     insulation: optional(
       text({
-        says: "insulation: R-10 2 ft vertical, R-10 4 ft horizontal (slab); R-19 interior, R-10 exterior (basement); none",
+        says: "insulation: R-10 2 ft vertical, R-10 4 ft horizontal (slab); R-19 interior, R-10 exterior (basement); R-19 perimeter (crawl space); R-30 floor (open crawl space); none",
       }),
       "none",
       "no insulation",
@@ -32,9 +51,9 @@ const heatLossGround = cellFunction({
   placed: { indoorTemperature: needed("indoor temperature"), outdoorTemperature: needed("outdoor temperature") },
   oneRow: true,
   returns: columns.table("one row"),
-  sources: [SLAB_SOURCE, BASEMENT_SOURCE],
+  sources: [SLAB_SOURCE, BASEMENT_SOURCE, CRAWL_SOURCE, OPEN_FLOOR_SOURCE],
   assumptions: [
-    "Only printed rows are used; crawl spaces have none here: take their walls and floor as parts of HEATLOSS.",
+    "Only printed rows are used. Vented and unheated crawl spaces under an insulated floor have none here: take the floor as a part of HEATLOSS.",
   ],
   cautions: [preliminary("heat loss")],
   example: {
@@ -53,7 +72,7 @@ const heatLossGround = cellFunction({
     const ground = {
       kind: a.kind,
       perimeterFt: a.perimeter,
-      wallFt2: a.area,
+      areaFt2: a.area,
       insulation: readGroundInsulation(a.insulation),
     };
     const loss = groundLoss(ground, a.indoorTemperature, a.outdoorTemperature, tape);

@@ -5,6 +5,7 @@ import {
   NATURAL_METHODS,
   naturalCfm,
 } from "../../core/enclosure/loss/air-leakage.ts";
+import { codeSources } from "../../core/enclosure/loss/energy-code.ts";
 import { NATURAL_RULE } from "../../core/enclosure/tables/air.ts";
 import { CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
@@ -113,7 +114,7 @@ const airCode = cellFunction({
   named: { climateZone, ...countyTerms, energyCode: orElse("energy code") },
   oneRow: true,
   returns: verdict.table("one row"),
-  sources: [CODE_SOURCE["2021"].ACH50, CODE_SOURCE["New York 2025"].ACH50, "Other editions from memory"],
+  sources: codeSources("ACH50"),
   cautions: [AIR_CAUTION],
   example: {
     args: { airTightness: 2.6, climateZone: "6A", energyCode: "2021" },

@@ -1,6 +1,5 @@
-import { codeParts } from "../../core/enclosure/loss/energy-code.ts";
+import { codeParts, codeSources } from "../../core/enclosure/loss/energy-code.ts";
 import { type UaRow, uaAgainstCode } from "../../core/enclosure/loss/ua-code.ts";
-import { CODE_EDITIONS, CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { orElse } from "../basis/term.ts";
 import { cellFunction, preliminary } from "../declare/cell-function.ts";
@@ -18,6 +17,8 @@ const columns = columnsOf<UaRow>(
   ["code U", "Btu/(h ft2 F)", (r) => r.codeU],
   ["code UA", "Btu/(h F)", (r) => r.codeUa],
   ["verdict", "", (r) => r.verdict],
+  ["SHGC", "", (r) => r.shgc],
+  ["code SHGC", "", (r) => r.codeShgc],
 );
 
 const PARTS = codeParts("U").filter((p) => p !== "SHGC" && !p.includes("slab edge"));
@@ -40,12 +41,18 @@ function codePartOf(row: AreaRow): string {
 const uaCode = cellFunction({
   name: "UA_CODE",
   family: "Enclosure",
-  summary: "Whole-house trade-off: U A of every part against the energy code's, with the total and the verdict.",
+  summary:
+    "Whole-house trade-off: U A of every part against the energy code's, windows by their mean U and SHGC, with the total and the verdict.",
   params: { areas: areas() },
   placed: { climateZone, energyCode: orElse("energy code") },
   named: countyTerms,
-  returns: columns.table("a row for each part, then the total with the verdict"),
-  sources: ["IECC R402.1.5 (total UA alternative)", ...CODE_EDITIONS.map((e) => CODE_SOURCE[e].U)],
+  returns: columns.table(
+    "a row for each part, the means of parts that share one of the code's, then the total with the verdict",
+  ),
+  sources: [
+    "IECC R402.1.5 (total UA alternative); R402.3.1 and R402.3.2 (U and SHGC of fenestration by area)",
+    ...codeSources("U"),
+  ],
   cautions: [preliminary("energy code")],
   example: {
     args: {
@@ -65,7 +72,13 @@ const uaCode = cellFunction({
     source: "Washington State Energy Code 2021, WAC 51-11R-40211: U 0.056 and 0.30; sums by exact arithmetic",
   },
   run(a, tape) {
-    const parts = a.areas.map((r) => ({ name: r.part, areaFt2: r.area, u: r.U, codePart: codePartOf(r) }));
+    const parts = a.areas.map((r) => ({
+      name: r.part,
+      areaFt2: r.area,
+      u: r.U,
+      codePart: codePartOf(r),
+      shgc: r.SHGC,
+    }));
     const rows = uaAgainstCode(parts, zoneOf(a, mapOf(a.energyCode), tape), a.energyCode, tape);
     return shown(columns, rows, tape, { symbol: "UA", rule: "each part, then the total", clause: "IECC R402.1.5" });
   },

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { countyZone } from "../../../src/core/enclosure/climate/county.ts";
 import { stations } from "../../../src/core/enclosure/climate/stations.ts";
 import { zoneFromDegreeDays } from "../../../src/core/enclosure/climate/zone.ts";
-import { codeParts, codeValue } from "../../../src/core/enclosure/loss/energy-code.ts";
+import { codeParts, codeSource, codeValue } from "../../../src/core/enclosure/loss/energy-code.ts";
 import { codeExteriorShare } from "../../../src/core/enclosure/moisture/exterior-share.ts";
 import { retarderClass, retarderRule } from "../../../src/core/enclosure/moisture/retarder.ts";
 import { leastShareAboveDeck, unventedRoofR } from "../../../src/core/enclosure/moisture/unvented-roof.ts";
@@ -130,12 +130,24 @@ describe("U_CODE and R_CODE", () => {
     const seen = new Set<string>();
     for (const c of CODE_COLUMNS) {
       for (const zone of Object.keys(c.byZones).flatMap((z) => z.split(" "))) {
-        const key = [c.edition, c.kind, c.part, zone].join("|");
-        expect(seen.has(key), key).toBe(false);
-        seen.add(key);
+        for (const edition of c.editions) {
+          const key = [edition, c.kind, c.part, zone].join("|");
+          expect(seen.has(key), key).toBe(false);
+          seen.add(key);
+        }
       }
     }
     expect(cautions("U_CODE", "mass wall", "5A")).toMatch(/from memory/);
+    expect(cautions("R_CODE", "floor", "5A", "2015")).toMatch(/not read in this edition, but the same in prints/);
+    expect(cautions("R_CODE", "floor", "5A", "2018")).not.toMatch(/This cell/);
+    expect(working("R_CODE", "floor", "5A", "2015").steps.at(-1)?.clause).toMatch(/R402.1.2, not read in this edition/);
+    // 63 cells of R: ceiling 4 of 9, wall 4, mass 6, floor 7, basement 3, slab 9, crawl 4 stand on both sides.
+    expect(codeSource("R", "2012")).toBe(
+      "IECC 2012 Table R402.1.1 (of 63 cells 37 the same in prints of an earlier and a later edition, 26 from memory)",
+    );
+    expect(codeSource("R", "2018")).toBe("IECC/IRC 2018 Table R402.1.2 (N1102.1.2) (read in a print)");
+    expect(codeSource("U", "2024")).toBeUndefined();
+    expect(says("U_CODE", "window", "5A", "2024")).toMatch(/no U table of that edition is kept.*2021/);
     expect(cautions("U_CODE", "wood wall", "5A")).not.toMatch(/from memory/);
     expect(says("R_CODE", "ceiling", "5A", "Washington 2021")).toMatch(/Use one of these editions: .*2021/);
     expect(says("U_CODE", "wood wall", "1A", "Washington 2021")).toMatch(

@@ -125,7 +125,7 @@ describe("THERMAL_BRIDGES", () => {
 });
 
 describe("HEATLOSS_GROUND", () => {
-  const slab = { kind: "slab", perimeterFt: 100, wallFt2: undefined, insulation: "R-10 2 ft vertical" } as const;
+  const slab = { kind: "slab", perimeterFt: 100, areaFt2: undefined, insulation: "R-10 2 ft vertical" } as const;
 
   test("goes with the edge and the difference of temperature", () => {
     fc.assert(
@@ -151,9 +151,46 @@ describe("HEATLOSS_GROUND", () => {
     expect(says("HEATLOSS_GROUND", "basement", 100, 900, "R-19 interior", 70, 20)).toMatch(/9 ft below grade/);
     expect(says("HEATLOSS_GROUND", "basement", 100, 100, "R-19 interior", 70, 20)).toMatch(/1 ft below grade/);
     // 5 ft deep takes the row of 3.5 ft, whose U is the larger.
-    const deep = groundLoss({ kind: "basement", perimeterFt: 100, wallFt2: 500, insulation: "R-19 interior" }, 1, 0);
+    const deep = groundLoss({ kind: "basement", perimeterFt: 100, areaFt2: 500, insulation: "R-19 interior" }, 1, 0);
     expect(deep.btuH).toBeCloseTo(0.041 * 500 + 64, 9);
     expect(says("HEATLOSS_GROUND", "basement", 100, 700, "R-7 interior", 70, 20)).toMatch(/not in the table/);
+  });
+
+  test("a crawl space goes by the floor's area and the difference of temperature, and by nothing else", () => {
+    const crawl = { kind: "crawl space", perimeterFt: 400, insulation: "R-19 perimeter" } as const;
+    fc.assert(
+      fc.property(positive(5000), fc.integer({ min: 1, max: 80 }), (areaFt2, dT) => {
+        const one = groundLoss({ ...crawl, areaFt2 }, 70, 70 - dT).btuH;
+        expect(one).toBeCloseTo(0.075 * areaFt2 * dT, 6);
+        expect(groundLoss({ ...crawl, areaFt2, perimeterFt: 500 }, 70, 70 - dT).btuH).toBe(one);
+        const open = groundLoss({ ...crawl, kind: "open crawl space", insulation: "R-19 floor", areaFt2 }, 70, 70 - dT);
+        expect(open.btuH).toBeCloseTo(0.062 * areaFt2 * dT, 6);
+      }),
+    );
+  });
+
+  test("a crawl space: its words, its assumptions, and what it refuses", () => {
+    expect(value("HEATLOSS_GROUND", "crawlspace", 130, 1000, "R19 perimeter", 70, 20)).toEqual([
+      [expect.closeTo(3750, 9), ""],
+    ]);
+    expect(value("HEATLOSS_GROUND", "piers", 130, 1000, "r-30, joists", 70, 20)).toEqual([
+      [expect.closeTo(2000, 9), ""],
+    ]);
+    expect(working("HEATLOSS_GROUND", "crawl", 130, 1000, "R-19 edge", 70, 20).assumptions.join()).toMatch(
+      /heated plenum/,
+    );
+    expect(working("HEATLOSS_GROUND", "exposed floor", 130, 1000, "R-19 floor", 70, 20).steps.at(-1)?.clause).toMatch(
+      /exposed floors/,
+    );
+    expect(says("HEATLOSS_GROUND", "crawl space", 130, 1000, "R-19 floor", 70, 20)).toMatch(
+      /Use one of: R-11 perimeter/,
+    );
+    expect(says("HEATLOSS_GROUND", "crawl space", 130, null, "R-19 perimeter", 70, 20)).toMatch(/area of the floor/);
+    // A circle of 130 ft has 1,345 ft2.
+    expect(says("HEATLOSS_GROUND", "crawl space", 130, 1350, "R-19 perimeter", 70, 20)).toMatch(
+      /even a round one.*1345/,
+    );
+    expect(says("HEATLOSS_GROUND", "crawl space", 130, 1344, "R-19 perimeter", 70, 20)).toBe("");
   });
 });
 
@@ -239,8 +276,8 @@ describe("UA_CODE", () => {
       fc.property(positive(3000), positive(500), fc.double({ min: 0.01, max: 0.2, noNaN: true }), (wall, glass, u) => {
         const rows = uaAgainstCode(
           [
-            { name: "w", areaFt2: wall, u, codePart: "wood wall" },
-            { name: "g", areaFt2: glass, u: 0.3, codePart: "window" },
+            { name: "w", areaFt2: wall, u, codePart: "wood wall", shgc: undefined },
+            { name: "g", areaFt2: glass, u: 0.3, codePart: "window", shgc: undefined },
           ],
           zone,
           "Washington 2021",
@@ -248,7 +285,7 @@ describe("UA_CODE", () => {
         const total = rows.at(-1);
         expect(total?.ua).toBeCloseTo(wall * u + glass * 0.3, 9);
         expect(total?.codeUa).toBeCloseTo(wall * 0.056 + glass * 0.3, 9);
-        expect((total?.u ?? 0) * (total?.areaFt2 ?? 0)).toBeCloseTo(total?.ua ?? 0, 9);
+        expect((total?.u ?? 0) * (total?.areaFt2 ?? 0)).toBeCloseTo(Number(total?.ua), 9);
         expect(total?.verdict.startsWith("met")).toBe((total?.ua ?? 0) <= (total?.codeUa ?? 0));
         expect(rows[0]?.verdict).toBe(u <= 0.056 ? "within the code's U" : "above the code's U");
       }),
@@ -277,6 +314,71 @@ describe("UA_CODE", () => {
     expect(steps.find((s) => s.symbol === "U window")?.value).toBeCloseTo(0.27, 12);
     expect(says("UA_CODE", [["turret", 100, 0.05]], "5A")).toMatch(/code part of turret in row 1/);
     expect(says("UA_CODE", [["window", 100, 0.5]], "1A", "2018")).toMatch(/U of window is "NR"/);
+  });
+
+  const HEADS = ["part", "area", "U", "SHGC"];
+  const windows = (east: number | null, west: number | null) => [
+    HEADS,
+    ["wall", 1000, 0.05, null],
+    ["east window", 100, 0.3, east],
+    ["west window", 300, 0.26, west],
+  ];
+
+  test("windows are held to the code by their means weighted by area, U and SHGC side by side", () => {
+    // IECC 2018 zone 4: U 0.32, SHGC 0.40. Means: (30 + 78) / 400 and (30 + 132) / 400.
+    const rows = value("UA_CODE", windows(0.3, 0.44), "4A", "2018") as unknown[][];
+    expect(rows.map((r) => r[0])).toEqual(["wall", "east window", "west window", "window, mean by area", "total"]);
+    expect(rows[3]).toEqual([
+      "window, mean by area",
+      400,
+      expect.closeTo(0.27, 12),
+      "",
+      0.32,
+      "",
+      "within the code's U; above the code's SHGC",
+      expect.closeTo(0.405, 12),
+      0.4,
+    ]);
+    expect(rows.at(-1)?.[6]).toMatch(/^met, .* under the code; SHGC not met$/);
+    // The row of means is no part of the sum.
+    expect(rows.at(-1)?.[3]).toBeCloseTo(50 + 30 + 78, 9);
+    const met = value("UA_CODE", windows(0.3, 0.43), "4A", "2018") as unknown[][];
+    expect(met[3]?.[6]).toBe("within the code's U; within the code's SHGC");
+    expect(met.at(-1)?.[6]).toMatch(/under the code$/);
+  });
+
+  test("the mean of SHGC lies between the least and the greatest, and does not move with the scale of the areas", () => {
+    const part = (areaFt2: number, shgc: number) => ({ name: "w", areaFt2, u: 0.3, codePart: "window", shgc });
+    const share = fc.double({ min: 0.05, max: 0.9, noNaN: true });
+    fc.assert(
+      fc.property(positive(500), positive(500), share, share, positive(10), (a, b, x, y, scale) => {
+        const mean = (k: number) =>
+          Number(uaAgainstCode([part(k * a, x), part(k * b, y)], readZone("5A"), "2018").at(-2)?.shgc);
+        expect(mean(1)).toBeGreaterThanOrEqual(Math.min(x, y) - 1e-12);
+        expect(mean(1)).toBeLessThanOrEqual(Math.max(x, y) + 1e-12);
+        expect(mean(scale)).toBeCloseTo(mean(1), 9);
+      }),
+    );
+  });
+
+  test("SHGC: none asked in the north, one lacking is refused, an edition without it is said", () => {
+    expect((value("UA_CODE", windows(0.5, 0.5), "6A", "2018") as unknown[][])[3]?.[6]).toMatch(/no SHGC is asked/);
+    expect(says("UA_CODE", windows(0.3, null), "4A", "2018")).toMatch(/west window has no SHGC/);
+    expect(cautions("UA_CODE", windows(0.3, 0.3), "4C", "Washington 2021")).toMatch(/SHGC of .* is not kept/);
+    expect(says("UA_CODE", windows(30, 40), "4A", "2018")).toMatch(/SHGC/);
+    const one = value("UA_CODE", [HEADS, ["window", 10, 0.3, 0.2]], "4A", "2018") as unknown[][];
+    expect(one).toHaveLength(3);
+    expect(
+      says(
+        "UA_CODE",
+        [
+          ["east window", 0, 0.3],
+          ["west window", 0, 0.3],
+        ],
+        "4A",
+        "2018",
+      ),
+    ).toMatch(/have no area/);
   });
 });
 

@@ -58,3 +58,32 @@ export const BASEMENTS: readonly BasementRow[] = [
   basement("R-12 exterior", 3.5, 0.057, undefined),
   basement("R-12 exterior", 7, 0.05, undefined),
 ];
+
+/**
+ * Floors over crawl spaces, U in Btu/(h ft2 F) of floor. Washington Administrative Code 51-11C-61051 (public law, text of 2022). Crawl space: one used as a heated
+ * plenum, insulated at its perimeter from the rim joist down and 24 in inward on the ground cover. Open crawl space: a wood joist floor over outdoor air.
+ */
+export const CRAWL_SOURCE = "Washington Administrative Code 51-11C-61051 Table A105.1(2)";
+export const OPEN_FLOOR_SOURCE = "Washington Administrative Code 51-11C-61051, exposed floors, wood joists";
+
+export interface FloorRow {
+  readonly kind: "crawl space" | "open crawl space";
+  readonly insulation: string;
+  readonly u: number;
+}
+
+const crawl = (insulation: string, u: number): FloorRow => ({ kind: "crawl space", insulation, u });
+const open = (insulation: string, u: number): FloorRow => ({ kind: "open crawl space", insulation, u });
+
+export const FLOORS: readonly FloorRow[] = [
+  crawl("R-11 perimeter", 0.085),
+  crawl("R-19 perimeter", 0.075),
+  crawl("R-30 perimeter", 0.069),
+  open("R-11 floor", 0.088),
+  open("R-15 floor", 0.076),
+  open("R-19 floor", 0.062),
+  open("R-21 floor", 0.057),
+  open("R-25 floor", 0.051),
+  open("R-30 floor", 0.04),
+  open("R-38 floor", 0.034),
+];
