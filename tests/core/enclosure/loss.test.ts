@@ -179,7 +179,7 @@ describe("HEATLOSS_GROUND", () => {
     expect(working("HEATLOSS_GROUND", "crawl", 130, 1000, "R-19 edge", 70, 20).assumptions.join()).toMatch(
       /heated plenum/,
     );
-    expect(working("HEATLOSS_GROUND", "exposed floor", 130, 1000, "R-19 floor", 70, 20).steps.at(-1)?.clause).toMatch(
+    expect(working("HEATLOSS_GROUND", "exposed floor", 130, 1000, "R-19 floor", 70, 20).steps[0]?.clause).toMatch(
       /exposed floors/,
     );
     expect(says("HEATLOSS_GROUND", "crawl space", 130, 1000, "R-19 floor", 70, 20)).toMatch(
