@@ -24,9 +24,14 @@ export function onTheTape(value: Cell | Table, unit: string): string | undefined
   return formatLength(unit === "ft" ? value * 12 : value, 16);
 }
 
-/** A table that scrolls by itself, reachable by keyboard. */
-export function tableOf(rows: Table, label: string, columns?: readonly ResultColumn[]): TemplateResult {
-  const drawn = rows.slice(0, ROWS_DRAWN);
+/** A table that scrolls by itself, reachable by keyboard. @param most rows that are drawn */
+export function tableOf(
+  rows: Table,
+  label: string,
+  columns?: readonly ResultColumn[],
+  most = ROWS_DRAWN,
+): TemplateResult {
+  const drawn = rows.slice(0, most);
   const more = rows.length - drawn.length;
   return html`<div class="sw-scroll" role="region" tabindex="0" aria-label=${label}>
     <table class="sw-table">

@@ -59,6 +59,9 @@ export interface PictureActions {
   /** undefined where the host takes no images */
   readonly place: ((picture: PictureBase, number: number) => void) | undefined;
   readonly copy: (picture: PictureBase) => void;
+  readonly print: (picture: PictureBase) => void;
+  /** into a file, where the host takes no images */
+  readonly save: (picture: PictureBase) => void;
 }
 
 /** A place in the sheet that an argument came from. */
@@ -174,7 +177,7 @@ function step(s: Step): TemplateResult {
   </li>`;
 }
 
-function picture(p: PictureBase, number: number, { place, copy }: PictureActions): TemplateResult {
+function picture(p: PictureBase, number: number, { place, copy, print, save }: PictureActions): TemplateResult {
   if (!isDrawn(p)) return html`<p class="sw-picture">${p.alt}</p>`;
   return html`<figure class="sw-picture">
     <div class="sw-drawing" aria-hidden="true" ${fitted(p)}></div>
@@ -182,7 +185,12 @@ function picture(p: PictureBase, number: number, { place, copy }: PictureActions
     <p class="sw-actions">
       <button type="button" class="sw-plain" @click=${enlarge}>Enlarge</button>
       <button type="button" class="sw-plain" @click=${() => copy(p)}>Copy picture</button>
-      ${place === undefined ? nothing : html`<button type="button" class="sw-plain" @click=${() => place(p, number)}>Place picture in the sheet</button>`}
+      <button type="button" class="sw-plain" @click=${() => print(p)}>Print</button>
+      ${
+        place === undefined
+          ? html`<button type="button" class="sw-plain" @click=${() => save(p)}>Save picture</button>`
+          : html`<button type="button" class="sw-plain" @click=${() => place(p, number)}>Place picture in the sheet</button>`
+      }
     </p>
     <dialog class="sw-large" aria-label=${p.alt}>
       <form method="dialog"><button type="submit">Close</button></form>

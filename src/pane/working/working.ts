@@ -1,17 +1,20 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import type { Cell } from "../../core/kit/tape.ts";
+import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import type { ShownArgument } from "../../functions/run/arguments.ts";
 import type { Working } from "../../functions/run/invoke.ts";
 import { addressText, columnLetters, type Host } from "../../workbook/host.ts";
 import type { CellAddress, LedgerCall } from "../../workbook/ledger.ts";
 import { copyImage, imageOf } from "../drawings/image.ts";
 import { copy } from "../parts/clipboard.ts";
+import { saveFile } from "../parts/files.ts";
 import { copyText, isTable, shownCell } from "../parts/numbers.ts";
 import type { PaneContext, View } from "../parts/view.ts";
 import { argumentTexts, isName, referenceStart } from "./argument-places.ts";
 import { type Call, callsOf, namesIn, spillsOver } from "./calls.ts";
 import { errorIn, noteFor } from "./cell-notes.ts";
+import { printPicture } from "./print.ts";
 import {
   type ArgumentLink,
   errorBox,
@@ -124,7 +127,7 @@ export class WorkingView implements View {
     return html`<article class="sw-call ${order === 0 ? "" : "sw-inner"}">
       <h3><span class="sw-name">${fn.name}</span></h3>
       <p class="sw-quiet">${fn.summary}</p>
-      ${working === undefined ? nothing : pictures(working, this.#pictureActions(fn.name, order, state.address))}
+      ${working === undefined ? nothing : pictures(working, this.#pictureActions(fn, working, order, state.address))}
       ${result(fn, outcome, working)}
       <p class="sw-actions">
         ${outcome.ok ? html`<button type="button" class="sw-plain" @click=${() => this.#copy(copyText(outcome.value))}>Copy ${isTable(outcome.value) ? "table" : "value"}</button>` : nothing}
@@ -187,14 +190,21 @@ export class WorkingView implements View {
     return undefined;
   }
 
-  #pictureActions(name: string, order: number, address: CellAddress): PictureActions {
+  #pictureActions(fn: CellFunction, working: Working, order: number, address: CellAddress): PictureActions {
     const { host } = this.#pane;
+    const { name } = fn;
     const place = host?.placeImage?.bind(host);
     const cell = `${columnLetters(address.column)}${address.row + 1}`;
     return {
       copy: async (picture) => {
         const copied = await copyImage(picture, name);
         this.#pane.announce(copied ? "Picture copied" : "The clipboard takes no pictures here");
+      },
+      print: (picture) => printPicture(fn, working, picture, addressText(address)),
+      save: async (picture) => {
+        const { png } = await imageOf(picture, name);
+        saveFile(`${name} ${cell}.png`, `data:image/png;base64,${png}`);
+        this.#pane.announce("The picture is saved as a file");
       },
       place:
         place &&
