@@ -1,7 +1,6 @@
 import { html, nothing, render } from "lit-html";
-import type { CellFunction } from "../functions/declare/cell-function.ts";
+import type { FunctionList } from "../functions/families.ts";
 import { pageOf } from "../functions/find/help-place.ts";
-import { registry } from "../functions/registry.ts";
 import { type Explainer, explained } from "../functions/run/tables-on-demand.ts";
 import type { Host } from "../workbook/host.ts";
 import type { CellAddress } from "../workbook/ledger.ts";
@@ -15,8 +14,8 @@ import { TypingStrip } from "./typing/strip.ts";
 import { WorkingView } from "./working/working.ts";
 
 export interface PaneOptions {
-  /** functions to show; all of the registry unless told */
-  readonly functions?: readonly CellFunction[];
+  /** functions to show */
+  readonly functions: FunctionList;
   /** id of the view to start with: "working", "cautions", "functions", "templates" or "site" */
   readonly view?: string;
   /** address of the folder that holds the help pages, with its "/" at the end, where the host's page has one beside it */
@@ -37,6 +36,8 @@ export interface Pane {
 
 /** How long the ledger must be quiet before the view in sight is made anew, in milliseconds. */
 const LEDGER_PAUSE_MS = 120;
+const NOT_LOADED =
+  "The functions could not be loaded: they are fetched from where the add-in came from. Check the connection, then open this view again.";
 /** How long a message stays in sight, in milliseconds. */
 const MESSAGE_MS = 6000;
 
@@ -44,15 +45,24 @@ const MESSAGE_MS = 6000;
  * Puts the pane into `element`. The page brings `styles.css` along. A host may come later through `attach`.
  * Light and dark follow the system, or `data-theme="light"` or `"dark"` on `element` or above it.
  */
-export function mountPane(element: HTMLElement, host?: Host, options: PaneOptions = {}): Pane {
+export function mountPane(element: HTMLElement, host: Host | undefined, options: PaneOptions): Pane {
+  const list = options.functions;
   let current: Host | undefined;
   let selection: CellAddress | undefined;
   let drawing = false;
+  let loading = false;
   let message = "";
   let letGo: (() => void)[] = [];
 
   const pane: PaneContext = {
-    functions: options.functions ?? registry,
+    names: list.names,
+    get functions() {
+      return list.loaded;
+    },
+    get whole() {
+      return list.whole;
+    },
+    loadAll,
     explain: options.explainer ?? explained,
     get host() {
       return current;
@@ -115,6 +125,21 @@ export function mountPane(element: HTMLElement, host?: Host, options: PaneOption
     next.selection().then(select, () => select(undefined));
     inSight.refresh();
     redraw();
+  }
+
+  /** Each view that needs all functions asks for them; what arrives is drawn once. */
+  function loadAll(): void {
+    if (list.whole || loading) return;
+    loading = true;
+    list
+      .loadAll()
+      .then(
+        () => inSight.refresh(),
+        () => pane.announce(NOT_LOADED),
+      )
+      .finally(() => {
+        loading = false;
+      });
   }
 
   function show(id: string): void {

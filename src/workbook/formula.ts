@@ -1,5 +1,5 @@
 import { NAMESPACE } from "../functions/declare/cell-function.ts";
-import { registry } from "../functions/registry.ts";
+import { functionNames, idOf } from "../functions/declare/names.ts";
 
 /** How Excel stores a function of ours in a file, and shows it while the add-in is away; a copy may have a workbook number in front. */
 const STORED = new RegExp(String.raw`(?:\[\d+\]!)?_xldudf_${NAMESPACE}_([A-Za-z][A-Za-z0-9]*)`, "gi");
@@ -9,8 +9,8 @@ const QUOTED = /("(?:[^"]|"")*"|'(?:[^']|'')*')/;
 /** A cell with the sign for all that its formula has spilled: B2# */
 const SPILL_REFERENCE = /\$?[A-Z]{1,3}\$?\d+#/i;
 
-const nameOf = new Map(registry.map((fn) => [fn.id.toUpperCase(), fn.name]));
-const idOf = new Map(registry.map((fn) => [fn.name, fn.id]));
+const known: ReadonlySet<string> = new Set(functionNames);
+const nameOf = new Map(functionNames.map((name) => [idOf(name), name]));
 
 /** Whether a cell's content is a formula that calls a function of ours, in either spelling. */
 export function callsOurs(formula: unknown): formula is string {
@@ -33,8 +33,8 @@ export function asTyped(formula: string): string {
 /** The formula with each of our names as a file holds it: SILL.WIND_KZ -> _xldudf_SILL_WINDKZ */
 export function asStored(formula: string): string {
   return replaced(formula, TYPED, (typed, name) => {
-    const id = idOf.get(name.toUpperCase());
-    return id === undefined ? typed : `_xldudf_${NAMESPACE}_${id}`;
+    const upper = name.toUpperCase();
+    return known.has(upper) ? `_xldudf_${NAMESPACE}_${idOf(upper)}` : typed;
   });
 }
 
@@ -47,7 +47,7 @@ export function ourNames(formula: string): string[] {
 
 /** The first name behind our namespace that no function has. */
 export function unknownName(formula: string): string | undefined {
-  return ourNames(formula).find((name) => !idOf.has(name));
+  return ourNames(formula).find((name) => !known.has(name));
 }
 
 function isFormula(content: unknown): content is string {

@@ -47,7 +47,7 @@ test("the cell that a table comes from", () => {
 
 test("a cell without a call says why and what to do", () => {
   const note = (formula: string, value: string | number | undefined) =>
-    noteFor({ formula, value, names: namesIn(formula), functions: samples });
+    noteFor({ formula, value, names: namesIn(formula), known: samples.map((fn) => fn.name) });
   expect(note("", undefined).what).toBe("This cell is empty.");
   expect(note("=A1", 3).what).toBe("This cell holds no Sillwork function.");
   expect(note("=SILL.WIND_PUHS(1)", "#NAME?").why).toBe("The nearest name is SILL.WIND_PUSH.");
@@ -63,7 +63,7 @@ test("errors that a cell shows", () => {
 });
 
 test("a cell that takes a basis which is not there is sent to Site; another unknown name is not", () => {
-  const facts = { value: "#NAME?", names: ["WIND_PUSH"], functions: samples };
+  const facts = { value: "#NAME?", names: ["WIND_PUSH"], known: samples.map((fn) => fn.name) };
   expect(noteFor({ ...facts, formula: "=SILL.WIND_PUSH(Basis)" }).todo).toBe("Make it in Site.");
   expect(noteFor({ ...facts, formula: "=SILL.WIND_PUSH(Speed)" }).todo).toMatch(/Check the spelling/);
 });

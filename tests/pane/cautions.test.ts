@@ -22,7 +22,7 @@ function filled(calls: readonly (readonly [CellAddress, readonly RawArgument[]])
 
 /** @param formula of the first cell, where the ledger alone cannot tell */
 function reviewed(ledger: Ledger, formula?: string) {
-  const survey = new Survey(samples);
+  const survey = new Survey(() => samples);
   const entries = ledger.entries();
   const [first] = entries;
   survey.start(entries, first === undefined || formula === undefined ? new Map() : new Map([[first, formula]]));
@@ -77,7 +77,7 @@ test("a survey works in slices and remembers what it has worked out", () => {
       return push.run(args, tape);
     },
   };
-  const survey = new Survey([counting]);
+  const survey = new Survey(() => [counting]);
   survey.start(ledger.entries());
   let slices = 0;
   while (!survey.done) {
@@ -101,7 +101,7 @@ test("the worksheet has four columns throughout, says every sentence and whether
     [cell(4), [50, 10, "B"]],
     [cell(5), [100, 1, "X"]],
   ]);
-  const survey = new Survey(samples);
+  const survey = new Survey(() => samples);
   survey.start(ledger.entries());
   survey.work(() => true);
   const waiting = [cell(9)];
@@ -150,7 +150,7 @@ test("two editions of one standard in a workbook are a caution with the cells of
     const args = [30, ...Array<null>(edition.params.length - 2).fill(null), basis];
     ledger.record(cell(row), { id: edition.id, args, outcome: invoke(edition, args) });
   });
-  const survey = new Survey([edition]);
+  const survey = new Survey(() => [edition]);
   survey.start(ledger.entries());
   survey.work(() => true);
   const gathering = new Gathering();

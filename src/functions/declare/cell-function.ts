@@ -1,5 +1,6 @@
 import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
 import { BASIS_PLACE } from "./basis-place.ts";
+import { idOf } from "./names.ts";
 import type { OptionalParam, Param, TermParam } from "./param.ts";
 
 /** Set by the build of a trial copy, which may stand in one Excel beside the installed add-in. */
@@ -195,7 +196,7 @@ export function cellFunction<
   if (d.placed !== undefined) params.push({ name: "basis", param: BASIS_PLACE });
   return {
     name: d.name,
-    id: d.name.replaceAll("_", ""),
+    id: idOf(d.name),
     family: d.family,
     summary: d.summary,
     params,

@@ -1,8 +1,8 @@
-import { registry } from "../../functions/registry.ts";
+import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { type ExcelFunction, excelFunction } from "./functions.ts";
 import { ledger, searches } from "./session.ts";
 
-/** Every function as Excel calls it, by its id. */
-export const calculations: ReadonlyMap<string, ExcelFunction> = new Map(
-  registry.map((fn) => [fn.id, excelFunction(fn, ledger, searches.answer)]),
-);
+/** Functions as Excel calls them, by their ids. */
+export function calculationsOf(functions: readonly CellFunction[]): ReadonlyMap<string, ExcelFunction> {
+  return new Map(functions.map((fn) => [fn.id, excelFunction(fn, ledger, searches.answer)]));
+}

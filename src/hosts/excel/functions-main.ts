@@ -1,21 +1,24 @@
-/** What Excel loads first: the ids of all functions, since it calls those of an opened workbook as soon as they are there. The calculations follow. */
+/** What Excel loads first: the ids of all functions, since it calls those of an opened workbook as soon as they are there. A family follows at its first call. */
+import { FAMILY_FOLDERS, type FamilyFolder, functionNames, idOf, NAMES } from "../../functions/declare/names.ts";
+import { families } from "./families.ts";
 import type { ExcelFunction } from "./functions.ts";
 import { associateLate } from "./late-functions.ts";
-
-/** Written by the build from the declarations. */
-declare const SILLWORK_IDS: readonly string[];
 
 const inOffice = typeof CustomFunctions !== "undefined" && typeof Office !== "undefined";
 
 if (inOffice) {
-  const loadNow = associateLate(CustomFunctions, SILLWORK_IDS, loadCalculations, hostError);
-  document.documentElement.dataset.functions = String(SILLWORK_IDS.length);
-  loadNow();
+  for (const family of FAMILY_FOLDERS) {
+    associateLate(CustomFunctions, NAMES[family].map(idOf), () => loadCalculations(family), hostError);
+  }
+  document.documentElement.dataset.functions = String(functionNames.length);
 }
 
-async function loadCalculations(): Promise<ReadonlyMap<string, ExcelFunction>> {
-  const { calculations } = await import(/* webpackChunkName: "calculations" */ "./calculations.ts");
-  return calculations;
+async function loadCalculations(family: FamilyFolder): Promise<ReadonlyMap<string, ExcelFunction>> {
+  const [{ calculationsOf }, functions] = await Promise.all([
+    import(/* webpackChunkName: "calculations" */ "./calculations.ts"),
+    families.load(family),
+  ]);
+  return calculationsOf(functions);
 }
 
 function hostError(sentence: string): Error {

@@ -1,7 +1,6 @@
 import { sentence } from "../../core/kit/refusal.ts";
 import type { Cell } from "../../core/kit/tape.ts";
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
-import { registry } from "../../functions/registry.ts";
 import type { Outcome } from "../../functions/run/invoke.ts";
 import { type Answer, answered } from "../../functions/run/tables-on-demand.ts";
 import { parseAddress } from "../../workbook/host.ts";
@@ -17,20 +16,6 @@ export type ExcelFunction = (...given: unknown[]) => ExcelResult | Promise<Excel
 /** The part of `CustomFunctions` that is there as soon as office.js is loaded, in Excel or out of it. */
 export interface Association {
   associate(id: string, fn: ExcelFunction): void;
-}
-
-/**
- * Tells Excel which code belongs to which id of functions.json.
- * @returns how many functions were associated
- */
-export function associateFunctions(
-  to: Association,
-  ledger: Ledger,
-  answer: Answer = answered,
-  functions: readonly CellFunction[] = registry,
-): number {
-  for (const fn of functions) to.associate(fn.id, excelFunction(fn, ledger, answer));
-  return functions.length;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Association, ExcelFunction } from "./functions.ts";
 
-/** Loads the calculations; a promise that fails may be asked again. */
+/** Loads what calculates; a promise that fails may be asked again. */
 export type LoadFunctions = () => Promise<ReadonlyMap<string, ExcelFunction>>;
 
 /** What a cell is told when the calculations cannot be fetched. */
@@ -11,14 +11,13 @@ const NOT_LOADED =
  * Tells Excel every id at once, before the calculations are there: what registers is small, what calculates is not. A call that comes early waits for them;
  * from then on calls answer at once.
  * @param fails makes the host's own error of a sentence
- * @returns what loads the calculations without waiting for a call
  */
 export function associateLate(
   to: Association,
   ids: readonly string[],
   load: LoadFunctions,
   fails: (sentence: string) => Error,
-): () => void {
+): void {
   let loaded: ReadonlyMap<string, ExcelFunction> | undefined;
   let loading: Promise<ReadonlyMap<string, ExcelFunction>> | undefined;
   const once = () => {
@@ -42,8 +41,6 @@ export function associateLate(
       return once().then((functions) => (functions.get(id) as ExcelFunction)(...kept));
     });
   }
-  // What fails here fails again, with its sentence, where a cell waits for it.
-  return () => void once().catch(() => {});
 }
 
 /** Excel need not keep the invocation object until a late call is made, so what is read of it is read now. */

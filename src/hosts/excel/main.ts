@@ -3,12 +3,13 @@ import "../../pane/styles.css";
 import "./taskpane.css";
 import { mountPane } from "../../pane/main.ts";
 import { associateCommands } from "./commands.ts";
+import { families } from "./families.ts";
 import { excelHost } from "./host.ts";
 import { ledger, officeLoaded, searches } from "./session.ts";
 import { watchWorkbook } from "./watch.ts";
 
 const page = document.documentElement;
-const pane = mountPane(element("pane"), undefined, { explainer: searches.explain, help: "help/" });
+const pane = mountPane(element("pane"), undefined, { functions: families, explainer: searches.explain, help: "help/" });
 
 if (officeLoaded) Office.onReady(({ host }) => start(host));
 

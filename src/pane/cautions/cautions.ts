@@ -36,7 +36,7 @@ export class CautionsView implements View {
 
   constructor(pane: PaneContext) {
     this.#pane = pane;
-    this.#survey = new Survey(pane.functions);
+    this.#survey = new Survey(() => pane.functions);
   }
 
   refresh(): void {

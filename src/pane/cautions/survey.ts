@@ -30,14 +30,14 @@ const REMEMBERED = 20_000;
  * function and arguments is remembered.
  */
 export class Survey {
-  readonly #functions: readonly CellFunction[];
+  readonly #functions: () => readonly CellFunction[];
   readonly #findings = new Map<string, Finding>();
   readonly #ofCall = new WeakMap<LedgerCall, Finding>();
   #entries: readonly LedgerEntry[] = [];
   #formulas: ReadonlyMap<LedgerEntry, string> = new Map();
   #cells: SurveyedCell[] = [];
 
-  constructor(functions: readonly CellFunction[]) {
+  constructor(functions: () => readonly CellFunction[]) {
     this.#functions = functions;
   }
 
@@ -69,8 +69,8 @@ export class Survey {
       const formula = this.#formulas.get(entry);
       const calls =
         formula === undefined
-          ? latestCalls(entry.calls, this.#functions)
-          : callsOf(formula, entry.calls, this.#functions);
+          ? latestCalls(entry.calls, this.#functions())
+          : callsOf(formula, entry.calls, this.#functions());
       this.#cells.push({ address: entry.address, calls: calls.map((c) => ({ ...this.#find(c), fn: c.fn })) });
       if (!mayGoOn()) return;
     }

@@ -31,7 +31,7 @@ export async function look(host: Host): Promise<Looked> {
         address,
         error,
         formula,
-        said: noteFor({ formula, value: error, names: [], functions: [] }),
+        said: noteFor({ formula, value: error, names: [], known: [] }),
       })),
     unread: scan.unread.map(({ sheet, says }) => `${sheet}: ${says}`),
   };

@@ -36,6 +36,7 @@ export class FunctionsView implements View {
 
   /** Cells that a preview has read may hold something else now. */
   refresh(): void {
+    this.#pane.loadAll();
     const fn = this.#open;
     if (fn !== undefined && !fn.heavy && this.#tried !== undefined) void this.#try(this.#tried.formula, false);
     this.#pane.redraw();
@@ -63,6 +64,7 @@ export class FunctionsView implements View {
       <label class="sw-hidden" for="sw-search">Find a function</label>
       <input id="sw-search" type="search" placeholder="Find: wind, dew point, sheets …" autocomplete="off"
         .value=${live(this.#query)} @input=${(e: Event) => this.#find((e.target as HTMLInputElement).value)}>
+      ${this.#pane.whole ? nothing : html`<p class="sw-quiet">Loading the functions …</p>`}
       ${
         this.#query.trim() !== ""
           ? found.length === 0

@@ -18,6 +18,13 @@ export interface View {
 
 /** What a view may ask of the pane. */
 export interface PaneContext {
+  /** the name of every function */
+  readonly names: readonly string[];
+  /** whether `functions` are all of them */
+  readonly whole: boolean;
+  /** Loads those that are not there yet; the view in sight is refreshed when they are. */
+  loadAll(): void;
+  /** the functions that are loaded, among them each that a cell here has called */
   readonly functions: readonly CellFunction[];
   readonly host: Host | undefined;
   readonly selection: CellAddress | undefined;

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { TermName } from "../../functions/basis/glossary/index.ts";
+import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { addressText } from "../../workbook/host.ts";
 import { BASIS_NAME, SITE_SHEET } from "../../workbook/named-rows.ts";
 import type { PaneContext, View } from "../parts/view.ts";
@@ -16,7 +17,7 @@ export class SiteView implements View {
   readonly label = "Site";
   readonly #pane: PaneContext;
   readonly #drafts = new Map<TermName, string>();
-  readonly #assumed: ReadonlyMap<TermName, string>;
+  #assumed: ReadonlyMap<TermName, string> | undefined;
   readonly #offers: OfferPart;
   readonly #open = new Map<string, boolean>();
   #uses: ReadonlyMap<TermName, number> = new Map();
@@ -26,23 +27,23 @@ export class SiteView implements View {
 
   constructor(pane: PaneContext) {
     this.#pane = pane;
-    const terms = SITE_GROUPS.flatMap((group) => group.terms);
-    this.#assumed = new Map(terms.map((term) => [term, assumedOf(term, entryOf(term).omitted, pane.functions)]));
     this.#offers = new OfferPart(pane, (term, text) => this.#draft(term, text));
   }
 
   refresh(): void {
+    this.#pane.loadAll();
     void this.#read();
   }
 
   async #read(): Promise<void> {
-    const { host, functions } = this.#pane;
-    if (host?.readName === undefined) return;
+    const { host, functions, whole } = this.#pane;
+    if (host?.readName === undefined || !whole) return;
     const turn = ++this.#turn;
     try {
       const held = heldIn(await host.readName(BASIS_NAME));
       if (turn !== this.#turn) return;
       this.#held = held;
+      this.#assumed ??= assumedBy(functions);
       this.#uses = usesOf(host.ledger.entries(), functions);
     } catch {
       // While a cell is being typed in, the host refuses to be read; the next change tries again.
@@ -119,7 +120,7 @@ export class SiteView implements View {
       <summary>${group.name} <span class="sw-quiet">${filled} of ${all.length} filled in</span></summary>
       ${shown.map((state) =>
         termField(state, {
-          assumed: this.#assumed.get(state.term) ?? "",
+          assumed: this.#assumed?.get(state.term) ?? "",
           uses: this.#uses.get(state.term) ?? 0,
           changed: (text) => this.#draft(state.term, text),
           cell: this.#cellOf(state, held),
@@ -177,4 +178,10 @@ export class SiteView implements View {
 function fits({ term, hint }: TermState, words: string): boolean {
   const all = [term, hint, ...entryOf(term).aliases].join(" ").toLowerCase();
   return words.split(/\s+/).every((word) => all.includes(word));
+}
+
+/** What is taken for each term that a basis leaves out. */
+function assumedBy(functions: readonly CellFunction[]): ReadonlyMap<TermName, string> {
+  const terms = SITE_GROUPS.flatMap((group) => group.terms);
+  return new Map(terms.map((term) => [term, assumedOf(term, entryOf(term).omitted, functions)]));
 }

@@ -1,6 +1,6 @@
 import type { Said } from "../../core/kit/refusal.ts";
 import type { Cell } from "../../core/kit/tape.ts";
-import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-function.ts";
+import { NAMESPACE } from "../../functions/declare/cell-function.ts";
 
 /** What the pane says of a cell for which it has no call to show. */
 export interface CellNote extends Said {
@@ -34,15 +34,16 @@ export interface CellFacts {
   readonly value: Cell | undefined;
   /** names of ours in the formula */
   readonly names: readonly string[];
-  readonly functions: readonly CellFunction[];
+  /** the names of all functions */
+  readonly known: readonly string[];
 }
 
 /** Says why there is nothing to show for a cell, and what to do next. */
-export function noteFor({ formula, value, names, functions }: CellFacts): CellNote {
-  const unknown = names.find((name) => !functions.some((fn) => fn.name === name));
+export function noteFor({ formula, value, names, known }: CellFacts): CellNote {
+  const unknown = names.find((name) => !known.includes(name));
   const error = errorIn(value);
   if (unknown !== undefined) {
-    const near = nearest(unknown, functions);
+    const near = nearest(unknown, known);
     return {
       tone: "error",
       what: `There is no function ${NAMESPACE}.${unknown}.`,
@@ -50,7 +51,7 @@ export function noteFor({ formula, value, names, functions }: CellFacts): CellNo
       todo: "Correct the name, or look under Functions.",
     };
   }
-  const bare = bareName(formula, functions);
+  const bare = bareName(formula, known);
   if (bare !== undefined && (error === "#NAME?" || error === undefined)) {
     return {
       tone: "error",
@@ -105,17 +106,15 @@ export function noteFor({ formula, value, names, functions }: CellFacts): CellNo
 }
 
 /** A name of ours that a formula calls without the namespace. */
-function bareName(formula: string, functions: readonly CellFunction[]): string | undefined {
+function bareName(formula: string, known: readonly string[]): string | undefined {
   const called = [...formula.replace(/"(?:[^"]|"")*"/g, "").matchAll(/(?<![\w.])([A-Z][A-Z0-9_]*)\s*\(/gi)];
   // A name that the spreadsheet has too, such as CONVERT, is not missed.
-  return called
-    .map((m) => (m[1] ?? "").toUpperCase())
-    .find((n) => n.includes("_") && functions.some((fn) => fn.name === n));
+  return called.map((m) => (m[1] ?? "").toUpperCase()).find((n) => n.includes("_") && known.includes(n));
 }
 
 /** The function whose name is least edits away, if it is near enough to be meant. */
-function nearest(name: string, functions: readonly CellFunction[]): string | undefined {
-  const ranked = functions.map((fn) => ({ name: fn.name, d: edits(name, fn.name) })).sort((a, b) => a.d - b.d)[0];
+function nearest(name: string, known: readonly string[]): string | undefined {
+  const ranked = known.map((other) => ({ name: other, d: edits(name, other) })).sort((a, b) => a.d - b.d)[0];
   return ranked !== undefined && ranked.d <= Math.max(2, name.length / 3) ? ranked.name : undefined;
 }
 

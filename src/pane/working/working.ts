@@ -93,7 +93,7 @@ export class WorkingView implements View {
     // An error of the spreadsheet around calls that went well.
     const around = error !== undefined && state.calls.every((c) => c.call.outcome.ok);
     return html`
-      ${around ? errorBox("Spreadsheet error", noteFor({ ...state, names: [], functions: [] })) : nothing}
+      ${around ? errorBox("Spreadsheet error", noteFor({ ...state, names: [], known: [] })) : nothing}
       ${state.calls.length > 1 ? html`<p class="sw-quiet">${state.calls.length} calls, outermost first</p>` : nothing}
       ${state.calls.map(({ fn, call }, i) => keyed(call, this.#call({ fn, call }, i, state)))}
     `;
@@ -108,7 +108,7 @@ export class WorkingView implements View {
         <p><button type="button" @click=${() => this.#pane.goTo(from)}>Go to ${addressText(from)}</button></p>
       `;
     }
-    const said = noteFor({ ...state, names: namesIn(state.formula), functions: this.#pane.functions });
+    const said = noteFor({ ...state, names: namesIn(state.formula), known: this.#pane.names });
     if (said.tone === "error") return errorBox(errorIn(state.value) ?? "Error", said);
     return html`<div class="sw-note">
       <p class="sw-what">${said.what}</p>

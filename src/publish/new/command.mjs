@@ -15,6 +15,8 @@ function stop(sentence) {
   process.exit(1);
 }
 
+/** What a page knows before it has loaded the functions. */
+const NAMES = "src/functions/declare/names.ts";
 const families = readdirSync(join(top, "src/functions"), { withFileTypes: true })
   .filter((e) => e.isDirectory() && existsSync(join(top, "src/functions", e.name, "index.ts")))
   .map((e) => e.name);
@@ -72,6 +74,9 @@ const KINDS = {
       `src/functions/${family}/index.ts`,
       listed(`import { ${words.fn}Function } from "./${words.file}.ts";`, `${words.fn}Function`),
     );
+    edit(NAMES, (text) =>
+      text.replace(new RegExp(`(\\n {2}${family}: \\[[^\\]]*?),?(\\s*\\])`), `$1, "${name}"$2`).replace("[, ", "["),
+    );
   },
   family() {
     if (!/^[a-z]+$/.test(name)) stop("A family is one word in small letters: roofing");
@@ -79,6 +84,13 @@ const KINDS = {
     write(`src/core/${name}/tables/README.md`, FAMILY.tables({ name }));
     edit("src/functions/registry.ts", (text) =>
       listed(`import { ${name}Functions } from "./${name}/index.ts";`, `...${name}Functions`)(text),
+    );
+    edit(NAMES, (text) => text.replace("\n} as const satisfies", `\n  ${name}: [],\n} as const satisfies`));
+    edit("src/functions/families.ts", (text) =>
+      text.replace(
+        "\n};",
+        `\n  ${name}: async () => (await import(/* webpackChunkName: "${name}" */ "./${name}/index.ts")).${name}Functions,\n};`,
+      ),
     );
     edit("src/functions/declare/cell-function.ts", (text) =>
       text.replace(/(export type Family =[\s\S]*?);/, `$1\n  | "${title(name)}";`),

@@ -4,14 +4,9 @@ import { associateLate } from "../../../src/hosts/excel/late-functions.ts";
 
 function known(load: () => Promise<ReadonlyMap<string, ExcelFunction>>) {
   const functions = new Map<string, ExcelFunction>();
-  const loadNow = associateLate(
-    { associate: (id, fn) => functions.set(id, fn) },
-    ["ADD", "WHERE"],
-    load,
-    (s) => new Error(s),
-  );
+  associateLate({ associate: (id, fn) => functions.set(id, fn) }, ["ADD", "WHERE"], load, (s) => new Error(s));
   const call = (id: string, ...given: unknown[]) => (functions.get(id) as ExcelFunction)(...given);
-  return { ids: [...functions.keys()], call, loadNow };
+  return { ids: [...functions.keys()], call };
 }
 
 const CALCULATIONS: ReadonlyMap<string, ExcelFunction> = new Map<string, ExcelFunction>([
@@ -21,13 +16,12 @@ const CALCULATIONS: ReadonlyMap<string, ExcelFunction> = new Map<string, ExcelFu
 
 test("every id is there before the calculations; an early call waits for them, later ones do not", async () => {
   let loads = 0;
-  const { ids, call, loadNow } = known(async () => {
+  const { ids, call } = known(async () => {
     loads++;
     return CALCULATIONS;
   });
   expect(ids).toEqual(["ADD", "WHERE"]);
   const early = call("ADD", 1, 2);
-  loadNow();
   expect(early).toBeInstanceOf(Promise);
   expect(await early).toBe(3);
   expect(call("ADD", 2, 3)).toBe(5);
@@ -44,11 +38,10 @@ test("the address is read when the call comes, since the host may take the objec
 
 test("where they cannot be loaded the cell says so, and the next call tries again", async () => {
   let tries = 0;
-  const { call, loadNow } = known(async () => {
+  const { call } = known(async () => {
     if (++tries < 3) throw new Error("offline");
     return CALCULATIONS;
   });
-  loadNow();
   await expect(call("ADD", 1, 1)).rejects.toThrow(/could not be loaded.*Check the connection/);
   await expect(call("ADD", 1, 1)).rejects.toThrow(/could not be loaded/);
   expect(await call("ADD", 1, 1)).toBe(2);

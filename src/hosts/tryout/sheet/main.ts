@@ -1,3 +1,5 @@
+import { listOf } from "../../../functions/families.ts";
+import { registry } from "../../../functions/registry.ts";
 import { mountPane } from "../../../pane/main.ts";
 import { demo } from "../../../templates/demo.ts";
 import { Searches } from "../../../workbook/searches/searches.ts";
@@ -14,7 +16,11 @@ const find = (id: string): HTMLElement => document.getElementById(id) as HTMLEle
 
 const searches = new Searches(startSearchWorker);
 const sheet = new TryOutSheet(find("sheet"), demo, searches.answer);
-const pane = mountPane(find("pane"), undefined, { explainer: searches.explain, help: "help/" });
+const pane = mountPane(find("pane"), undefined, {
+  functions: listOf(registry),
+  explainer: searches.explain,
+  help: "help/",
+});
 makeResizable(find("page"), find("divider"));
 nameControls(find("sheet"));
 goRoundRegions([

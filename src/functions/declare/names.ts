@@ -1,0 +1,148 @@
+/**
+ * The name of every function, family by family, in the order in which lists show them. It is what a page knows before it has loaded what calculates: Excel
+ * is told these ids at once. A test holds it to the declarations, and \`npm run new\` adds to it.
+ */
+export const NAMES = {
+  units: ["LENGTH", "FTIN", "CONVERT", "SLOPE"],
+  wind: [
+    "WIND_KZ",
+    "WIND_PRESSURE",
+    "WIND_TOPOGRAPHY",
+    "WIND_EDGE",
+    "WIND_AREA",
+    "WIND_DEBRIS",
+    "WIND_CLADDING",
+    "WIND_CLADDING_SCHEDULE",
+    "WIND_PARAPET",
+    "WIND_FRAME",
+    "WIND_BASESHEAR",
+    "WIND_UPLIFT",
+  ],
+  loads: ["LOAD_DEAD", "LOAD_LIVE", "LOAD_TRIBUTARY", "LOAD_SNOW", "LOAD_SNOWDRIFT", "LOAD_COMBINE"],
+  wood: [
+    "WOOD_SECTION",
+    "WOOD_VALUES",
+    "WOOD_ADJUSTED",
+    "WOOD_SPAN",
+    "WOOD_CHECK",
+    "WOOD_COLUMN",
+    "WOOD_BEAMCOLUMN",
+    "PANEL_CHECK",
+    "PANEL_SPAN",
+    "WOOD_MOISTURE",
+    "WOOD_WEIGHT",
+    "WOOD_SHRINK",
+  ],
+  fasteners: [
+    "FASTENER_WITHDRAWAL",
+    "FASTENER_LATERAL",
+    "FASTENER_PULLTHROUGH",
+    "FASTENER_COMBINED",
+    "FASTENER_GROUP",
+    "FASTENER_SPACING",
+    "FURRING_FASTENERS",
+  ],
+  anchorage: [
+    "SHEARWALL_UNIT",
+    "SHEARWALL_OPENINGS",
+    "HOLDDOWN_TENSION",
+    "HOLDDOWN_SCHEDULE",
+    "ANCHOR_SILL",
+    "ANCHOR_SCHEDULE",
+    "ANCHOR_BOND",
+  ],
+  enclosure: [
+    "MATERIALS",
+    "CLIMATE_STATIONS",
+    "R_LAYER",
+    "PERM_LAYER",
+    "R_STACK",
+    "R_SCHEDULE",
+    "U_FACTOR",
+    "FRAMING_SHARE",
+    "THERMAL_BRIDGES",
+    "HEATLOSS",
+    "HEATLOSS_YEAR",
+    "HEATLOSS_GROUND",
+    "AIR_LEAKAGE",
+    "AIR_NATURAL",
+    "AIR_CODE",
+    "DEW_POINT",
+    "DEW_HUMIDITY",
+    "DEW_VAPOR",
+    "DEW_LAYER",
+    "DEW_PROFILE",
+    "DEW_MONTHS",
+    "DEW_WOOD",
+    "TEMPERATURE_FACTOR",
+    "DEW_OUTSIDESHARE",
+    "U_CODE",
+    "R_CODE",
+    "CLIMATE_ZONE",
+    "RETARDER_CLASS",
+    "RETARDER_RULE",
+    "ROOF_UNVENTED",
+    "UA_CODE",
+    "MASS_WALL",
+  ],
+  takeoff: [
+    "WALL_AREA",
+    "SHEETS_COUNT",
+    "BEAD",
+    "WALL_COLUMNS",
+    "WALL_COURSES",
+    "WALL_OFFCUTS",
+    "ROLLS",
+    "BOARDS",
+    "FURRING",
+    "SCREEN",
+    "LINING",
+    "TAPE",
+    "BUCKS",
+    "SCREWS",
+    "CONCRETE",
+  ],
+  cutting: [
+    "SHEETS_NEEDED",
+    "SHEETS_LAYOUT",
+    "SHEETS_BOUND",
+    "SHEETS_OFFCUTS",
+    "STOCK_NEEDED",
+    "STOCK_LAYOUT",
+    "STOCK_OFFCUTS",
+  ],
+  lifting: [
+    "LIFT_WEIGHT",
+    "LIFT_CENTROID",
+    "LIFT_SLING",
+    "LIFT_PICKS",
+    "LIFT_CRANE",
+    "LIFT_WIND",
+    "LIFT_BRACE",
+    "TRUCK_LOADS",
+  ],
+  labor: ["LABOR_HOURS", "LABOR_DAYS", "LABOR_LEARNING", "LABOR_COMPARE", "LABOR_RATE", "LABOR_SCHEDULE"],
+  cost: [
+    "COST_MARGIN",
+    "COST_MARKUP",
+    "COST_ESCALATE",
+    "COST_RANGE",
+    "COST_CONTINGENCY",
+    "COST_ORDER",
+    "COST_BID",
+    "COST_PERAREA",
+  ],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+
+/** A family by the folder that it stands in. */
+export type FamilyFolder = keyof typeof NAMES;
+
+export const FAMILY_FOLDERS = Object.keys(NAMES) as readonly FamilyFolder[];
+
+/** Every function's name, in the order of the registry. */
+export const functionNames: readonly string[] = Object.values(NAMES).flat();
+
+/** What functions.json and a stored formula call a function: WIND_KZ -> WINDKZ */
+export function idOf(name: string): string {
+  return name.replaceAll("_", "");
+}
