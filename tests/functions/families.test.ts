@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { CellFunction } from "../../src/functions/declare/cell-function.ts";
-import { Families, listOf } from "../../src/functions/families.ts";
 import { FAMILY_FOLDERS, type FamilyFolder, functionNames, idOf } from "../../src/functions/declare/names.ts";
+import { Families, listOf } from "../../src/functions/families.ts";
 import { registry } from "../../src/functions/registry.ts";
 
 test("the names that a page knows first are those of the declarations, in their order", () => {
