@@ -28,3 +28,13 @@ test.each(rows("wood-shrink.csv").map((r) => [r.direction, r] as const))("lumber
   if (r.disagrees === "") close(-changeIn, r.printed ?? "");
   else expect(offAsKnown(-changeIn, r, halfLastDigit(r.printed ?? ""))).toBe(true);
 });
+
+describe("shrinkage from green to ovendry, Wood Handbook Table 4-3", () => {
+  const printed = rows("wood-shrinkage.csv");
+  test.each(printed.map((r) => [r.wood, r] as const))("%s", (_name, r) => {
+    const held = SHRINKAGE.find((s) => s.wood === r.wood) as Shrinkage;
+    expect([held.radialPct, held.tangentialPct]).toEqual([Number(r.radial), Number(r.tangential)]);
+    expect(held.known === "memory").toBe((r.source ?? "").includes("FROM MEMORY"));
+  });
+  test("no wood is held that is not listed", () => expect(SHRINKAGE.length).toBe(printed.length));
+});

@@ -1,16 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { sentence } from "../../../src/core/kit/refusal.ts";
 import type { Cell, Table } from "../../../src/core/kit/tape.ts";
-import type { RawArgument } from "../../../src/functions/declare/raw.ts";
-import { functionNamed } from "../../../src/functions/registry.ts";
-import { explain } from "../../../src/functions/run/invoke.ts";
-
-function cell(name: string, ...args: RawArgument[]): Cell | Table {
-  const fn = functionNamed(name);
-  if (fn === undefined) throw new Error(`There is no ${name}`);
-  const { outcome } = explain(fn, args);
-  return outcome.ok ? outcome.value : sentence(outcome.said);
-}
+import { cell } from "../called.ts";
 
 const basis = (...rows: readonly (readonly [string, string | number])[]) => [["Basis", "Value"], ...rows];
 const strength = basis(["load level", "strength"]);

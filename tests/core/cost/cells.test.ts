@@ -1,27 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { sentence } from "../../../src/core/kit/refusal.ts";
 import type { Table } from "../../../src/core/kit/tape.ts";
-import { registry } from "../../../src/functions/registry.ts";
-import { explain, invoke } from "../../../src/functions/run/invoke.ts";
+import { cautions, refusal, tableOf, value, working } from "../called.ts";
 
 /** The demo's money, as typed into cells; expected figures by hand. */
-
-function call(name: string, ...args: readonly unknown[]) {
-  const fn = registry.find((f) => f.name === name);
-  if (fn === undefined) throw new Error(`There is no ${name}`);
-  return { outcome: invoke(fn, args as never), working: explain(fn, args as never) };
-}
-
-function tableOf(name: string, ...args: readonly unknown[]): Table {
-  const { outcome } = call(name, ...args);
-  if (!outcome.ok) throw new Error(sentence(outcome.said));
-  return outcome.value as Table;
-}
-
-function refusal(name: string, ...args: readonly unknown[]): string {
-  const { outcome } = call(name, ...args);
-  return outcome.ok ? "" : sentence(outcome.said);
-}
 
 const BASIS = [
   ["Basis", "Value", "Unit"],
@@ -101,12 +82,11 @@ describe("the demo's money by a basis", () => {
 
   test("a schedule feeds the lines of cost by its headings, its total left out and said", () => {
     const schedule = tableOf("LABOR_SCHEDULE", TASKS, BASIS);
-    const { working } = call("COST_BID", schedule, BASIS);
-    expect(working.outcome.ok).toBe(true);
-    const other = working.outcome.ok ? (working.outcome.value as Table).find((r) => r[0] === "other") : undefined;
+    const said = working("COST_BID", schedule, BASIS);
+    const other = said.outcome.ok ? (said.outcome.value as Table).find((r) => r[0] === "other") : undefined;
     expect(other?.[3]).toBeCloseTo(528.15 * 43.952, 4);
-    expect(working.assumptions.join()).toContain("The row total of cost lines is left out");
-    expect(working.assumptions.join()).toContain("without a kind is not taxed");
+    expect(said.assumptions.join()).toContain("The row total of cost lines is left out");
+    expect(said.assumptions.join()).toContain("without a kind is not taxed");
   });
 
   test("an order with prices feeds them too", () => {
@@ -127,13 +107,10 @@ describe("the demo's money by a basis", () => {
   });
 
   test("days of the hours, hours of ten windows learned, crew rate, price a square foot", () => {
-    const { outcome: days } = call("LABOR_DAYS", 528.15, BASIS);
-    expect(days.ok && days.value).toBeCloseTo(17.1477, 4);
-    const { outcome: learned } = call("LABOR_LEARNING", 2, 10, BASIS);
+    expect(value("LABOR_DAYS", 528.15, BASIS)).toBeCloseTo(17.1477, 4);
     // The operations textbook's total factor of ten units at 90 % is 7.994.
-    expect(learned.ok && Math.abs((learned.value as number) - 15.988)).toBeLessThan(0.002);
-    const { outcome: each } = call("COST_PERAREA", 193_342.436, 1536);
-    expect(each.ok && each.value).toBeCloseTo(125.874, 3);
+    expect(Math.abs((value("LABOR_LEARNING", 2, 10, BASIS) as number) - 15.988)).toBeLessThan(0.002);
+    expect(value("COST_PERAREA", 193_342.436, 1536)).toBeCloseTo(125.874, 3);
   });
 
   test("ten windows flat and standing, learned by the basis: the hours each are then the first's, which is said", () => {
@@ -141,12 +118,12 @@ describe("the demo's money by a basis", () => {
       ["flat on the deck", 1.6, 9, 2, 0],
       ["standing", 2.7, 2, 2, 48],
     ];
-    const { working } = call("LABOR_COMPARE", 10, ways, BASIS);
-    const value = working.outcome.ok ? (working.outcome.value as Table) : [];
+    const said = working("LABOR_COMPARE", 10, ways, BASIS);
+    const rows = said.outcome.ok ? (said.outcome.value as Table) : [];
     // 7.9945 times the first: 9 + 12.791 and 2 + 21.585 h.
-    expect(value[1]?.[1]).toBeCloseTo(21.791, 2);
-    expect(value[2]?.[1]).toBeCloseTo(23.585, 2);
-    expect(working.assumptions.join()).toContain("those of the first one");
+    expect(rows[1]?.[1]).toBeCloseTo(21.791, 2);
+    expect(rows[2]?.[1]).toBeCloseTo(23.585, 2);
+    expect(said.assumptions.join()).toContain("those of the first one");
     const unlearned = tableOf("LABOR_COMPARE", 10, ways, null, null, 7, 32.8, "34%");
     expect(unlearned[1]).toEqual(["flat on the deck", 25, expect.closeTo(25 / 14, 9), expect.closeTo(1098.8, 6)]);
     expect(unlearned[2]?.[3]).toBeCloseTo(1970.608, 6);
@@ -217,10 +194,9 @@ describe("slips", () => {
 
   test("days typed for years, a blank amount, an unknown kind", () => {
     expect(refusal("COST_ESCALATE", 1000, 365, 0.04)).toContain("from 0 to 50");
-    const { working } = call("COST_ESCALATE", 1000, 18, 0.04);
-    expect(working.cautions.join()).toContain("is it years");
+    expect(cautions("COST_ESCALATE", 1000, 18, 0.04)).toContain("is it years");
     expect(
-      call(
+      cautions(
         "COST_BID",
         [
           ["a", 0],
@@ -229,7 +205,7 @@ describe("slips", () => {
         null,
         null,
         0.1,
-      ).working.cautions.join(),
+      ),
     ).toContain("is it a credit, or a blank?");
     expect(refusal("COST_BID", [["a", 5, "wood"]], null, null, 0.1)).toContain(
       "labor, material, equipment, subcontract",

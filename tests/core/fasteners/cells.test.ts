@@ -1,18 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { lateralValue } from "../../../src/core/fasteners/lateral.ts";
-import { sentence } from "../../../src/core/kit/refusal.ts";
-import type { Cell, Table } from "../../../src/core/kit/tape.ts";
-import type { RawArgument } from "../../../src/functions/declare/raw.ts";
-import { functionNamed } from "../../../src/functions/registry.ts";
-import { explain } from "../../../src/functions/run/invoke.ts";
-
-/** What a cell shows: the value, or the sentence of the refusal. */
-function cell(name: string, ...args: RawArgument[]): Cell | Table {
-  const fn = functionNamed(name);
-  if (fn === undefined) throw new Error(`There is no ${name}`);
-  const { outcome } = explain(fn, args);
-  return outcome.ok ? outcome.value : sentence(outcome.said);
-}
+import { cell } from "../called.ts";
 
 const wind = [
   ["Basis", "Value", "Unit"],
@@ -174,7 +162,7 @@ test("what is mistyped is said", () => {
     ],
   ] as const) {
     const [name, ...rest] = args;
-    expect(cell(name, ...(rest as unknown as RawArgument[]))).toMatch(says);
+    expect(cell(name, ...rest)).toMatch(says);
   }
 });
 

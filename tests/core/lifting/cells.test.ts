@@ -1,27 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { sentence } from "../../../src/core/kit/refusal.ts";
 import type { Table } from "../../../src/core/kit/tape.ts";
-import { registry } from "../../../src/functions/registry.ts";
-import { explain, invoke } from "../../../src/functions/run/invoke.ts";
+import { cautions, refusal, tableOf, working } from "../called.ts";
 
 /** The demo's lifts and hauls, as typed into cells; expected figures by hand. */
-
-function call(name: string, ...args: readonly unknown[]) {
-  const fn = registry.find((f) => f.name === name);
-  if (fn === undefined) throw new Error(`There is no ${name}`);
-  return { outcome: invoke(fn, args as never), working: explain(fn, args as never) };
-}
-
-function tableOf(name: string, ...args: readonly unknown[]): Table {
-  const { outcome } = call(name, ...args);
-  if (!outcome.ok) throw new Error(sentence(outcome.said));
-  return outcome.value as Table;
-}
-
-function refusal(name: string, ...args: readonly unknown[]): string {
-  const { outcome } = call(name, ...args);
-  return outcome.ok ? "" : sentence(outcome.said);
-}
 
 const BASIS = [
   ["Basis", "Value", "Unit"],
@@ -60,7 +41,7 @@ describe("the demo's lifts by a basis", () => {
   });
 
   test("the hook's place is a list of two", () => {
-    const off = call(
+    const off = cautions(
       "LIFT_SLING",
       4800,
       [
@@ -71,7 +52,7 @@ describe("the demo's lifts by a basis", () => {
       [[2, 0]],
       1,
     );
-    expect(off.working.cautions.join()).toContain("hangs tilted by 7.12502 deg");
+    expect(off).toContain("hangs tilted by 7.12502 deg");
     expect(
       refusal(
         "LIFT_SLING",
@@ -177,13 +158,13 @@ describe("weight of walls", () => {
     expect(weight(["my panel", 1.5, null, null, null, "36 pcf"])).toBeCloseTo(4.5, 9);
     expect(weight(["my board", 3, null, null, null, "2 psf"])).toBe(2);
     expect(weight(["gypsum board", 0.5, null, null, null, null])).toBeCloseTo(2.2, 9);
-    const air = call(
+    const air = working(
       "LIFT_WEIGHT",
       [["a", 10, 10]],
       [heads, ["x", 1, null, null, null, 1], ["air space", 0.75, null, null, null, null]],
     );
-    expect(air.working.assumptions.join()).toContain("The air space in row 3 of layers weighs nothing");
-    expect(air.working.outcome.ok && (air.working.outcome.value as Table)[1]?.[2]).toBe(1);
+    expect(air.assumptions.join()).toContain("The air space in row 3 of layers weighs nothing");
+    expect(air.outcome.ok && (air.outcome.value as Table)[1]?.[2]).toBe(1);
     const none = tableOf(
       "LIFT_WEIGHT",
       [["a", 10, 10]],
@@ -202,26 +183,22 @@ describe("weight of walls", () => {
 
 test("a density without its unit is asked about", () => {
   const heavy = (weight: unknown) =>
-    call(
-      "LIFT_WEIGHT",
-      [["a", 10, 10]],
-      [["panel", 1.5, null, null, null, null, null, null, null, weight]],
-    ).working.cautions.join();
+    cautions("LIFT_WEIGHT", [["a", 10, 10]], [["panel", 1.5, null, null, null, null, null, null, null, weight]]);
   expect(heavy(36)).toContain("panel in row 1 of layers weighs 36 psf: is it a density in pcf?");
   expect(heavy("36 pcf")).not.toContain("is it a density");
 });
 
 describe("places of pieces", () => {
   test("a blank place among others counts as 0 and is said; an axis that nobody gives is assumed", () => {
-    const { working } = call("LIFT_CENTROID", [
+    const said = working("LIFT_CENTROID", [
       ["piece", "weight", "x", "y"],
       ["a", 10, 4, null],
       ["b", 10, null, 2],
     ]);
-    expect(working.outcome.ok && working.outcome.value).toEqual([[20, 2, 1, 0]]);
-    expect(working.cautions.join()).toContain("A blank x counts as 0: row 3.");
-    expect(working.cautions.join()).toContain("A blank y counts as 0: row 2.");
-    expect(working.assumptions.join()).toContain("No z is given");
+    expect(said.outcome.ok && said.outcome.value).toEqual([[20, 2, 1, 0]]);
+    expect(said.cautions.join()).toContain("A blank x counts as 0: row 3.");
+    expect(said.cautions.join()).toContain("A blank y counts as 0: row 2.");
+    expect(said.assumptions.join()).toContain("No z is given");
   });
 
   test("headings may name and reorder the columns", () => {
