@@ -157,6 +157,28 @@ test("no sampled value is beyond the extremes", () => {
   );
 });
 
+test("a load of nothing, wherever it stands, changes no extreme", () => {
+  fc.assert(
+    fc.property(anyBeam, fc.double({ min: 0, max: 240, noNaN: true }), (beam, at) => {
+      const [bare, more] = [solveBeam(beam), solveBeam({ ...beam, loads: [...beam.loads, point(at, 0)] })];
+      for (const of of [greatestMoment, greatestShear, greatestDeflection, greatestSagging, greatestHogging]) {
+        near(of(more).value, of(bare).value);
+      }
+    }),
+    { numRuns: 30 },
+  );
+  // beside the middle, where the elastic line turns just past the break
+  const half = solveBeam(equalSpans(100, 1, { bending: 1e6 }, [uniform(100, 10), point(48, 0)]));
+  near(greatestDeflection(half).value, (5 * 10 * 100 ** 4) / (384 * 1e6));
+});
+
+test("without load there is nothing, at the left end", () => {
+  const bare = solveBeam(equalSpans(100, 2, { bending: 1 }, []));
+  for (const of of [greatestMoment, greatestShear, greatestDeflection, greatestSagging, greatestHogging]) {
+    expect(of(bare)).toEqual({ atIn: 0, value: 0 });
+  }
+});
+
 test("a short deep beam deflects by w L^2 / (8 G A) more where shear counts", () => {
   const bent = greatestDeflection(solveBeam(equalSpans(40, 1, { bending: 1e6 }, [uniform(40, 10)]))).value;
   const both = greatestDeflection(solveBeam(equalSpans(40, 1, { bending: 1e6, shear: 1e4 }, [uniform(40, 10)]))).value;
