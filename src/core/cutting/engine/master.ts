@@ -11,6 +11,9 @@ export interface Column {
 }
 
 const SMALL = 1e-9;
+/** What a column must gain to enter, and the same as a share of the cost of an artificial column. */
+const LEAST_GAIN = 1e-7;
+const LEAST_SHARE = 1e-12;
 /** Pivots after which the inverse is made from the basis again. */
 const FRESH_AFTER = 100;
 /** Pivots of the dual simplex method, for each row, after which it is taken to circle. */
@@ -37,6 +40,8 @@ export class Master {
   private readonly values: Float64Array;
   private readonly needs: Float64Array;
   private readonly bigCost: number;
+  /** a reduced cost nearer to 0 than this is rounding */
+  private readonly least: number;
   private readonly work: Float64Array;
   private readonly filled: Int32Array;
   /** pivots done, for the count of work */
@@ -56,6 +61,7 @@ export class Master {
     });
     this.m = m;
     this.bigCost = bigCost;
+    this.least = -Math.max(LEAST_GAIN, LEAST_SHARE * bigCost);
     this.inverse = new Float64Array(m * m);
     this.basis = new Int32Array(m);
     this.needs = Float64Array.from(right);
@@ -215,7 +221,7 @@ export class Master {
 
   /** Best entering column, surplus or slack by reduced cost; undefined at the optimum of the known columns. */
   private entering(): { readonly b: number; readonly gain: number } | undefined {
-    const least = -1e-7;
+    const least = this.least;
     let best = least;
     let b = 0;
     for (let j = 0; j < this.columns.length; j++) {

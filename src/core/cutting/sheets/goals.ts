@@ -6,6 +6,7 @@ import { alikeLayouts } from "./plan/alike.ts";
 import type { Layout, Packing } from "./plan/layout.ts";
 import type { SheetModel } from "./plan/model.ts";
 import { searchSheets } from "./search.ts";
+import { planWithin } from "./stock-plans.ts";
 
 /** Shares of the effort for price and size of the stock, and for the largest leftover. */
 const RANKED = 0.12;
@@ -41,6 +42,7 @@ function bestStock(model: SheetModel, packing: Packing, effort: Effort, random: 
     stocks: model.stocks.map((s, i) => ({ ...s, cost: s.index < 0 ? cost + 1 : costs[i]! })),
     costStep: 1,
   };
+  if (planWithin(ranked, cost - 1) === false) return { layouts, stockProven: true };
   const found = searchSheets(ranked, effort, random, false, { layouts, cost });
   return {
     layouts: found.packing.layouts.filter((l) => l.placed.length > 0),

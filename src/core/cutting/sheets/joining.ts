@@ -106,7 +106,7 @@ export class Joining {
     const random = this.#random;
     const before = [...this.#sides.rects];
     const full = this.#full;
-    effort.spend(40 * before.length);
+    effort.spend(60 * before.length);
     this.#full = [...full];
     this.#breakUp(before);
     this.#join(effort);
@@ -135,9 +135,11 @@ export class Joining {
       this.#split(r);
     }
     if (this.#full.length === 0 || (most > 0 && random.unit() >= BREAK_SHEET)) return;
-    const i = random.below(this.#full.length);
-    const [sheet] = this.#full.splice(i, 1);
-    if (sheet) this.#split(sheet.of);
+    const at = random.below(this.#full.length);
+    const sheet = this.#full[at];
+    if (sheet === undefined || sheet.of.type >= 0) return;
+    this.#full.splice(at, 1);
+    this.#split(sheet.of);
   }
 
   /** The two rectangles of one, some of them broken further. */
@@ -148,14 +150,13 @@ export class Joining {
       if (of.type < 0 && this.#random.unit() < BREAK_DEEPER) this.#split(of);
       else this.#take(of);
     }
-    if (r.type >= 0) this.#sides.add(r);
   }
 
   /** Joins what agrees until nothing does. */
   #join(effort: Effort): void {
     const sides = this.#sides;
     for (;;) {
-      effort.spend(20 + 4 * sides.shared.size);
+      effort.spend(30 + 6 * sides.shared.size);
       const pair = this.#agreement();
       if (!pair) break;
       sides.remove(pair.first.of);

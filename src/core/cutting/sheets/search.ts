@@ -15,7 +15,7 @@ import type { Packing } from "./plan/layout.ts";
 import type { SheetModel } from "./plan/model.ts";
 import { partsPerSheet, rasterPricer, repeatsMuch, setPricer } from "./pricers.ts";
 import { startSheets } from "./start.ts";
-import { PlannedBeams } from "./stock-plans.ts";
+import { mayFill, PlannedBeams } from "./stock-plans.ts";
 
 /** Share of the multipliers of the best bound where the raster is priced. */
 const SMOOTHING = 0.7;
@@ -25,8 +25,9 @@ const STEPS_PER_UNIT = 12;
 
 /** Shares of the whole effort. */
 const START = 0.05;
-/** Joining without waste, where there are several sizes of sheets and where there is one. */
-const JOIN = 0.08;
+/** Joining without waste, where the parts can fill sheets to the last bit, where there are several sizes, and where one. */
+const JOIN_FULL = 0.35;
+const JOIN = 0.04;
 const JOIN_OF_ONE = 0.01;
 const FIRST_SEARCH = 0.04;
 const RASTER = 0.06;
@@ -84,7 +85,8 @@ export function searchSheets(
     if (full && full.cost < packing.cost) packing = full;
   };
   const free = model.stages === undefined;
-  if (free) join(several ? JOIN : JOIN_OF_ONE);
+  const full = free && !done() && mayFill(model, packing.cost - model.costStep);
+  if (free) join(full ? JOIN_FULL : several ? JOIN : JOIN_OF_ONE);
   improve(FIRST_SEARCH);
   const beams = boundOnly || !free ? 0 : beamWork(model);
   let search = new BeamSearch(model);
@@ -148,7 +150,7 @@ export function searchSheets(
       }),
     );
     if (columns) packing = fromColumns(model, columns as SheetColumn[]);
-    if (several && free) join(share);
+    if (free && (several || full)) join(share);
     beam(share * beams);
     improve(share);
     prove(2 * share);

@@ -49,7 +49,53 @@ export function stockPlans(model: SheetModel, most: number): StockPlan[] {
     .map((f) => f.plan);
 }
 
+/** Whether some sheets within a cost have exactly the area of the parts: then there may be a plan without any waste. */
+export function mayFill(model: SheetModel, most: number): boolean {
+  const stocks = model.stocks.filter((s) => s.index >= 0);
+  let looked = 0;
+  const fills = (at: number, cost: number, area: number): boolean => {
+    if (area === 0) return true;
+    const s = stocks[at];
+    if (s === undefined || ++looked > MOST_LOOKED) return false;
+    const size = s.w * s.h;
+    for (let n = 0; n <= s.limit && cost + n * s.cost <= most && n * size <= area; n++) {
+      if (fills(at + 1, cost + n * s.cost, area - n * size)) return true;
+    }
+    return false;
+  };
+  return fills(
+    0,
+    0,
+    model.types.reduce((sum, t) => sum + t.need * t.area, 0),
+  );
+}
+
 const used = (plan: readonly number[], stock: number): number => plan.filter((k) => k === stock).length;
+
+/** Whether any sheets within a cost have room enough by area and take the largest parts; undefined: too many to look through. */
+export function planWithin(model: SheetModel, most: number): boolean | undefined {
+  const area = model.types.reduce((sum, t) => sum + t.need * t.area, 0);
+  const stocks = model.stocks
+    .filter((s) => s.index >= 0)
+    .map((s) => ({ ...s, size: s.w * s.h }))
+    .sort((a, b) => a.cost * b.size - b.cost * a.size);
+  const chosen: boolean[] = [];
+  let looked = 0;
+  const holds = (at: number, cost: number, room: number): boolean => {
+    const s = stocks[at];
+    if (room >= area && model.types.every((t) => stocks.some((k, i) => chosen[i] === true && fits(t, k)))) return true;
+    // the stock that is left is no cheaper for its area than this one
+    if (s === undefined || (most - cost) * s.size < (area - room) * s.cost || ++looked > MOST_LOOKED) return false;
+    const count = Math.min(s.limit, s.cost > 0 ? Math.floor((most - cost) / s.cost) : s.limit);
+    for (let n = count; n >= 0; n--) {
+      chosen[at] = n > 0;
+      if (holds(at + 1, cost + n * s.cost, room + n * s.size)) return true;
+    }
+    return false;
+  };
+  const some = holds(0, 0, 0);
+  return looked > MOST_LOOKED ? undefined : some;
+}
 
 /** Beams over the sets of sheets that would be an improvement, each in its turn. */
 export class PlannedBeams {
