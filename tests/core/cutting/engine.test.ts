@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Effort } from "../../../src/core/cutting/engine/effort.ts";
 import { goalCosts, isOnHand } from "../../../src/core/cutting/engine/goal-costs.ts";
-import { solveInteger, type Variable } from "../../../src/core/cutting/engine/integer.ts";
+import type { Variable } from "../../../src/core/cutting/engine/integer/program.ts";
+import { solveInteger } from "../../../src/core/cutting/engine/integer/solve.ts";
 import { inverseOf } from "../../../src/core/cutting/engine/inverse.ts";
 import { rankedCosts } from "../../../src/core/cutting/engine/ranked.ts";
 

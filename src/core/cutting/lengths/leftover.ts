@@ -1,5 +1,6 @@
 import type { Effort } from "../engine/effort.ts";
-import { solveInteger, type Variable } from "../engine/integer.ts";
+import type { Variable } from "../engine/integer/program.ts";
+import { solveInteger } from "../engine/integer/solve.ts";
 import type { Column } from "../engine/master.ts";
 import type { LengthModel } from "./model.ts";
 import { lengthColumn } from "./pricing.ts";

@@ -13,6 +13,7 @@ import { LengthExchange } from "./exchange.ts";
 import type { LengthModel } from "./model.ts";
 import { LengthPricer } from "./pricing.ts";
 import { type Plan, startLengths } from "./start.ts";
+import { fallingValues } from "./values.ts";
 
 /** Shares of the whole effort for the exchange before the linear problem, after it, and after each dive. */
 const FIRST_EXCHANGE = 0.04;
@@ -83,12 +84,10 @@ export function searchLengths(
   bound.raise(generation.leastCost, "column generation");
   if (boundOnly) return { plan, bound: bound.value, method: bound.method };
   const { master } = generation;
-  const values = {
-    parts: Float64Array.from(needs, (_, t) => Math.max(0, master.duals[t]!)),
-    stocks: Float64Array.from(limits, (_, s) => Math.min(0, master.stockDual(s))),
-  };
   const cover = (share: number): void => {
     effort.stage(whole * share, (part) => {
+      const values = fallingValues(model, master.columns, part);
+      if (!values) return;
       // goals near the bound leave few ways to cut, and so does the proof that they cannot be reached
       for (const near of GOALS) {
         if (done()) return;
@@ -103,6 +102,8 @@ export function searchLengths(
   const used = master.solution().map((u) => ({ column: master.columns[u.column]!, value: u.value }));
   const coverRest = (share: number): void => {
     effort.stage(whole * share, (part) => {
+      const values = fallingValues(model, master.columns, part);
+      if (!values) return;
       for (let n = 0; n < MOST_ROUNDINGS && !part.over && !done(); n++) {
         const { rest, taken } = roundedDown(model, used, n, random);
         const spent = taken.reduce((sum, c) => sum + c.cost, 0);
