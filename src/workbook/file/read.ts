@@ -16,7 +16,7 @@ const DAY_MS = 86_400_000;
 /** A workbook out of a file, and what of it could not be taken along. */
 export interface ReadWorkbook {
   readonly file: WorkbookFile;
-  /** kinds of things in the file that are left out, in words */
+  /** kinds of things in the file that are left out, in words, each with the worksheets that have them */
   readonly leftOut: readonly string[];
 }
 
@@ -44,7 +44,7 @@ export async function readWorkbook(bytes: Uint8Array, title: string): Promise<Re
       ...(version === undefined ? {} : { version: String(version) }),
       ...(Object.keys(kept).length === 0 ? {} : { kept }),
     },
-    leftOut: [...new Set(book.sheets.flatMap(leftOut))],
+    leftOut: leftOut(book.sheets),
   };
 }
 
@@ -91,8 +91,8 @@ function cellOf(raw: CellValue | undefined, detail: LibraryCell | undefined): Fi
   return { value, formula: typed, ...(spill === undefined ? {} : { spill }), ...styled };
 }
 
-/** A date comes as the spreadsheet's number of days, which is what its formulas calculate with. */
-function plainValue(raw: CellValue | undefined): Cell {
+/** What a cell of the library holds. A date comes as the spreadsheet's number of days, which is what its formulas calculate with. */
+export function plainValue(raw: CellValue | undefined): Cell {
   if (raw instanceof Date) return (raw.getTime() - FIRST_DAY) / DAY_MS;
   return raw ?? "";
 }
@@ -137,17 +137,38 @@ function addValidations(sheet: Sheet, cells: Map<string, FileCell>): void {
   }
 }
 
-function leftOut(sheet: Sheet): string[] {
-  const kinds: [string, boolean][] = [
-    ["pictures", (sheet.images?.length ?? 0) > 0],
-    ["charts", (sheet.charts?.length ?? 0) > 0],
-    ["merged cells", (sheet.merges?.length ?? 0) > 0],
-    ["conditional formats", (sheet.conditionalRules?.length ?? 0) > 0],
-    ["tables with a filter", (sheet.tables?.length ?? 0) > 0],
-    ["pivot tables", (sheet.pivotTables?.length ?? 0) > 0],
-    ["sheet protection", sheet.protection !== undefined],
-    ["notes", [...(sheet.cells?.values() ?? [])].some(({ comment }) => comment !== undefined)],
-    ["links", [...(sheet.cells?.values() ?? [])].some(({ hyperlink }) => hyperlink !== undefined)],
-  ];
-  return kinds.flatMap(([kind, there]) => (there ? [kind] : []));
+/** Kinds of things that a workbook here does not hold. */
+const KINDS: readonly (readonly [string, (sheet: Sheet) => boolean])[] = [
+  ["pictures", ({ images }) => (images?.length ?? 0) > 0],
+  ["charts", ({ charts }) => (charts?.length ?? 0) > 0],
+  ["text boxes", ({ textBoxes }) => (textBoxes?.length ?? 0) > 0],
+  ["small charts in cells", ({ sparklines }) => (sparklines?.length ?? 0) > 0],
+  ["merged cells", ({ merges }) => (merges?.length ?? 0) > 0],
+  ["conditional formats", ({ conditionalRules }) => (conditionalRules?.length ?? 0) > 0],
+  ["tables", ({ tables }) => (tables?.length ?? 0) > 0],
+  ["filters", ({ autoFilter }) => autoFilter !== undefined],
+  ["pivot tables", ({ pivotTables }) => (pivotTables?.length ?? 0) > 0],
+  ["sheet protection", ({ protection }) => protection !== undefined],
+  ["hidden sheets", ({ hidden, veryHidden }) => hidden === true || veryHidden === true],
+  ["borders", (sheet) => some(sheet, ({ style }) => hasBorder(style))],
+  ["formatted parts of texts", (sheet) => some(sheet, ({ richText }) => richText !== undefined)],
+  ["notes", (sheet) => some(sheet, ({ comment }) => comment !== undefined)],
+  ["links", (sheet) => some(sheet, ({ hyperlink }) => hyperlink !== undefined)],
+];
+
+function some(sheet: Sheet, is: (cell: LibraryCell) => boolean): boolean {
+  return [...(sheet.cells?.values() ?? [])].some(is);
+}
+
+function hasBorder(style: LibraryCell["style"]): boolean {
+  const { top, right, bottom, left } = style?.border ?? {};
+  return [top, right, bottom, left].some((side) => side !== undefined);
+}
+
+/** "charts (Bid), merged cells (Walls, Wind)" */
+function leftOut(sheets: readonly Sheet[]): string[] {
+  return KINDS.flatMap(([kind, has]) => {
+    const on = sheets.filter(has).map(({ name }) => name);
+    return on.length === 0 ? [] : [`${kind} (${on.join(", ")})`];
+  });
 }

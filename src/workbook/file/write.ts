@@ -35,7 +35,8 @@ export async function writeWorkbook(file: WorkbookFile, options: WriteOptions): 
   return finished(bytes);
 }
 
-function sheetOf(sheet: FileSheet, valuesOnly: boolean): WriteSheet {
+/** A worksheet of ours as the library writes it. */
+export function sheetOf(sheet: FileSheet, valuesOnly: boolean): WriteSheet {
   const cells = new Map<string, Partial<LibraryCell>>();
   const dataValidations: DataValidation[] = [];
   for (const [key, cell] of sheet.cells) {
@@ -55,7 +56,8 @@ function sheetOf(sheet: FileSheet, valuesOnly: boolean): WriteSheet {
   };
 }
 
-function cellOf(cell: FileCell, row: number, column: number, valuesOnly: boolean): Partial<LibraryCell> {
+/** A cell as the library writes it. */
+export function cellOf(cell: FileCell, row: number, column: number, valuesOnly: boolean): Partial<LibraryCell> {
   const style = cell.look === undefined ? {} : { style: styleOf(cell.look) };
   const { formula } = cell;
   const value = typeof cell.value === "string" ? escaped(cell.value) : cell.value;

@@ -39,6 +39,9 @@ import { offerOurNames } from "./suggest.ts";
 import { saveTemplate } from "./template-file.ts";
 import { followTyping } from "./typing.ts";
 
+/** The engine's commands after which cells stand in other places. */
+const MOVES = /^sheet\.mutation\.(?:insert-(?:row|col)|remove-(?:row|col)|move-(?:row|col))/;
+
 /** The real spreadsheet in a page, with our functions, as a host of the pane. */
 export class TryOutSheet implements Host {
   readonly name = "the try-out sheet";
@@ -48,6 +51,8 @@ export class TryOutSheet implements Host {
   readonly #univer: Univer;
   readonly #api: FUniver;
   readonly #recorder: Recorder;
+  /** rows, columns or cells have been moved, so that places in the file that was opened are not what they were */
+  moved = false;
   /** worksheets that the pane wrote, by the name that it asked for */
   readonly #reports = new Map<string, string>();
   /** texts that are kept with the workbook */
@@ -103,6 +108,9 @@ export class TryOutSheet implements Host {
     keepNotation(this.#univer);
     offerOurNames(this.#univer, functions);
     this.#endKeeping = keepInStep(this.#api, this.ledger);
+    this.#api.onCommandExecuted(({ id }) => {
+      if (MOVES.test(id)) this.moved = true;
+    });
     darkPreference().addEventListener("change", this.#followTheme);
     this.ready = this.#opened();
   }
@@ -261,6 +269,7 @@ export class TryOutSheet implements Host {
     this.#api.disposeUnit(this.#workbook().getId());
     this.ledger.retain(() => false);
     this.#reports.clear();
+    this.moved = false;
     this.#kept = new Map(Object.entries(kept));
     this.#api.createWorkbook(data(freshUnit()));
     this.#api.getFormula().executeCalculation();

@@ -1,14 +1,24 @@
+import type { Opened } from "../../../workbook/file/into.ts";
 import type { WorkbookFile } from "../../../workbook/file/model.ts";
 
 const DATABASE = "sillwork";
 const STORE = "drafts";
 const KEY = "workbook";
 
+/** The file that a workbook was opened from. */
+export interface Source extends Opened {
+  /** what of it the sheet does not hold, in words */
+  readonly leftOut: readonly string[];
+}
+
 /** The work as it stood when it was kept last. */
 export interface Draft {
   readonly file: WorkbookFile;
   /** milliseconds since 1970 */
   readonly kept: number;
+  readonly source?: Source | undefined;
+  /** rows or columns have moved since it was opened */
+  readonly moved?: boolean;
 }
 
 /** Keeps a draft in this browser, on this machine; nothing is sent. Each call fails where the browser keeps nothing for the page. */
