@@ -8,7 +8,7 @@ import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
 import { shown } from "./shown.ts";
-import { AIR_PLACES, bothSides } from "./terms/air-terms.ts";
+import { AIR_PLACES, bothSides, cautionInward, SUN_TERMS } from "./terms/air-terms.ts";
 
 export const ISO_13788 = "ISO 13788:2012 clause 6 (interstitial condensation) and Annex E (saturation pressure)";
 
@@ -36,6 +36,7 @@ const dewProfileFunction = cellFunction({
   summary: "Temperature, dew point, vapor pressure and margin at each face of a wall or roof, and where water gathers.",
   params: { layers: layers() },
   placed: { ...AIR_PLACES, insideFilm, outsideFilm, formula: profileFormula },
+  named: SUN_TERMS,
   returns: faces.table("a row for each face from inside to outside"),
   sources: [ISO_13788, MATERIAL_DATA],
   assumptions: STEADY,
@@ -58,7 +59,8 @@ const dewProfileFunction = cellFunction({
   },
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
-    const rows = dewProfile(assembly, { ...bothSides(a, tape), curve: a.formula }, tape);
+    cautionInward(a, assembly, tape);
+    const rows = dewProfile(assembly, { ...bothSides(a), curve: a.formula }, tape);
     const rule = "theta_n = theta_i - (theta_i - theta_e) R_n / R_T; p along sd, nowhere above saturation";
     return shown(faces, rows, tape, { symbol: "profile", rule, clause: "ISO 13788:2012 6.4" });
   },
@@ -85,6 +87,7 @@ const dewLayerFunction = cellFunction({
     insideFilm,
     outsideFilm,
   },
+  named: SUN_TERMS,
   returns: textOf('the row and face with "water" or "ice", or "none"'),
   sources: [ISO_13788, MATERIAL_DATA],
   assumptions: STEADY,
@@ -111,7 +114,8 @@ const dewLayerFunction = cellFunction({
   },
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
-    return dewLayer(assembly, { ...bothSides(a, tape), curve: "ISO 13788" }, a.method, tape);
+    cautionInward(a, assembly, tape);
+    return dewLayer(assembly, { ...bothSides(a), curve: "ISO 13788" }, a.method, tape);
   },
 });
 

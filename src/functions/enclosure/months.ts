@@ -13,7 +13,7 @@ import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
 import { shown } from "./shown.ts";
-import { airOfYear, CLIMATE_PLACES } from "./terms/climate-terms.ts";
+import { airOfYear, CLIMATE_PLACES, cautionSunByStation } from "./terms/climate-terms.ts";
 
 /** A month, or the year in the last row: there the change is what is left at the end and the standing water the peak. */
 interface YearRow {
@@ -87,6 +87,7 @@ const dewMonthsFunction = cellFunction({
   },
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
+    cautionSunByStation(a.climateStation, assembly, tape);
     const year = dewMonths(assembly, airOfYear(a, false, tape), a.dryOut, a.waterLimit, tape);
     const rows: YearRow[] = year.months.map((m) => ({
       month: m.name,
@@ -142,6 +143,7 @@ const dewWoodFunction = cellFunction({
   },
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), "wall", "winter", tape);
+    cautionSunByStation(a.climateStation, assembly, tape);
     const rows = dewWood(assembly, airOfYear(a, false, tape), "zero", tape);
     const rule = "each wood layer, month by month";
     return shown(woodColumns, rows, tape, { symbol: "moisture", rule, clause: "USDA FPL Wood Handbook eq. 4-5" });

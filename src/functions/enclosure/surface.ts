@@ -112,7 +112,7 @@ const outsideShare = cellFunction({
       "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 7: R outward 1.14 of 4.68 is 0.24, and its face at 4.3 C allows 34 % (33.5) at 21 C; the films 0.12 and 0.03 are those of 0.68 and 0.17",
   },
   run(a, tape) {
-    const { insideC, insideRh, outsideC, outsideRh } = bothSides(a, tape);
+    const { insideC, insideRh, outsideC, outsideRh } = bothSides(a);
     const dewC = dewPointFromPressureC(vaporPressurePa(insideC, insideRh, "ISO 13788", tape), "ISO 13788");
     const least = leastExteriorShare(insideC, dewC, outsideC, tape);
     if (vaporPressurePa(outsideC, outsideRh, "ISO 13788") > vaporPressurePa(insideC, insideRh, "ISO 13788")) {

@@ -16,6 +16,7 @@ import {
   VARIABLE_WET_CUP_PERM,
   VENTED_OVER,
 } from "../tables/retarders.ts";
+import { cautionSunDriven } from "./sun-driven.ts";
 
 /**
  * Vapor retarder class of a permeance.
@@ -69,6 +70,7 @@ export function retarderRule(
   }
   const rows = edition === "2018" ? rows2018(key, wall) : rows2021(key, wall, zoneName(zone));
   notes(key, edition, wall, tape);
+  cautionSunDriven(zone, wall.ventedCladding, tape);
   return rows;
 }
 

@@ -1,11 +1,14 @@
 import { fToC } from "../../../core/enclosure/air/si.ts";
 import { type Climate, designClimate, rowsClimate, stationClimate } from "../../../core/enclosure/climate/climate.ts";
 import { type NormalsPlace, STATION_SOURCE, type Station } from "../../../core/enclosure/climate/stations.ts";
+import type { Assembly } from "../../../core/enclosure/layers/assembly.ts";
 import { type IndoorAir, monthlyAir } from "../../../core/enclosure/moisture/indoor.ts";
+import { cautionSunDriven, hasVentilatedCavity } from "../../../core/enclosure/moisture/sun-driven.ts";
 import type { MonthAir } from "../../../core/enclosure/moisture/wetting-year.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 import type { Tape } from "../../../core/kit/tape.ts";
 import type { AirRow } from "../../basis/glossary/air-rows.ts";
+import { readZone } from "../../basis/glossary/zone.ts";
 import { needed } from "../../basis/term.ts";
 import { readIndoor } from "../read/indoor.ts";
 import { checkMonths } from "../read/months.ts";
@@ -86,4 +89,15 @@ function airOf(row: AirRow, at: string): IndoorAir {
     );
   }
   return { tempC: fToC(row.temperature), rhShare: row.humidity / 100 };
+}
+
+/** Cautions against vapor that the sun drives inward, by the zone of the station; months without a station have none. */
+export function cautionSunByStation(
+  rows: readonly AirRow[],
+  { layers, dropped }: Pick<Assembly, "layers" | "dropped">,
+  tape: Tape | undefined,
+): void {
+  const [only] = rows;
+  if (only === undefined || rows.length > 1 || only.temperature !== undefined) return;
+  cautionSunDriven(readZone(readStation(only.name).zone), hasVentilatedCavity([...layers, ...dropped]), tape);
 }
