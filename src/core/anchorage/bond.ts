@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { OutOfRange, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import {
@@ -36,7 +37,6 @@ export interface AnchorCheck {
   readonly ratio: number;
 }
 
-const MEMORY = "from memory";
 /** Basic breakout of a post-installed anchor in cracked concrete, and what uncracked concrete adds. */
 const KC = 17;
 const UNCRACKED = 1.4;
@@ -110,7 +110,7 @@ export function steelStrength(diameterIn: number, standard: ConcreteStandard, ta
 export function breakoutStrength(rod: BondedRod, tape?: Tape): number {
   const { depthIn: h, edgeIn, state, standard } = rod;
   const reachIn = REACH * h;
-  const clause = `ACI ${standard} ${CLAUSES[standard].breakout}, ${MEMORY}`;
+  const clause = recalled(`ACI ${standard} ${CLAUSES[standard].breakout}`);
   const basic = KC * Math.sqrt(rod.concretePsi) * h ** 1.5;
   const full = (2 * reachIn) ** 2;
   const area = projectedAreaIn2(reachIn, edgeIn, rod.spacingIn);
@@ -155,7 +155,7 @@ function bondStresses(rod: BondedRod, tape?: Tape): { readonly psi: number; read
     `least of the table, outdoors, ${rod.state}${factor === 1 ? "" : `, x ${factor} for earthquake`}`,
     psi,
     "psi",
-    `${clause} table, ${MEMORY}`,
+    recalled(`${clause} table`),
   );
   return { psi, uncrackedPsi: LEAST_BOND_PSI.uncracked };
 }
@@ -231,7 +231,7 @@ export function bondedRod(rod: BondedRod, tape?: Tape): readonly AnchorCheck[] {
       "breakout and bond keep in categories C to F",
       keep,
       "",
-      `ACI ${rod.standard} ${CLAUSES[rod.standard].seismic}, ${MEMORY}`,
+      recalled(`ACI ${rod.standard} ${CLAUSES[rod.standard].seismic}`),
     );
   for (const r of rows) tape?.step(r.check, `${plain(rod.tensionLb)} / ${plain(r.capacityLb)}`, r.ratio, "", "");
   says(rod, rows[0]?.check ?? "", tape);

@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { type Duration, loadDurationFactor, timeEffectFactor } from "../kit/load-duration.ts";
 import type { LoadLevel } from "../kit/load-level.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
@@ -68,7 +69,7 @@ export function adjusted(
   const cm = wetFactor(type, resistance, c.service);
   const clause = nds(c.edition, "Table 11.3.1");
   if (c.service === "wet") {
-    tape?.step("CM", "made dry, wet in service", cm, "", `${nds(c.edition, "Table 11.3.3")}, from memory`);
+    tape?.step("CM", "made dry, wet in service", cm, "", recalled(nds(c.edition, "Table 11.3.3")));
     tape?.caution("Wood that is green when fastened and dries later has other wet service factors: see NDS 11.3.3.");
   }
   if (c.method === "allowable") {

@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { BadInput, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { FastenerType } from "./tables/fasteners.ts";
@@ -37,7 +38,7 @@ export function combinedValue(
     `W'p Z' / (W'p ${c} + Z' ${s}), W'p ${plain(withdrawalLb)}, Z' ${plain(lateralLb)}, a ${plain(angleDeg)} deg`,
     value,
     "lb",
-    `${type === "nail" ? "NDS 2018 12.4.2" : "NDS 2018 12.4.1"}, from memory`,
+    recalled(type === "nail" ? "NDS 2018 12.4.2" : "NDS 2018 12.4.1"),
   );
   return value;
 }

@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { OutOfRange, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import {
@@ -69,7 +70,7 @@ export function dowelOf(type: FastenerType, diameterIn: number, tape?: Tape): Do
   const yieldIn = yieldDiameterIn(type, diameterIn);
   const psi = bendingYieldPsi(type, diameterIn);
   const root = yieldIn === diameterIn ? `nominal diameter of the ${type}` : `root diameter of the ${type}`;
-  tape?.step("D", root, yieldIn, "in", "NDS Appendix L, from memory");
-  tape?.step("Fyb", `bending yield strength at ${plain(diameterIn)} in`, psi, "psi", "NDS Appendix I, from memory");
+  tape?.step("D", root, yieldIn, "in", recalled("NDS Appendix L"));
+  tape?.step("Fyb", `bending yield strength at ${plain(diameterIn)} in`, psi, "psi", recalled("NDS Appendix I"));
   return { type, nominalIn: diameterIn, yieldIn, bendingYieldPsi: psi };
 }

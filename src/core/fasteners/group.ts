@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { OutOfRange, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { SMALL_DOWEL_IN } from "./tables/fasteners.ts";
@@ -51,7 +52,7 @@ export function groupActionFactor(row: Row, tape?: Tape): number {
   const m = u - Math.sqrt(u * u - 1);
   const cg =
     ((m * (1 - m ** (2 * n))) / (n * ((1 + ratio * m ** n) * (1 + m) - 1 + m ** (2 * n)))) * ((1 + ratio) / (1 - m));
-  const clause = "NDS 2018 11.3.6, from memory";
+  const clause = recalled("NDS 2018 11.3.6");
   tape?.step("R_EA", `smaller of E A ${plain(main)} / ${plain(side)} and its inverse`, ratio, "", clause);
   tape?.step("u", `1 + ${plain(slip)} s/2 (1/EmAm + 1/EsAs)`, u, "", clause);
   tape?.step("m", "u - sqrt(u^2 - 1)", m, "", clause);

@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { BadInput, OutOfRange, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { adjusted, type Conditions, nds } from "./adjust.ts";
@@ -130,7 +131,7 @@ export function lateralValue(c: Connection, conditions: Conditions, tape?: Tape)
   let z = yieldValue(c, conditions.edition, tape).lb;
   if (c.grain === "end") {
     z *= END_GRAIN;
-    tape?.step("Z Ceg", `end grain: times ${END_GRAIN}`, z, "lb", `${nds(conditions.edition, "12.5.2")}, from memory`);
+    tape?.step("Z Ceg", `end grain: times ${END_GRAIN}`, z, "lb", recalled(nds(conditions.edition, "12.5.2")));
   }
   return adjusted("Z'", z, c.type, "lateral", conditions, tape);
 }

@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { BadInput, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { adjusted, type Conditions, nds } from "./adjust.ts";
@@ -40,7 +41,7 @@ export function pullThroughValue(
     thin ? `${THIN} pi D_H G^2 t, t up to 2.5 D_H` : `${THICK} pi D_H^2 G^2, t above 2.5 D_H`,
     value,
     "lb",
-    `${nds(c.edition, "12.2.5")}, from memory`,
+    recalled(nds(c.edition, "12.2.5")),
   );
   tape?.assume("A round head that bears flat on the face.");
   return adjusted("W_H'", value, undefined, "pull-through", c, tape);

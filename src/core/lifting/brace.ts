@@ -1,4 +1,5 @@
 import { DEFAULT_EDITION } from "../kit/edition.ts";
+import { cautionRecalled } from "../kit/known.ts";
 import { BadInput, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { KD_BUILDINGS } from "../wind/directionality.ts";
@@ -93,7 +94,7 @@ function erectionWindPsf(
   );
   const p = q * GUST_FACTOR.value * cf;
   tape?.step("p", `q G Cf, G = ${GUST_FACTOR.value}`, p, "psf", "ASCE/SEI 7 Eq. 29.3-1");
-  tape?.caution("The coefficient of a free-standing wall is from memory of ASCE/SEI 7 Figure 29.3-1: check it.");
+  cautionRecalled(tape, "The coefficient of a free-standing wall", "ASCE/SEI 7 Figure 29.3-1");
   if (lengthFt >= 2 * heightFt) {
     tape?.caution(
       "The braces nearest the windward end carry more than the mean (ASCE/SEI 7 Figure 29.3-1 case C): set them closer there.",

@@ -1,4 +1,5 @@
 import { asce, type Edition } from "../kit/edition.ts";
+import { cautionRecalled } from "../kit/known.ts";
 import { ALLOWABLE_WIND, type LoadLevel } from "../kit/load-level.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
@@ -99,8 +100,8 @@ export function combine(input: CombineInput, tape?: Tape): Combined {
         if (byText.has(text)) continue;
         const value = terms.reduce((sum, [factor, load]) => sum + factor * (acting.get(load)?.value ?? 0), 0);
         byText.set(text, { number: combination.number, text, value });
-        if (combination.basis === "memory") memory = true;
-        const from = combination.basis === "memory" ? `${section} (from memory)` : section;
+        if (combination.known === "memory") memory = true;
+        const from = combination.known === "memory" ? `${section} (from memory)` : section;
         tape?.step(`combination ${combination.number}`, text, value, "", from);
       }
     }
@@ -109,8 +110,7 @@ export function combine(input: CombineInput, tape?: Tape): Combined {
   const [first] = all as [CombinedLoad];
   const largest = all.reduce((most, c) => (c.value > most.value ? c : most), first);
   const smallest = all.reduce((least, c) => (c.value < least.value ? c : least), first);
-  if (memory)
-    tape?.caution(`Some combinations of ${section} are from memory, not from a print: check them against the section.`);
+  if (memory) cautionRecalled(tape, `Some combinations of ${section}`, "the section");
   tape?.show(picture(all, largest, smallest));
   return { largest, smallest, all };
 }

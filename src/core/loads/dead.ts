@@ -1,3 +1,4 @@
+import type { Known } from "../kit/known.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { partWeight } from "./part-weight.ts";
@@ -32,9 +33,9 @@ const key = (name: string) => name.trim().toLowerCase().replace(/\s+/g, " ");
 export function deadLoad(rows: readonly DeadRow[], own: readonly OwnWeight[], slopeDeg: number, tape?: Tape): number {
   let sum = 0;
   for (const row of rows) {
-    const { psf, source, says } = weightOf(row, own);
+    const { psf, source, known, says } = weightOf(row, own);
     tape?.step(`D${row.row}`, `${row.material}: ${says}`, psf, "psf", source);
-    if (source.includes("memory")) {
+    if (known === "memory") {
       tape?.caution(
         `The weight of ${row.material} is from memory of ${source.split(",")[0]}: check it, or give your own.`,
       );
@@ -51,9 +52,16 @@ export function deadLoad(rows: readonly DeadRow[], own: readonly OwnWeight[], sl
   return level;
 }
 
-function weightOf(row: DeadRow, own: readonly OwnWeight[]): { psf: number; source: string; says: string } {
+interface FoundWeight {
+  readonly psf: number;
+  readonly source: string;
+  readonly known: Known;
+  readonly says: string;
+}
+
+function weightOf(row: DeadRow, own: readonly OwnWeight[]): FoundWeight {
   if (row.weight !== undefined) {
-    return { ...partWeight(row.weight, row.thicknessIn, row.material), source: "given in the row" };
+    return { ...partWeight(row.weight, row.thicknessIn, row.material), source: "given in the row", known: "read" };
   }
   const name = key(row.material);
   const mine = own.find((w) => key(w.material) === name);
@@ -73,10 +81,11 @@ function weightOf(row: DeadRow, own: readonly OwnWeight[]): { psf: number; sourc
       "Give its psf in the row, or add it to the own weights",
     );
   }
-  if (found.psf !== undefined) return { psf: found.psf, source: found.source, says: "whole part" };
+  const { source, known = "read" } = found;
+  if (found.psf !== undefined) return { psf: found.psf, source, known, says: "whole part" };
   if (found.psfPerIn !== undefined && row.thicknessIn !== undefined) {
     const says = `${plain(found.psfPerIn)} psf per inch x ${plain(row.thicknessIn)} in`;
-    return { psf: found.psfPerIn * row.thicknessIn, source: found.source, says };
+    return { psf: found.psfPerIn * row.thicknessIn, source, known, says };
   }
   throw new BadInput(
     `"${row.material}" in row ${row.row} has no ${found.psfPerIn === undefined ? "weight" : "thickness"}`,

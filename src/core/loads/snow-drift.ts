@@ -1,4 +1,5 @@
 import { asce, type Edition, renumbered } from "../kit/edition.ts";
+import { cautionRecalled } from "../kit/known.ts";
 import { OutOfRange, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { snowImportance } from "./snow-roof.ts";
@@ -55,7 +56,7 @@ export function driftHeight(site: DriftSite, fetchFt: number, tape?: Tape): numb
   const gamma = snowDensity(groundPsf, edition);
   const hd = 1.5 * Math.sqrt((groundPsf ** 0.74 * lu ** 0.7 * winterWind ** 1.7) / gamma);
   tape?.step("hd", "1.5 sqrt(pg^0.74 lu^0.70 W2^1.7 / gamma) (from memory)", hd, "ft", "ASCE/SEI 7-22 Eq. 7.6-1");
-  tape?.caution("The drift height of 7-22 is from memory, not from a print: check it against ASCE/SEI 7-22 Eq. 7.6-1.");
+  cautionRecalled(tape, "The drift height of 7-22", "ASCE/SEI 7-22 Eq. 7.6-1");
   return hd;
 }
 

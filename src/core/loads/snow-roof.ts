@@ -1,4 +1,5 @@
 import { asce, type Edition, renumbered } from "../kit/edition.ts";
+import { cautionRecalled } from "../kit/known.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import {
@@ -64,7 +65,7 @@ export function flatRoofSnow(site: SnowSite, tape?: Tape): number {
     tape?.step("pg", "ground snow, strength level of the risk category", groundPsf, "psf", "ASCE/SEI 7-22 7.2");
   else {
     tape?.step("Is", `importance, risk category ${category} (from memory)`, is, "", asce(edition, "Table 1.5-2"));
-    tape?.caution(`The snow importance factor is from memory: check it against ${asce(edition, "Table 1.5-2")}.`);
+    cautionRecalled(tape, "The snow importance factor", asce(edition, "Table 1.5-2"));
   }
   const pf = FLAT_SHARE * ce * ct * is * groundPsf;
   tape?.step("pf", `0.7 Ce Ct ${edition === "7-22" ? "" : "Is "}pg`, pf, "psf", asce(edition, "Eq. 7.3-1"));
@@ -97,9 +98,7 @@ export function leastSnow(site: SnowSite, slopeDeg: number, tape?: Tape): number
   const pm = snowImportance(category, edition) * Math.min(groundPsf, most);
   const text = edition === "7-22" ? `smaller of pg and ${most} (from memory)` : `Is, smaller of pg and ${most}`;
   if (edition === "7-22")
-    tape?.caution(
-      "The greatest minimum snow load of 7-22 is from memory: check it against ASCE/SEI 7-22 section 7.3.3.",
-    );
+    cautionRecalled(tape, "The greatest minimum snow load of 7-22", "ASCE/SEI 7-22 section 7.3.3");
   tape?.step("pm", text, pm, "psf", clause);
   return pm;
 }

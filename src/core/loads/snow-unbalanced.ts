@@ -1,4 +1,5 @@
 import { asce } from "../kit/edition.ts";
+import { cautionRecalled } from "../kit/known.ts";
 import { plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { type DriftSite, driftHeight, snowDensity } from "./snow-drift.ts";
@@ -35,9 +36,7 @@ export function unbalancedSnow(
     tape?.step("unbalanced", `${plain(slopeDeg)} degrees lies outside 1/2 on 12 to 7 on 12: none`, 0, "psf", clause);
     return [];
   }
-  tape?.caution(
-    "The unbalanced snow loads are from memory, not from a print: check them against section 7.6.1 of the edition.",
-  );
+  cautionRecalled(tape, "The unbalanced snow loads", "section 7.6.1 of the edition");
   if (eaveToRidgeFt <= SIMPLE_RAFTER_FT && simpleRafters) {
     const psf = snowImportance(category, edition) * groundPsf;
     tape?.step(

@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { adjust, assumeCommon, type Member, showAdjusted } from "./adjust.ts";
@@ -26,7 +27,7 @@ export interface ColumnAnswer {
 }
 
 const CLAUSE = "NDS 3.7.1";
-const BUILT_UP_CLAUSE = "NDS 15.3, from memory";
+const BUILT_UP_CLAUSE = recalled("NDS 15.3");
 
 /** Stability factor and critical stress of one plane; 1 where the column is held along its length. */
 function plane(

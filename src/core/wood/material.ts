@@ -1,3 +1,4 @@
+import { recalled } from "../kit/known.ts";
 import { BadInput, OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { nominalOf, type Section } from "./section.ts";
@@ -112,13 +113,7 @@ export function referenceValue(wood: Wood, name: ValueName, tape?: Tape): number
   if (name === "Emin" && e !== undefined) {
     const cov = wood.kind === "sawn" ? EMIN.covSawn : EMIN.covMade;
     const made = (EMIN.adjust * e * (1 - EMIN.fractile * cov)) / EMIN.safety;
-    tape?.step(
-      "Emin",
-      `1.03 E (1 - 1.645 x ${plain(cov)}) / 1.66`,
-      made,
-      "psi",
-      "NDS Appendix D, Eq. D-4, from memory",
-    );
+    tape?.step("Emin", `1.03 E (1 - 1.645 x ${plain(cov)}) / 1.66`, made, "psi", recalled("NDS Appendix D, Eq. D-4"));
     return made;
   }
   throw new BadInput(

@@ -1,9 +1,10 @@
+import { recalled } from "../../kit/known.ts";
 import { BadInput, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { M_IN_INCH, R_IP_IN_RSI, W_M2K_IN_BTU } from "../air/si.ts";
 import type { Assembly } from "./assembly.ts";
 
-const CLAUSE = "ISO 6946:2017 Annex F (2007: D.3), from memory";
+const CLAUSE = recalled("ISO 6946:2017 Annex F (2007: D.3)");
 /** Conductivity of common fixings, W/(m K). ISO 10456:2007 Table 3, from memory; wood by the Wood Handbook near 0.5 specific gravity. */
 export const FIXING_W_MK = {
   steel: 50,

@@ -1,3 +1,4 @@
+import { cautionRecalled } from "../../kit/known.ts";
 import { BadInput, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { type Zone, zoneName } from "../climate/zone.ts";
@@ -98,7 +99,7 @@ function factorN({ stories, shielding, zone }: House, tape: Tape | undefined): n
       `infiltration zone ${INFILTRATION_ZONE[zone.number]} stands in for climate zone ${zoneName(zone)} (common practice, no source)`,
     );
   }
-  tape?.caution("The factors of climate, height and shielding are from memory.");
+  cautionRecalled(tape, "The factors of climate, height and shielding", "the rule");
   const n = climate * height * SHIELDING_FACTOR[shielding];
   tape?.step("N", `${climate} x ${height} x ${SHIELDING_FACTOR[shielding]}`, n, "", NATURAL_RULE.clause);
   return n;

@@ -1,3 +1,4 @@
+import { HOW_KNOWN, type Known } from "../../kit/known.ts";
 import { BadInput, OutOfRange } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { type Zone, zoneColumn, zoneName } from "../climate/zone.ts";
@@ -8,7 +9,6 @@ import {
   type CodeColumn,
   type CodeEdition,
   type CodeKind,
-  type Known,
 } from "../tables/energy-code.ts";
 
 const UNIT: Readonly<Record<CodeKind, string>> = { R: "h ft2 F/Btu", U: "Btu/(h ft2 F)", ACH50: "1/h" };
@@ -80,19 +80,12 @@ export function codeValue(
   }
   const known = knownOf(column, edition, key);
   if (known !== "read")
-    tape?.caution(`This cell (${clause}, ${column.part}) is ${HOW[known]}: check it against the code.`);
+    tape?.caution(`This cell (${clause}, ${column.part}) is ${HOW_KNOWN[known]}: check it against the code.`);
   const value = /^[\d.]+$/.test(text) ? Number(text) : text;
   const unit = part.endsWith("slab edge") ? "Btu/(h ft F)" : part === "SHGC" ? "" : UNIT[kind];
-  tape?.step(kind, `${column.part}, zone ${zoneName(zone)}`, value, unit, `${clause}, ${HOW[known]}`);
+  tape?.step(kind, `${column.part}, zone ${zoneName(zone)}`, value, unit, `${clause}, ${HOW_KNOWN[known]}`);
   return value;
 }
-
-/** How a cell is known, as working and caution say it. */
-const HOW: Readonly<Record<Known, string>> = {
-  read: "read in a print",
-  checked: "not read in this edition, but the same in prints of an earlier and a later one",
-  memory: "from memory",
-};
 
 /** How the cell of a zone is known for an edition. */
 export function knownOf(column: CodeColumn, edition: CodeEdition, zone: string): Known {

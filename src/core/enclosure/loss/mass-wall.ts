@@ -1,3 +1,4 @@
+import { cautionRecalled } from "../../kit/known.ts";
 import { BadInput, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { KG_M3_IN_PCF } from "../air/si.ts";
@@ -23,7 +24,7 @@ export function massWall(layers: readonly Layer[], tape?: Tape): MassWall {
   let heatCapacity = 0;
   for (const layer of layers) heatCapacity += capacityOf(layer, tape);
   tape?.step("HC", "sum(density x specific heat x thickness)", heatCapacity, "Btu/(ft2 F)", MASS_CLAUSE);
-  tape?.caution(`${MASS_CLAUSE} and the specific heats are from memory: check them against the code.`);
+  cautionRecalled(tape, `${MASS_CLAUSE} and the specific heats`, "the code");
   const named = layers.find((l) => MASS_BY_NAME.some((n) => n === l.material));
   if (heatCapacity >= MASS_HEAT_CAPACITY) {
     return { mass: "yes", heatCapacity, clause: `${MASS_CLAUSE}: ${MASS_HEAT_CAPACITY} Btu/(ft2 F) or more` };

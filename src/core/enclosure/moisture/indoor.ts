@@ -1,3 +1,4 @@
+import { cautionRecalled } from "../../kit/known.ts";
 import { plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { saturationPressurePa } from "../air/saturation.ts";
@@ -108,12 +109,12 @@ function say(rule: IndoorCondition, tape: Tape | undefined): void {
     tape?.assume(
       `indoor air 68 F up to 50 F outdoors, 77 F from 68 F on; ${35 + extra} % at 14 F to ${65 + extra} % at 68 F (${EN_15026})`,
     );
-    tape?.caution(`The indoor climate of ${EN_15026} is from memory.`);
+    cautionRecalled(tape, "The indoor climate", EN_15026);
     return;
   }
   const excess = rule.kind === "class" ? excessPa(rule.level, rule.margin2001) : excessPa(2, false);
   tape?.assume(`indoor air 68 F; vapor excess ${plain(excess)} Pa at 32 F and below, 0 at 68 F (${CLASS_CLAUSE})`);
-  tape?.caution(`The limits of the humidity classes (${CLASS_CLAUSE}) are from memory.`);
+  cautionRecalled(tape, "The limits of the humidity classes", CLASS_CLAUSE);
   if (rule.kind === "air conditioned") {
     tape?.assume(
       "air conditioning holds 75 F where the month's mean is 68 F or more, and never over 50 % at 75 F (common practice)",

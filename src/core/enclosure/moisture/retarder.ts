@@ -1,3 +1,4 @@
+import { cautionRecalled } from "../../kit/known.ts";
 import { OutOfRange, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { type Zone, zoneColumn, zoneName } from "../climate/zone.ts";
@@ -135,7 +136,8 @@ function classThree(key: string, wall: RetarderWall): RetarderRow {
 }
 
 function notes(key: string, edition: RetarderEdition, wall: RetarderWall, tape: Tape | undefined): void {
-  if (edition === "2018") tape?.caution("IRC 2018 R702.7 itself is from memory; its table was found in print.");
+  if (edition === "2018")
+    cautionRecalled(tape, "The rule of IRC 2018 R702.7 (its table was found in print)", "the code");
   if (edition === "2024") {
     tape?.caution(
       "IRC 2024 adds a Table R702.7(5) that was not found in print; the answer is that of the 2021 tables.",

@@ -16,7 +16,6 @@ export const CODE_EDITIONS = [
 ] as const;
 export type CodeEdition = (typeof CODE_EDITIONS)[number];
 export type CodeKind = "R" | "U" | "ACH50";
-export type Known = "read" | "checked" | "memory";
 
 export interface CodeColumn {
   readonly editions: readonly CodeEdition[];

@@ -1,3 +1,4 @@
+import { HOW_KNOWN, recalled } from "../../kit/known.ts";
 /**
  * Generic building materials: conductivity or R, and resistance to vapor. An office's own row with its own figures wins over these.
  * Where a figure is a single published point, a stand-in or from memory, its caution says so.
@@ -47,7 +48,6 @@ const TABLE5 = "ASHRAE Handbook Fundamentals 2021 ch. 26 Table 5";
 const TABLE6 = "ASHRAE Handbook Fundamentals 2021 ch. 26 Table 6";
 const POINT5 = `single figure from ${TABLE5}`;
 const POINT6 = `single figure at 50 % RH from ${TABLE6}`;
-const MEMORY = "from memory";
 const SHEET = "thin membrane, no R counted";
 const TIGHT = "taken as vapor-tight: sd 1500 m, the convention of DIN 4108-3";
 /** ISO 13788 and DIN 4108-3 take still air as 2e-10 kg/(m s Pa), so a permeance of W ng/(s m2 Pa) is an sd of 200/W m. */
@@ -335,7 +335,7 @@ export const MATERIALS: readonly Material[] = [
     heat: k(0.043),
     heatSource: `${HANDBOOK}: 0.038 to 0.043 W/(m K), the upper figure`,
     vapor: mu(3),
-    vaporSource: `EN ISO 10456 Table 3 (wet 3, dry 5), ${MEMORY}`,
+    vaporSource: recalled("EN ISO 10456 Table 3 (wet 3, dry 5)"),
     heatCaution: "Wood fiber insulation board: boards run from 0.038 to 0.045 W/(m K) by density. Give the maker's R.",
     vaporCaution: "Wood fiber insulation board: its mu of 3 is from memory (EN ISO 10456).",
   },
@@ -345,7 +345,7 @@ export const MATERIALS: readonly Material[] = [
     heat: k(0.038),
     heatSource: `${HANDBOOK}: 0.038 W/(m K) at 50 kg/m3`,
     vapor: mu(3),
-    vaporSource: `EN ISO 10456 Table 3, ${MEMORY}`,
+    vaporSource: recalled("EN ISO 10456 Table 3"),
     vaporCaution: "Wood fiber batt: its mu of 3 is from memory.",
     densityKgM3: 50,
   },
@@ -385,7 +385,7 @@ export const MATERIALS: readonly Material[] = [
     name: "graphite eps board",
     also: ["graphite polystyrene", "gps", "graphite eps", "gps board", "gray eps"],
     heat: k(0.031),
-    heatSource: MEMORY,
+    heatSource: HOW_KNOWN.memory,
     vapor: mu(30),
     vaporSource: `${DIN} (EPS)`,
     heatCaution: "Graphite EPS: its conductivity of 0.031 W/(m K) is from memory. Give the maker's R.",
@@ -654,7 +654,7 @@ export const MATERIALS: readonly Material[] = [
     name: "ceramic tile",
     also: ["tile", "porcelain tile", "floor tile"],
     heat: r(0.009),
-    heatSource: `R 0.05, ${MEMORY}`,
+    heatSource: recalled("R 0.05"),
     heatCaution: "Ceramic tile: its R of 0.05 is from memory.",
   },
   {
@@ -670,7 +670,7 @@ export const MATERIALS: readonly Material[] = [
     name: "concrete block",
     also: ["cmu", "block", "concrete masonry", "masonry block", "cinder block", "concrete masonry unit"],
     heat: r(0.195),
-    heatSource: `R 1.11 of an 8 in block of normal weight, cores empty, ${MEMORY}`,
+    heatSource: recalled("R 1.11 of an 8 in block of normal weight, cores empty"),
     heatCaution: "Concrete block: R 1.11 of an 8 in block of normal weight with empty cores is from memory.",
     densityKgM3: 1400,
   },
@@ -784,7 +784,7 @@ export const MATERIALS: readonly Material[] = [
     heat: r(0.11),
     heatSource: F2021,
     vapor: cups(2288, 2288),
-    vaporSource: `40 perm as installed, ${MEMORY}`,
+    vaporSource: recalled("40 perm as installed"),
     vaporCaution: "Vinyl siding: 40 perm as installed is from memory; its joints breathe. No public print was found.",
   },
   {
@@ -809,7 +809,7 @@ export const MATERIALS: readonly Material[] = [
     heat: r(0.166),
     heatSource: F2021,
     vapor: cups(2288, 2288),
-    vaporSource: `40 perm as installed, ${MEMORY}`,
+    vaporSource: recalled("40 perm as installed"),
     vaporCaution: "Wood shingles: 40 perm as installed is from memory; their joints breathe.",
   },
   {
@@ -852,7 +852,7 @@ export const MATERIALS: readonly Material[] = [
     heat: r(0),
     heatSource: SHEET,
     vapor: sd(70),
-    vaporSource: `class I, 0.05 perm, ${MEMORY}`,
+    vaporSource: recalled("class I, 0.05 perm"),
     vaporCaution: "Synthetic roof underlayment: 0.05 perm is from memory; some are open. Give the sheet's own perm.",
   },
   {

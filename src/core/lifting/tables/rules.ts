@@ -1,3 +1,4 @@
+import { recalled } from "../../kit/known.ts";
 /** Limits and rules of rigging, lifting and hauling, each with its source. */
 
 /** Angle of a sling leg from the level. Below `preferred` a leg gets a caution, below `least` it is refused. */
@@ -37,7 +38,7 @@ export const GUST_FACTOR = { value: 0.85, source: "ASCE/SEI 7 26.11.1" } as cons
 /** Height of the wind's pull on a wall that stands on the ground, as a share of the wall's height. */
 export const WIND_HEIGHT_SHARE = {
   value: 0.55,
-  source: "ASCE/SEI 7 Figure 29.3-1 note, s/h = 1, from memory",
+  source: recalled("ASCE/SEI 7 Figure 29.3-1 note, s/h = 1"),
 } as const;
 
 /**
@@ -57,7 +58,7 @@ export const FREESTANDING_WALL = {
     { ratio: 10, coefficient: 1.3 },
     { ratio: 45, coefficient: 1.3 },
   ],
-  source: "ASCE/SEI 7 Figure 29.3-1, s/h = 1, cases A and B, from memory",
+  source: recalled("ASCE/SEI 7 Figure 29.3-1, s/h = 1, cases A and B"),
 } as const;
 
 /** Weight limits on the Interstate System. */

@@ -1,4 +1,5 @@
 import type { Edition, PerEdition } from "../../kit/edition.ts";
+import type { Known } from "../../kit/known.ts";
 import { ALLOWABLE_SEISMIC } from "../../kit/load-level.ts";
 
 export const LOADS = ["D", "L", "Lr", "S", "R", "W", "E", "H"] as const;
@@ -26,10 +27,10 @@ export interface Combination {
   readonly oneOf?: readonly (readonly Term[])[];
   /** a second choice, taken with each of the first */
   readonly andOneOf?: readonly (readonly Term[])[];
-  readonly basis: "read" | "memory";
+  readonly known: Known;
 }
 
-type Unnumbered = Omit<Combination, "number" | "basis"> & { readonly role: Role };
+type Unnumbered = Omit<Combination, "number" | "known"> & { readonly role: Role };
 
 export const METHODS = ["strength", "allowable"] as const;
 export type Method = (typeof METHODS)[number];
@@ -201,7 +202,7 @@ export function combinations(method: Method, edition: Edition, f1: number, wind:
   return list.map(({ role, ...terms }) => ({
     ...terms,
     number: NUMBERS[method][edition][role] ?? "",
-    basis: edition !== "7-22" || (method === "allowable" && READ_2022.includes(role)) ? "read" : "memory",
+    known: edition !== "7-22" || (method === "allowable" && READ_2022.includes(role)) ? "read" : "memory",
   }));
 }
 

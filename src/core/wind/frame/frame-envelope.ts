@@ -1,4 +1,5 @@
 import { asce, type Edition } from "../../kit/edition.ts";
+import { cautionRecalled } from "../../kit/known.ts";
 import { windLevelFactor, windLevelText } from "../../kit/load-level.ts";
 import { OutOfRange, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
@@ -81,9 +82,7 @@ function surfaceWords(wind: EnvelopeCase, number: string): string {
 }
 
 function caution(edition: Edition, figure: string, tape: Tape | undefined): void {
-  tape?.caution(
-    `The coefficients of ${figure} are from memory, not from a print: check GCpf against the figure before use.`,
-  );
+  cautionRecalled(tape, `The coefficients GCpf of ${figure}`, "the figure");
   tape?.caution(
     `${figure}: in Exposure B the velocity pressure takes Kz of at least 0.70 (WIND_PRESSURE with use low-rise).`,
   );

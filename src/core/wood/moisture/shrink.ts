@@ -1,3 +1,4 @@
+import { cautionRecalled } from "../../kit/known.ts";
 import { OutOfRange, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import {
@@ -35,7 +36,7 @@ export function woodShrinkIn(
   const second = shrinkagePct(wood, toPct, direction, "S_2", tape);
   const changeIn = sizeIn * ((1 - second / 100) / (1 - first / 100) - 1);
   if (direction !== "thickness" && direction !== "width" && wood.known === "memory") {
-    tape?.caution(`The shrinkage of ${wood.wood} (${SHRINKAGE_SOURCE}) is from memory.`);
+    cautionRecalled(tape, `The shrinkage of ${wood.wood}`, SHRINKAGE_SOURCE);
   }
   tape?.assume("figures are means of a species; single pieces differ by a quarter and more");
   tape?.step("D_2 - D_1", `${plain(sizeIn)} [(1 - S_2/100) / (1 - S_1/100) - 1]`, changeIn, "in", CHANGE);

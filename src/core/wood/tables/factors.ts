@@ -1,10 +1,11 @@
+import { recalled } from "../../kit/known.ts";
 import type { Grade } from "./grades.ts";
 
 /**
  * Adjustment factors of the NDS. From memory of NDS 2015, 2018 and 2024 and their Supplements; the size factors of
  * bending and the repetitive factor are confirmed by printed ceiling joist spans, 0.85, 0.97 and 1.15 were read in worked examples.
  */
-export const FACTORS_SOURCE = "NDS Supplement Table 4A adjustment factors, from memory";
+export const FACTORS_SOURCE = recalled("NDS Supplement Table 4A adjustment factors");
 
 /** Size factors of one nominal width: bending where the ply is 2 or 3 in thick, where it is 4 in, tension, compression. */
 export interface SizeFactors {
@@ -95,7 +96,7 @@ export const WET_TIMBER: WetFactors = {
   Fc: 0.91,
   E: 1,
   Emin: 1,
-  source: "NDS Supplement Table 4D, from memory",
+  source: recalled("NDS Supplement Table 4D"),
 };
 
 /** Glued laminated timber, 16 % moisture and more. */
@@ -107,7 +108,7 @@ export const WET_GLULAM: WetFactors = {
   Fc: 0.73,
   E: 0.833,
   Emin: 0.833,
-  source: "NDS Supplement Table 5A, from memory",
+  source: recalled("NDS Supplement Table 5A"),
 };
 
 /** Thickness: dimension lumber from, its thicker class from, timbers from (nominal in; and actual in). */

@@ -1,7 +1,8 @@
+import { recalled } from "../../kit/known.ts";
 /** Load and resistance factor design of wood, and where the duration factors of src/core/kit/load-duration.ts stand. */
 
 export const CD_SOURCE = "NDS Table 2.3.2, from memory; 0.9 to 1.25 and 1.6 read in public examples";
-export const LAMBDA_SOURCE = "NDS Appendix N Table N3, from memory";
+export const LAMBDA_SOURCE = recalled("NDS Appendix N Table N3");
 
 /** Format conversion and resistance factors of load and resistance factor design. */
 export interface Resistance {
@@ -11,7 +12,7 @@ export interface Resistance {
   readonly timed: boolean;
 }
 
-export const RESISTANCE_SOURCE = "NDS Appendix N Tables N1, N2, from memory";
+export const RESISTANCE_SOURCE = recalled("NDS Appendix N Tables N1, N2");
 
 /** By value; a value that is not here (E) takes none. */
 export const RESISTANCE: Readonly<Record<string, Resistance>> = {

@@ -1,3 +1,4 @@
+import type { Known } from "../../kit/known.ts";
 /**
  * Shrinkage from green to ovendry in percent of the green size, radial and tangential. USDA FPL Wood Handbook GTR-190 (2010) Table 4-3 (public domain).
  * `read`: the row stood in a copy that was read; `memory`: it did not.
@@ -7,7 +8,7 @@ export interface Shrinkage {
   readonly also: readonly string[];
   readonly radialPct: number;
   readonly tangentialPct: number;
-  readonly known: "read" | "memory";
+  readonly known: Known;
 }
 
 export const SHRINKAGE_SOURCE = "USDA FPL Wood Handbook GTR-190 Table 4-3";
@@ -16,7 +17,7 @@ const row = (
   wood: string,
   radialPct: number,
   tangentialPct: number,
-  known: "read" | "memory",
+  known: Known,
   also: readonly string[] = [],
 ): Shrinkage => ({ wood, also, radialPct, tangentialPct, known });
 
