@@ -28,6 +28,8 @@ export const push = cellFunction({
     within: 0,
     source: "exact arithmetic",
   },
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: ({ speed, factor }) => speed * factor,
 });
 
@@ -58,6 +60,8 @@ export const count = cellFunction({
     within: 0,
     source: "exact arithmetic",
   },
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: ({ parts }) => parts.map((p) => [p.name, p.pieces]),
 });
 

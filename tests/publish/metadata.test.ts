@@ -114,6 +114,8 @@ test("descriptions that are too long lose whole parts, never the unit", () => {
     returns: quantityOf("", "nothing"),
     sources: ["none"],
     example: { args: { speed: 1, other: 1, pick: "a" }, gives: 1, within: 0, source: "exact arithmetic" },
+    refuses: [{ args: {}, says: "" }],
+    notFor: "none, because it is for tests.",
     run: () => 1,
   });
   const made = excelMetadata([long], BASE);

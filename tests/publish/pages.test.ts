@@ -53,6 +53,8 @@ test("texts of a declaration never become markup", () => {
     returns: quantityOf("<b>", "nothing"),
     sources: ["<i>"],
     example: { args: { value: 1 }, gives: 1, within: 0, source: "</p>" },
+    refuses: [{ args: {}, says: ">a<i>" }],
+    notFor: "none, because it is for tests.",
     run: () => 1,
   });
   const content = helpPages([sly], "1.0.0")

@@ -16,6 +16,8 @@ export function doubling(name: string): { fn: CellFunction; made: () => number }
     sources: ["Arithmetic"],
     example: { args: { value: 2 }, gives: 4, within: 0, source: "exact arithmetic" },
     heavy: true,
+    refuses: [{ args: {}, says: "" }],
+    notFor: "none, because it is for tests.",
     run: ({ value }, tape) => {
       made++;
       if (value < 0) throw new OutOfRange(`The number is ${value}`, "there is none below 0", "Use another");

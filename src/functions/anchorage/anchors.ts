@@ -58,6 +58,20 @@ const anchorSill = cellFunction({
     within: 5,
     source: "NDS 2018 Table 12E, from memory: 930 lb along the grain, printed to 10 lb",
   },
+  refuses: [
+    { args: { shear: 9000 }, says: "the least spacing is 2.5 in" },
+    { args: { loadDuration: "wind" }, says: "the shear comes from wind or an earthquake, and its strength level is" },
+    {
+      args: { loadLevel: "strength" },
+      says: "only wind and seismic forces go from one level to the other by one factor",
+    },
+    {
+      args: { loadDuration: "impact" },
+      says: "connections take no impact factor, CD at most 1.6 (NDS Table 11.3.1 note 1)",
+    },
+    { args: { sill: 18 }, says: "it must be from 0.75 to 6 in" },
+  ],
+  notFor: "Uplift beside shear takes ANCHOR_SCHEDULE; bolts near a concrete edge or in blocks go to an engineer.",
   run: (a, tape) =>
     sill.answer(
       [
@@ -151,6 +165,12 @@ const schedule = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 100 plf x 6 ft = 600 lb each way, (0.6 + 0.6) / 1.2 = 1",
   },
+  refuses: [
+    { args: { loadLevel: null }, says: "the shear comes from wind or an earthquake, and its strength level is" },
+    { args: { lines: [["north", -1, 20, 100]] }, says: "it must be from 0 to 10000 plf" },
+  ],
+  notFor:
+    "Where the anchors' report has no figure for the edge and the concrete at hand, ask its maker or an engineer.",
   run: (a, tape) =>
     scheduled.answer(
       anchorSchedule(
@@ -222,6 +242,17 @@ const anchorBond = cellFunction({
     source:
       "exact arithmetic on the formulas, from memory: 0.65 x 200 pi 0.625 x 8; 0.75 x 0.226 x 58000; 0.65 x 17 x 50 x 8^1.5",
   },
+  refuses: [
+    { args: { depth: 16 }, says: "the method holds from 2.5 to 12.5 in (4 to 20 rod diameters, ACI 318-19)" },
+    { args: { rod: 1.125 }, says: "threaded rods are held for 0.375, 0.5, 0.625, 0.75, 0.875, 1, 1.25 in" },
+    { args: { spacing: 2 }, says: "the method holds from 3.75 to 1200 in (6 rod diameters, ACI 318-19 17.9)" },
+    {
+      args: { concreteStrength: 9000 },
+      says: "the method holds from 2500 to 8000 psi (post-installed anchors, ACI 318 17.3.1)",
+    },
+    { args: { edge: 1 }, says: "it must be from 1.5 to 240 in (cover, ACI 318)" },
+  ],
+  notFor: "Shear, groups, thin members and seismic detailing go to an engineer or to the makers' own design.",
   run: (a, tape) =>
     checks.answer(
       bondedRod(

@@ -59,6 +59,11 @@ const tension = cellFunction({
     within: 0.5,
     source: "WFCM Table 3.17F, from memory: 436 plf, 8 ft high, 3488 lb",
   },
+  refuses: [
+    { args: { loadLevel: null }, says: "the shear comes from wind or an earthquake, and its strength level is" },
+    { args: { arm: 0.1 }, says: "it must be from 0.5 to 500 ft" },
+  ],
+  notFor: "Hold-downs of walls stacked on each other take HOLDDOWN_SCHEDULE; seismic overstrength goes to an engineer.",
   run: (a, tape) =>
     pair.answer(
       [
@@ -151,6 +156,34 @@ const holdDowns = cellFunction({
     within: 0.5,
     source: "WFCM Table 3.17F, from memory: 436 plf, 8 and 10 ft high, 3488 and 4360 lb",
   },
+  refuses: [
+    { args: { loadLevel: null }, says: "the shear comes from wind or an earthquake, and its strength level is" },
+    {
+      args: {
+        shearLines: [
+          ["A", 4360, 3, 8, "", 1, 10],
+          ["B", 4360, 10, 10, "", 1, 10],
+        ],
+      },
+      says: "the wall is 3 ft long",
+    },
+    {
+      args: {
+        shearLines: [
+          ["A", 4360, 10, 8, "", 1, 10],
+          ["B", 4360, 10, 10, "", 1, 10],
+          ["A", 4360, 10, 8, "", 1, 10],
+        ],
+      },
+      says: "walls of one line stand on each other, one a floor",
+    },
+    {
+      args: { loadDuration: "snow", loadLevel: "strength" },
+      says: "only wind and seismic forces go from one level to the other by one factor",
+    },
+    { args: { deadFactor: 2 }, says: "it must be above 0 and at most 1" },
+  ],
+  notFor: "Rod systems that run through floors, and their shrinkage take-up, follow their maker's report.",
   run: (a, tape) =>
     schedule.answer(
       holdDownSchedule(

@@ -52,6 +52,14 @@ const factor = cellFunction({
     within: 0.005,
     source: "SDPWS 2015 Table 4.3.3.5, from memory: half of the length sheathed, openings two thirds of the height",
   },
+  refuses: [
+    { args: { shearWallStandard: "2021" }, says: "that edition has a new equation for Co, which is not held" },
+    { args: { wall: [["north", 3, 9]] }, says: "the openings leave none wide enough" },
+    { args: { wall: [["north", 40, 3]] }, says: "the method holds from 4 to 20 ft (SDPWS 2015 4.3.5.3)" },
+    { args: { wall: [["north", 40, 9, 3]] }, says: "the method is for walls of one height (SDPWS 4.3.5.3)" },
+    { args: { wall: [["north", 0, 9]] }, says: "it must be from 0.1 to 2000 ft" },
+  ],
+  notFor: "Walls by SDPWS 2021, and walls strapped round their openings, are other methods: an engineer has them.",
   run(a, tape) {
     const [opened] = openedWalls([a.wall], a.openings);
     const { lengthFt, heightFt } = a.wall;

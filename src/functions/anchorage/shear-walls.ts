@@ -42,6 +42,11 @@ const unit = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 1800/18 = 100 plf in the walls, 1800/24 = 75 plf along the line",
   },
+  refuses: [
+    { args: { segments: [[-5]] }, says: "a gap is written below 0, a piece of wall above 0" },
+    { args: { shear: 1800000 }, says: "it must be from 1 to 1000000 lb" },
+  ],
+  notFor: "Diaphragms that twist, walls of different stiffness and seismic force go to an engineer.",
   run: (a, tape) =>
     rows.answer(
       segmentShears(

@@ -69,6 +69,19 @@ export const costOrder = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 94 x 58 + 3 x 46",
   },
+  refuses: [
+    { args: { prices: [["flashing tape", 46]] }, says: "the prices hold flashing tape" },
+    {
+      args: {
+        prices: [
+          ["flashing tape", -1],
+          ["mineral wool board", 58],
+        ],
+      },
+      says: "it must be from 0 to 1000000 $",
+    },
+  ],
+  notFor: "Freight, breaks by quantity and tax at the till are on the supplier's quotation.",
   run(a, tape) {
     const { items, total } = pricedOrder(a.order, a.prices, tape);
     const rows: OrderRow[] = [...items, { item: "total", packs: "", price: "", amount: total }];
@@ -132,6 +145,13 @@ export const bid = cellFunction({
     within: 1e-6,
     source: "exact arithmetic on the inputs of an engineering estimating course page (its solution is not shown)",
   },
+  refuses: [
+    { args: { margin: 0.5 }, says: "a margin is a share of the price, a markup one of the cost: one bid" },
+    { args: { bondShare: 1 }, says: "nothing is left for the cost" },
+    { args: { markup: null }, says: "the price would hold no profit" },
+    { args: { margin: 1 }, says: "it must be at least 0 and below 1" },
+  ],
+  notFor: "Fee contracts, unit prices and alternates have sums of their own.",
   run(a, tape) {
     const shares = {
       overhead: a.overheadShare,

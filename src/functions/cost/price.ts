@@ -21,6 +21,11 @@ export const margin = cellFunction({
     within: 0.5,
     source: `${PAGES}: cost 80, price 100, margin 20 %`,
   },
+  refuses: [
+    { args: { margin: 1 }, says: "it must be at least 0 and below 1" },
+    { args: { cost: null }, says: "Cost is missing" },
+  ],
+  notFor: "A percentage on top of the cost is a markup: COST_MARKUP.",
   run: (a, tape) => priceByMargin(a.cost, a.margin, tape),
 });
 
@@ -38,6 +43,11 @@ export const markup = cellFunction({
     within: 0.5,
     source: `${PAGES}: cost 80, price 100, markup 25 %`,
   },
+  refuses: [
+    { args: { markup: 250 }, says: "it must be from 0 to 5" },
+    { args: { cost: null }, says: "Cost is missing" },
+  ],
+  notFor: "A percentage of the price is a margin: COST_MARGIN.",
   run: (a, tape) => priceByMarkup(a.cost, a.markup, tape),
 });
 
@@ -63,6 +73,11 @@ export const escalate = cellFunction({
     within: 0.005,
     source: "exact arithmetic: 100,000 x 1.04^2.5",
   },
+  refuses: [
+    { args: { years: 250 }, says: "it must be from 0 to 50" },
+    { args: { cost: null }, says: "Cost is missing" },
+  ],
+  notFor: "A price that has jumped, such as lumber in a shortage, takes a new quotation and not a rate.",
   run: (a, tape) => escalated(a.cost, a.years, a.escalation, tape),
 });
 
@@ -79,5 +94,10 @@ export const perArea = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 192,000 / 1536",
   },
+  refuses: [
+    { args: { area: 0 }, says: "it must be from 1 to 10000000 ft2" },
+    { args: { cost: null }, says: "Cost is missing" },
+  ],
+  notFor: "none, because it is a plain quotient; compare only buildings whose areas were measured alike.",
   run: (a, tape) => costPerArea(a.cost, a.area, tape),
 });

@@ -53,6 +53,8 @@ export const range = cellFunction({
     within: 0.005,
     source: "Coursework PERT table: (2, 6, 9) has mean 5.83, deviation 1.17; percentiles by a statistics library",
   },
+  refuses: [{ args: { low: 10 }, says: "the likely value lies between the low and the high one" }],
+  notFor: "Sums of several lines take COST_CONTINGENCY: percentiles of lines do not add up.",
   run(a, tape) {
     const points = { low: a.low, likely: a.likely, high: a.high };
     return spill(rangeColumns, [rangeMoments(points, a.shape, tape)], "range", "mean, deviation, 10, 50, 90 %", tape);
@@ -111,6 +113,8 @@ export const contingencyTable = cellFunction({
     within: 0.35,
     source: "exact arithmetic of one triangle, 130 - sqrt((1 - p) x 40 x 30), within a few errors of the estimate",
   },
+  refuses: [{ args: { confidence: 1 }, says: "it must be above 0 and below 1" }],
+  notFor: "Single events, such as a rejected permit or bad ground, need a risk list with what each would cost.",
   run(a, tape) {
     const { levels, error, heaviest } = contingency(a.costLines, a.confidence, a.costCorrelation, a.costSeed, tape);
     const base = a.costLines.reduce((sum, l) => sum + l.amount, 0);

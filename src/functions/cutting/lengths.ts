@@ -42,6 +42,13 @@ const stockNeeded = cellFunction({
     within: 0,
     source: "exact arithmetic: two of 45 in and a saw cut fit in 96 in, three do not",
   },
+  refuses: [
+    { args: { cuttingGoal: "cost" }, says: "no stock has a price" },
+    { args: { stock: [["8 ft", 3]] }, says: "a part must fit inside a stock length after trim" },
+    { args: { stock: [["8 ft", 96, "", 1]] }, says: "no plan cuts all parts from the numbers on hand" },
+    { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+  ],
+  notFor: "Bars cut on a slant or in bundles at once need the saw maker's own program.",
   run(a, tape) {
     const { value, bound } = planned(a, tape);
     const how = value === bound ? "equal to LB: proven least" : "least found; LB is the proven bound";
@@ -76,6 +83,12 @@ const stockLayout = cellFunction({
     within: 0,
     source: "exact arithmetic: the second part starts after 45 in and a saw cut of 1/8 in; 96 - 2 x 45.125 is left",
   },
+  refuses: [
+    { args: { cuttingGoal: "cost" }, says: "no stock has a price" },
+    { args: { stock: [["8 ft", 96, "", 1]] }, says: "no plan cuts all parts from the numbers on hand" },
+    { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+  ],
+  notFor: "Bars cut on a slant or in bundles at once need the saw maker's own program.",
   run(a, tape) {
     const rows: Table = alikeLengths(planned(a, tape)).flatMap(({ of, numbers }, i) =>
       of.pieces.map((p, k): Cell[] => {
@@ -113,6 +126,13 @@ const stockOffcuts = cellFunction({
     within: 0,
     source: "exact arithmetic: 96 less the plate of 60 and a saw cut of 1/8 in",
   },
+  refuses: [
+    { args: { cuttingGoal: "cost" }, says: "no stock has a price" },
+    { args: { stock: [["8 ft", 3]] }, says: "a part must fit inside a stock length after trim" },
+    { args: { stock: [["8 ft", 96, "", 1]] }, says: "no plan cuts all parts from the numbers on hand" },
+    { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+  ],
+  notFor: "Leftovers of a job already cut are measured on the rack.",
   run(a, tape) {
     const rows = lengthLeftovers(planned(a, tape));
     tape?.step("offcuts", "leftovers, the longest first", rows, "", "");

@@ -46,6 +46,16 @@ const sheetsNeeded = cellFunction({
     within: 0,
     source: "exact arithmetic: four parts of 48 x 24 fill a sheet of 96 x 48",
   },
+  refuses: [
+    { args: { cuttingGoal: "cost" }, says: "no stock has a price" },
+    {
+      args: { stock: [["plywood", 3, 48]] },
+      says: "a part must fit inside a sheet after trim, turned only where it may be turned",
+    },
+    { args: { stock: [["plywood", 96, 48, "", 1]] }, says: "no plan cuts all parts from the numbers on hand" },
+    { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+  ],
+  notFor: "Parts that are not rectangles, and routers that cut round shapes, need a nesting program.",
   run(a, tape) {
     const { value, bound } = planned(a, tape);
     const how = value === bound ? "equal to LB: proven least" : "least found; LB is the proven bound";
@@ -85,6 +95,12 @@ const sheetsLayout = cellFunction({
     within: 0,
     source: "exact arithmetic: two parts of 48 x 48 fill a sheet of 96 x 48, and one cut parts them",
   },
+  refuses: [
+    { args: { cuttingGoal: "cost" }, says: "no stock has a price" },
+    { args: { stock: [["plywood", 96, 48, "", 1]] }, says: "no plan cuts all parts from the numbers on hand" },
+    { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+  ],
+  notFor: "Parts that are not rectangles, and routers that cut round shapes, need a nesting program.",
   run(a, tape) {
     const rows: Table = alikeSheets(planned(a, tape)).flatMap(({ of, numbers }, i) =>
       of.placements.map((p): Cell[] => {
@@ -112,6 +128,15 @@ const sheetsBound = cellFunction({
     within: 0,
     source: "exact arithmetic: 9 x 48 x 24 / (96 x 48) = 2.25, rounded up",
   },
+  refuses: [
+    {
+      args: { stock: [["plywood", 3, 48]] },
+      says: "a part must fit inside a sheet after trim, turned only where it may be turned",
+    },
+    { args: { stock: [["plywood", 96, 48, "", 1]] }, says: "no plan cuts all parts from the numbers on hand" },
+    { args: { stock: [["plywood", 0, 48]] }, says: "it must be from 1 to 1200 in" },
+  ],
+  notFor: "The plan itself takes SHEETS_LAYOUT: this only says how good any plan can be.",
   run(a, tape) {
     const { bound, method } = planned(a, tape);
     tape?.step("LB", `lower bound by ${method}`, bound, "", "");
@@ -144,6 +169,13 @@ const sheetsOffcuts = cellFunction({
     within: 0,
     source: "exact arithmetic: 96 - 60 = 36 is left of either sheet",
   },
+  refuses: [
+    { args: { edgeTrim: 6 }, says: "a part must fit inside a sheet after trim, turned only where it may be turned" },
+    { args: { cuttingGoal: "cost" }, says: "no stock has a price" },
+    { args: { stock: [["plywood", 96, 48, "", 1]] }, says: "no plan cuts all parts from the numbers on hand" },
+    { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+  ],
+  notFor: "Leftovers of a job already cut are measured on the rack.",
   run(a, tape) {
     const rows = sheetLeftovers(planned(a, tape));
     tape?.step("offcuts", "leftovers, the largest first", rows, "", "");

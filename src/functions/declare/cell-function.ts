@@ -129,9 +129,9 @@ export interface Declaration<P extends Params, B extends Placed, N extends Named
   readonly cautions?: readonly string[];
   readonly example: Example<P & B & N, R>;
   /** one for each kind of refusal that a user can meet; each is run */
-  readonly refuses?: readonly [Refused<P & B & N>, ...Refused<P & B & N>[]];
+  readonly refuses: readonly [Refused<P & B & N>, ...Refused<P & B & N>[]];
   /** when to go elsewhere, in one sentence; or "none, because ..." */
-  readonly notFor?: string;
+  readonly notFor: string;
   /** the version in which it came; the first unless told */
   readonly since?: string;
   readonly changed?: readonly Change[];
@@ -208,8 +208,8 @@ export function cellFunction<
     assumptions: d.assumptions ?? [],
     cautions: d.cautions ?? [],
     example: d.example as unknown as ErasedExample,
-    refuses: (d.refuses ?? []) as readonly ErasedRefusal[],
-    notFor: d.notFor ?? "",
+    refuses: d.refuses as readonly ErasedRefusal[],
+    notFor: d.notFor,
     since: d.since ?? FIRST_VERSION,
     changed: d.changed ?? [],
     heavy: d.heavy === true,

@@ -51,6 +51,11 @@ const dewPoint = cellFunction({
     within: 0.05,
     source: "formula example in a green-building mailing list archive: 70 F, 50 % gives 50.5 F",
   },
+  refuses: [
+    { args: { temperature: -148 }, says: "dew points are computed from -100 to 200 C, 0.0014051 to 1555070 Pa" },
+    { args: { humidity: 150 }, says: "it must be above 0 % and at most 100 % (relative humidity is above 0" },
+  ],
+  notFor: "Whether a wall stays dry takes DEW_PROFILE or DEW_MONTHS: this is a figure of the air alone.",
   run: (a, tape) => dewPointF(fToC(a.temperature), a.humidity / 100, a.formula, tape),
 });
 
@@ -77,6 +82,15 @@ const dewHumidity = cellFunction({
     source:
       "DIN 4108-3 dew point table: air of 20 C and 50 % has a dew point of 9.3 C; half of its last digit, 0.05 C, is 0.17 %",
   },
+  refuses: [
+    { args: { dewPoint: 392 }, says: "air is saturated at its own temperature, so its dew point cannot be higher" },
+    { args: { dewPoint: -148 }, says: "the method holds from -60 to 100 C (ISO 13788:2012 Annex E, kept to" },
+    {
+      args: { dewPoint: -444 },
+      says: "it must be from -148 to 392 F (ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6)",
+    },
+  ],
+  notFor: "Air beside a cold surface takes the surface's temperature, which DEW_PROFILE or TEMPERATURE_FACTOR gives.",
   run: (a, tape) => relativeHumidityPct(fToC(a.temperature), fToC(a.dewPoint), a.formula, tape),
 });
 
@@ -102,6 +116,11 @@ const dewVapor = cellFunction({
     within: 0.5,
     source: "DIN 4108-3 Table A.3: 20 C, 50 % is 1168 Pa",
   },
+  refuses: [
+    { args: { temperature: 392 }, says: "the method holds from -60 to 100 C (ISO 13788:2012 Annex E, kept to" },
+    { args: { humidity: 150 }, says: "it must be above 0 % and at most 100 % (relative humidity is above 0" },
+  ],
+  notFor: "Flow of vapor through layers takes DEW_PROFILE: this is the pressure in one air.",
   run(a, tape) {
     const calculate = a.unit === "Pa" ? vaporPressurePa : vaporPressureInHg;
     return calculate(fToC(a.temperature), a.humidity / 100, a.formula, tape);

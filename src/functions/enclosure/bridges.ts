@@ -84,6 +84,12 @@ const thermalBridgesFunction = cellFunction({
     within: 0.03,
     source: "UK SAP 2012 Table K1: jamb, default psi 0.10 W/(m K); over 30.48 m that is 3.048 W/K or 5.778 Btu/(h F)",
   },
+  refuses: [
+    { args: { bridges: [["clip", "", "30 ft"]] }, says: "has neither psi nor chi" },
+    { args: { bridges: [["jamb", "", ""]] }, says: "a line counts by its length, a point by its count" },
+    { args: { bridges: [["jamb", "", -1]] }, says: "it must be from 0 to 100000 ft" },
+  ],
+  notFor: "A junction that no list draws, or one of steel, needs a two-dimensional calculation.",
   run: (a, tape) =>
     thermalBridges(
       a.bridges.map((r) => bridgeOf(r, tape)),

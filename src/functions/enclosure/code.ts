@@ -59,6 +59,13 @@ const uCode = cellFunction({
     within: 0.0005,
     source: "Washington State Energy Code 2021, WAC 51-11R-40211",
   },
+  refuses: [
+    { args: { part: "SHGC" }, says: "what is kept: window, skylight, ceiling, wood wall, floor, slab edge," },
+    { args: { climateZone: "7" }, says: "Washington State Energy Code 2021, WAC 51-11R-40211 is kept for zones 4C, 5" },
+    { args: { energyCode: "2024" }, says: "what is kept: window" },
+    { args: { part: "tall" }, says: "it must be one of window, skylight, SHGC, ceiling, wood wall, mass" },
+  ],
+  notFor: "Commercial buildings and steel framing have tables of their own, which are not held here.",
   run: (a, tape) => codeValue("U", zoneOf(a, mapOf(a.energyCode), tape), a.part, a.energyCode, tape),
 });
 
@@ -78,6 +85,14 @@ const rCode = cellFunction({
     within: 0,
     source: "IECC/IRC 2018 Table R402.1.2 = N1102.1.2, as printed in a municipal code",
   },
+  refuses: [
+    { args: { climateZone: "0A" }, says: "IECC/IRC 2018 Table R402.1.2 (N1102.1.2) is kept for zones 1, 2, 3," },
+    { args: { part: "heated slab" }, says: "what is kept: ceiling, wood wall, mass wall, floor, basement wall," },
+    { args: { energyCode: "Washington 2021" }, says: "no R table of that edition is kept" },
+    { args: { climateZone: "tall" }, says: "zones run from 0 to 8, with A moist, B dry or C marine behind" },
+    { args: { part: "tall" }, says: "it must be one of ceiling, wood wall, mass wall, floor, basement" },
+  ],
+  notFor: "Commercial buildings and steel framing have tables of their own; a whole-house trade-off takes UA_CODE.",
   run: (a, tape) => codeValue("R", zoneOf(a, mapOf(a.energyCode), tape), a.part, a.energyCode, tape),
 });
 
@@ -99,6 +114,12 @@ const climateZoneFunction = cellFunction({
     within: 0,
     source: "US Department of Energy, climate zones by county, 2010: Tompkins County, New York, zone 6, moist",
   },
+  refuses: [
+    { args: { state: "6" }, says: "counties are listed by state, with the District of Columbia and Puerto Rico" },
+    { args: { county: "6" }, says: "62 counties are listed there" },
+    { args: { energyCode: "tall" }, says: "it must be one of 2012, 2015, 2018, 2021, 2024, Idaho 2018," },
+  ],
+  notFor: "Outside the United States, and where a state draws its own zones, the state's text decides.",
   run: (a, tape) => countyZone(readCounty(a.county, a.state), mapOf(a.energyCode), tape),
 });
 
@@ -110,6 +131,11 @@ const retarderClassFunction = cellFunction({
   returns: textOf("I, II, III or none"),
   sources: ["IRC 2021 R202 and Table R702.7(1): I to 0.1 perm, II to 1.0, III to 10"],
   example: { args: { permeance: 0.06 }, gives: "I", within: 0, source: "IRC 2021 R202: class I is 0.1 perm or less" },
+  refuses: [
+    { args: { permeance: -1 }, says: "it must be from 0 to 1000000 perm" },
+    { args: { permeance: null }, says: "Permeance is missing" },
+  ],
+  notFor: "A sheet whose permeance changes with humidity has two figures: look at both tests of its maker.",
   run: (a, tape) => retarderClass(a.permeance, tape),
 });
 
@@ -165,6 +191,11 @@ const retarderRuleFunction = cellFunction({
     within: 0,
     source: "IRC 2018 Table R702.7.1 as copied by a public code guide: zone 5, 2x6, R-7.5",
   },
+  refuses: [
+    { args: { climateZone: "0A" }, says: "IRC 2018 R702.7 and Table R702.7.1 begins with zone 1" },
+    { args: { climateZone: "tall" }, says: "zones run from 0 to 8, with A moist, B dry or C marine behind" },
+  ],
+  notFor: "Roofs, floors and walls without framing have other clauses: ROOF_UNVENTED, or DEW_MONTHS for the physics.",
   run(a, tape) {
     const zone = zoneOf(a, mapOf(a.residentialCode), tape);
     const wall = {
@@ -202,6 +233,12 @@ const roofUnvented = cellFunction({
     within: 0,
     source: "IRC 2021 Table R806.5, zone 6, read in a state code of that base",
   },
+  refuses: [
+    { args: { climateZone: "0A" }, says: "IRC Table R806.5 begins with zone 1" },
+    { args: { climateZone: "tall" }, says: "zones run from 0 to 8, with A moist, B dry or C marine behind" },
+  ],
+  notFor:
+    "Vented roofs, and unvented ones insulated by fibers alone under the ridge vent clause, follow other lines of the code.",
   run(a, tape) {
     if (a.climateStation !== undefined) leastShareAboveDeck(placeOf(a.climateStation, tape), tape);
     return unventedRoofR(zoneOf(a, mapOf(a.residentialCode), tape), tape);

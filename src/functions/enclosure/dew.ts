@@ -57,6 +57,14 @@ const dewProfileFunction = cellFunction({
     source:
       "DIN 4108-3 Table A.3 and dew point sheets: 20 C, 50 % is 2337 Pa x 0.5 with a dew point of 9.27 C (48.68 F), the same on both sides",
   },
+  refuses: [
+    { args: { outdoorTemperature: -100 }, says: "the method holds from -60 to 100 C (ISO 13788:2012 Annex E, kept to" },
+    { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
+    { args: { outdoorHumidity: null }, says: "80 % stands in for it in winter only, below 50 F" },
+    { args: { indoorHumidity: 150 }, says: "it must be from 0 to 100 %" },
+  ],
+  notFor:
+    "Walls that get wet by rain, leaks or moving air need a transient simulation: this is diffusion in steady state.",
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
     cautionInward(a, assembly, tape);
@@ -112,6 +120,14 @@ const dewLayerFunction = cellFunction({
     source:
       "textbook of building physics, Table 13.5 (DIN 4108-3, one condensation plane): water forms at the outer face of the mineral wool, -4.0 C",
   },
+  refuses: [
+    { args: { outdoorTemperature: -100 }, says: "the method holds from -60 to 100 C (ISO 13788:2012 Annex E, kept to" },
+    { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
+    { args: { indoorHumidity: "none" }, says: "relative humidity lies above 0 and up to 100 %, and perfectly dry air" },
+    { args: { indoorHumidity: 150 }, says: "it must be from 0 to 100 %" },
+  ],
+  notFor:
+    "Walls that get wet by rain, leaks or moving air need a transient simulation: this is diffusion in steady state.",
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
     cautionInward(a, assembly, tape);

@@ -45,6 +45,22 @@ const framingShareFunction = cellFunction({
     within: 1e-12,
     source: "exact arithmetic: (6 x 0.5 x 10 + 2 x 0.125 x 40) / 400",
   },
+  refuses: [
+    { args: { walls: [["north", 3, 10]] }, says: "framing is a part of the wall" },
+    { args: { walls: [["north", 40, 10, -1]] }, says: "a gable rises to its peak" },
+    {
+      args: {
+        walls: [
+          ["north", 40, 10],
+          ["north", 40, 10],
+        ],
+      },
+      says: "columns and openings go by the name of their wall",
+    },
+    { args: { openings: [["x", 1, 1, 1, 1, 1, 1]] }, says: "the walls are north" },
+    { args: { walls: [["north", 0, 10]] }, says: "it must be from 0.1 to 2000 ft" },
+  ],
+  notFor: "A share for an energy permit may be fixed by the code whatever is built: look there first.",
   run(a, tape) {
     const opened = openedWalls(a.walls, a.openings);
     const faces = opened.map(({ wall }): FramedArea => wall);

@@ -52,6 +52,11 @@ const rStack = cellFunction({
     source:
       "Scottish Building Standards Annex 6.B.2 (ISO 6946): path through the insulation 4.111 m2 K/W, here in h ft2 F/Btu (x 5.678263)",
   },
+  refuses: [
+    { args: { insideFilm: "6" }, says: "the method holds from 0 to 5 h ft2 F/Btu (ASHRAE Handbook" },
+    { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
+  ],
+  notFor: "Walls with studs or columns in the insulation take U_FACTOR: this is the way through the insulation alone.",
   run: (a, tape) => stackR(readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), tape),
 });
 
@@ -89,6 +94,38 @@ const rScheduleFunction = cellFunction({
     within: 1e-9,
     source: "exact arithmetic with the films of ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10 (0.68, 0.17)",
   },
+  refuses: [
+    { args: { insideFilm: "6" }, says: "the method holds from 0 to 5 h ft2 F/Btu (ASHRAE Handbook" },
+    { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
+    {
+      args: {
+        layers: [
+          ["gypsum", "", 0],
+          ["siding and sheathing", "", 0.64],
+        ],
+      },
+      says: "its R comes from thickness and conductivity",
+    },
+    {
+      args: {
+        layers: [
+          ["gypsum", "", 0.56],
+          ["siding and sheathing", "", 0],
+        ],
+      },
+      says: "it is none of the built-in materials and its row gives no R or conductivity",
+    },
+    {
+      args: {
+        layers: [
+          ["gypsum", -1, 0.56],
+          ["siding and sheathing", "", 0.64],
+        ],
+      },
+      says: "it must be from 0 to 120 in",
+    },
+  ],
+  notFor: "Walls with studs or columns in the insulation take U_FACTOR: this is the way through the insulation alone.",
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
     const says = {

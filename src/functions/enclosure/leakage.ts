@@ -51,6 +51,11 @@ const airLeakage = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 3 x 20000 / 60",
   },
+  refuses: [
+    { args: { exponent: 0.1 }, says: "it must be from 0.5 to 1 (ASTM E779)" },
+    { args: { houseVolume: null }, says: "House volume is missing" },
+  ],
+  notFor: "Air that comes in under wind and warmth takes AIR_NATURAL; a blower door decides how tight a house is.",
   run: (a, tape) => airLeakageCfm(a.airTightness, a.houseVolume, a.pressure, a.exponent, tape),
 });
 
@@ -89,6 +94,12 @@ const airNatural = cellFunction({
     source:
       "a national laboratory's page prints 2.75 ACH50 in infiltration zone 2, one story, normal shielding: 2.75 / 18.5 = 0.149 an hour; the volume and its 49.6 cfm by arithmetic",
   },
+  refuses: [
+    { args: { stories: 4 }, says: "the rule knows 1, 1.5, 2, 3" },
+    { args: { climateZone: "tall" }, says: "zones run from 0 to 8, with A moist, B dry or C marine behind" },
+    { args: { stories: 0.4 }, says: "it must be from 1 to 4" },
+  ],
+  notFor: "A single windy or cold day may bring three times the mean of a year; fans and flues are not in it.",
   run(a, tape) {
     const zone = zoneIfGiven(a, "2021", tape);
     const house = { stories: a.stories, shielding: a.shielding, zone };
@@ -122,6 +133,16 @@ const airCode = cellFunction({
     within: 0,
     source: "IECC 2021 R402.4.1.3: 3.0 air changes an hour in zones 3 to 8",
   },
+  refuses: [
+    { args: { energyCode: "Idaho 2018" }, says: "no ACH50 table of that edition is kept" },
+    { args: { climateZone: "tall" }, says: "zones run from 0 to 8, with A moist, B dry or C marine behind" },
+    {
+      args: { energyCode: "New York 2025", climateZone: "1A" },
+      says: "New York 2025 energy code Table R402.5.1.3 (based on IECC 2024) is",
+    },
+    { args: { airTightness: 260 }, says: "it must be above 0 1/h and at most 50 1/h" },
+  ],
+  notFor: "Programs and states with limits of their own, and rooms tested one by one, go by their own text.",
   run(a, tape) {
     const zone = zoneOf(a, mapOf(a.energyCode), tape);
     const found = airAgainstCode(a.airTightness, a.houseVolume, zone, a.energyCode, tape);

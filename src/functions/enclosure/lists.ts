@@ -68,6 +68,8 @@ const materials = cellFunction({
     source:
       "ASHRAE Handbook Fundamentals 2005, Douglas-fir plywood 0.12 W/(m K): 0.832 Btu in/(h ft2 F) and R 1.20 an inch, as a US national laboratory's open data set prints",
   },
+  refuses: [{ args: { find: "-1" }, says: "62 are built in" }],
+  notFor: "A product's own figure from its data sheet is better: give it in the layer's row.",
   run(a, tape) {
     const facts = foundMaterials(a.find).map(materialFacts);
     return shown(materialColumns, facts, tape, { symbol: "materials", rule: "those that the word names" });
@@ -156,6 +158,8 @@ const climateStations = cellFunction({
     source:
       "companion file of the TMY3 weather file 726170 (US Department of Energy): elevation 101 m, half a meter is 1.6 ft",
   },
+  refuses: [{ args: { find: "6" }, says: "climate is kept for 91 stations in 42 states (a US national" }],
+  notFor: "Design temperatures for sizing a furnace or a cooler come from the code's or handbook's own list.",
   run(a, tape) {
     const says = { symbol: "stations", rule: "those that the word names", clause: STATION_SOURCE };
     return shown(stationColumns, foundStations(a.find), tape, says);

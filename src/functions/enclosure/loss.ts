@@ -63,6 +63,12 @@ const heatLossFunction = cellFunction({
     within: 1e-6,
     source: "exact arithmetic: (1000 x 0.05 + 200 x 0.3 + 1.08 x 50) x 60",
   },
+  refuses: [
+    { args: { areas: [["long wall", 1000, 20]] }, says: "it must be above 0 Btu/(h ft2 F) and at most 10" },
+    { args: { indoorTemperature: null }, says: "Indoor temperature is missing" },
+  ],
+  notFor:
+    "Sizing equipment for a permit follows the method that the code names, with sun and people and rooms one by one.",
   run(a, tape) {
     const perDegree = lossPerDegree(areaParts(a.areas), a.bridges, a.airflow, 0, tape);
     return heatLoss(perDegree, a.indoorTemperature, a.outdoorTemperature, tape);
@@ -121,6 +127,11 @@ const heatLossYear = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 24 x 7000 x 1000 x 0.05 / 10^6",
   },
+  refuses: [
+    { args: { areas: [["long wall", 1000, 20]] }, says: "it must be above 0 Btu/(h ft2 F) and at most 10" },
+    { args: { degreeDays: null }, says: "they stand neither in the call nor in the basis, and no climate" },
+  ],
+  notFor: "Bills and ratings need sun, people, appliances and efficiency of the heater: this is the enclosure alone.",
   run(a, tape) {
     const { hdd65F, elevationFt } = season(a, tape);
     return yearlyHeatLoss(lossPerDegree(areaParts(a.areas), a.bridges, a.airflow, elevationFt, tape), hdd65F, tape);

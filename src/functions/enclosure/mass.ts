@@ -50,6 +50,20 @@ const massWallFunction = cellFunction({
     source:
       "arithmetic: 2240 kg/m3 = 139.8 pcf x 0.20 Btu/(lb F) x 8/12 ft = 18.6 Btu/(ft2 F) (specific heat from memory)",
   },
+  refuses: [
+    { args: { layers: [["a wall", 8]] }, says: "it is none of the built-in materials" },
+    { args: { layers: [["concrete", 0]] }, says: "its R comes from thickness and conductivity" },
+    {
+      args: { layers: [["concrete", 8, -1]] },
+      says: "it is an R of the layer (0 or more), an R per inch or a conductivity above 0",
+    },
+    {
+      args: { layers: [["concrete", 8, 1000]] },
+      says: "the method holds from 0 to 200 h ft2 F/Btu (layers of a building)",
+    },
+    { args: { layers: [["concrete", -1]] }, says: "it must be from 0 to 120 in" },
+  ],
+  notFor: "Commercial buildings have their own definition; how fast a heavy wall answers the day needs a simulation.",
   run(a, tape) {
     bothRows(a, tape);
     const { layers: stack } = readAssembly(layerRows(a.layers), "wall", "winter", tape);

@@ -40,6 +40,13 @@ const rLayer = cellFunction({
     source:
       "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 1: 0.150 m of k 0.035 has R 4.29 m2 K/W, here in h ft2 F/Btu (x 5.678263)",
   },
+  refuses: [
+    { args: { R: null }, says: "it is none of the built-in materials and its row gives no R or conductivity" },
+    { args: { R: "-1" }, says: "it is an R of the layer (0 or more), an R per inch or a conductivity above 0" },
+    { args: { thickness: null }, says: "its R comes from thickness and conductivity" },
+    { args: { thickness: 240 }, says: "it must be from 0.001 to 120 in" },
+  ],
+  notFor: "Layers beside framing, where heat goes two ways, take U_FACTOR.",
   run: ({ material, thickness: thicknessIn, R }, tape) =>
     layerR(readLayer({ row: 1, material, thicknessIn, resistance: R }, tape), tape),
 });
@@ -67,6 +74,12 @@ const permLayer = cellFunction({
     source:
       "a US national laboratory's open data set, plywood, mu 200 at 50 % RH: 0.6881 perm-inch by the perm of 57.2135 ng/(s m2 Pa)",
   },
+  refuses: [
+    { args: { material: "6" }, says: "it is none of the built-in materials and its row gives no R or conductivity" },
+    { args: { thickness: null }, says: "its R comes from thickness and conductivity" },
+    { args: { humidity: 150 }, says: "it must be from 0 to 100 %" },
+  ],
+  notFor: "A membrane whose permeance its maker tested takes that figure: give it in the layer's row.",
   run: ({ material, thickness: thicknessIn, humidity: percent }, tape) =>
     layerPerm(readLayer({ row: 1, material, thicknessIn }, tape), percent / 100, tape),
 });

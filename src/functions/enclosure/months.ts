@@ -85,6 +85,20 @@ const dewMonthsFunction = cellFunction({
     within: 0.5,
     source: "DIN 4108-3 Table A.3: 20 C, 50 % is 1168 Pa; with the same air on both sides no vapor moves",
   },
+  refuses: [
+    { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
+    {
+      args: { layers: [["plain layer", "1 in", "RSI 1", 0]] },
+      says: "vapor cannot be followed through a layer whose resistance is not known",
+    },
+    {
+      args: { layers: [["plain layer", "1 in", 0, "sd 1 m"]] },
+      says: "it is none of the built-in materials and its row gives no R or conductivity",
+    },
+    { args: { waterLimit: -1 }, says: "it must be above 0 and at most 100" },
+  ],
+  notFor:
+    "Rain, leaks, sun on wet cladding and moving air need a transient simulation; green roofs and crawl spaces too.",
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
     cautionSunByStation(a.climateStation, assembly, tape);
@@ -141,6 +155,20 @@ const dewWoodFunction = cellFunction({
     source:
       "USDA FPL Wood Handbook GTR-190 Table 4-2: 70 F, 50 % is 9.2 %; with the same air on both sides the layer is at 50 %",
   },
+  refuses: [
+    { args: { layers: [["a board", 0.5]] }, says: "it is none of the built-in materials" },
+    { args: { layers: [["plywood", 0]] }, says: "its R comes from thickness and conductivity" },
+    {
+      args: { layers: [["plywood", 0.5, -1]] },
+      says: "it is an R of the layer (0 or more), an R per inch or a conductivity above 0",
+    },
+    {
+      args: { layers: [["plywood", 0.5, 1000]] },
+      says: "the method holds from 0 to 200 h ft2 F/Btu (layers of a building)",
+    },
+    { args: { layers: [["plywood", -1]] }, says: "it must be from 0 to 120 in" },
+  ],
+  notFor: "Wood wetted by leaks or built in green is not in balance with monthly air: measure it.",
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), "wall", "winter", tape);
     cautionSunByStation(a.climateStation, assembly, tape);

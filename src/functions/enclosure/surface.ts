@@ -60,6 +60,13 @@ const temperatureFactor = cellFunction({
     source:
       "DIN 4108-2: 20 C, 50 % inside and -5 C outside ask 12.6 C (54.68 F) and a factor of 0.70; R 0.25 + 0.96 + 0.04 gives 0.80 by arithmetic",
   },
+  refuses: [
+    { args: { surfaceHumidityLimit: 10 }, says: "no surface can be warm enough (ISO 13788:2012 clause 5)" },
+    { args: { insideFilm: "6" }, says: "the method holds from 0 to 5 h ft2 F/Btu (ASHRAE Handbook" },
+    { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
+    { args: { surfaceHumidityLimit: -1 }, says: "it must be above 0 % and at most 100 %" },
+  ],
+  notFor: "Corners, columns and window rims are colder than the plane part: they need a two-dimensional calculation.",
   run(a, tape) {
     const assembly = readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape);
     const factor = surfaceFactor(assembly, airOfYear(a, true, tape), a.surfaceHumidityLimit / 100, tape);
@@ -111,6 +118,13 @@ const outsideShare = cellFunction({
     source:
       "ASHRAE Handbook Fundamentals 2021 (SI) ch. 27 Example 7: R outward 1.14 of 4.68 is 0.24, and its face at 4.3 C allows 34 % (33.5) at 21 C; the films 0.12 and 0.03 are those of 0.68 and 0.17",
   },
+  refuses: [
+    { args: { indoorTemperature: 20 }, says: "the rule is for the heating season" },
+    { args: { outdoorTemperature: -100 }, says: "the method holds from -60 to 100 C (ISO 13788:2012 Annex E, kept to" },
+    { args: { layers: [["inboard", "", "RSI 3.42"]] }, says: "the share is counted from its inner face outward" },
+    { args: { indoorHumidity: 167 }, says: "it must be from 0 to 100 %" },
+  ],
+  notFor: "Walls with foam inboard, vented cavities in the insulation or moist rooms such as pools take DEW_MONTHS.",
   run(a, tape) {
     const { insideC, insideRh, outsideC, outsideRh } = bothSides(a);
     const dewC = dewPointFromPressureC(vaporPressurePa(insideC, insideRh, "ISO 13788", tape), "ISO 13788");

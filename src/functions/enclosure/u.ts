@@ -107,6 +107,17 @@ const uFactorFunction = cellFunction({
     within: 0.0005,
     source: "ANSI/ASHRAE/IES 90.1 Table A3.4, wood-framed wall 16 in on center, R-13: U 0.089 (value from memory)",
   },
+  refuses: [
+    { args: { insideFilm: "6" }, says: "the method holds from 0 to 5 h ft2 F/Btu (ASHRAE Handbook" },
+    { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
+    { args: { framingShare: null }, says: "framing rows are given, and how much of the wall they take stands" },
+    {
+      args: { framing: [["framing member", 3.5, 0]] },
+      says: "it is none of the built-in materials and its row gives no R or conductivity",
+    },
+    { args: { framingShare: 250 }, says: "it must be from 0 to 0.9" },
+  ],
+  notFor: "Steel framing, windows and slabs on grade have other methods: the energy code's tables or HEATLOSS_GROUND.",
   run(a, tape) {
     const framing = layerRows(a.framing).map(readFraming);
     const share = shareOf(a.framingShare, framing.length);

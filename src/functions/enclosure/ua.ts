@@ -71,6 +71,20 @@ const uaCode = cellFunction({
     within: 1e-9,
     source: "Washington State Energy Code 2021, WAC 51-11R-40211: U 0.056 and 0.30; sums by exact arithmetic",
   },
+  refuses: [
+    { args: { climateZone: "7" }, says: "Washington State Energy Code 2021, WAC 51-11R-40211 is kept for zones 4C, 5" },
+    { args: { energyCode: "2024" }, says: "what is kept: window" },
+    {
+      args: {
+        areas: [
+          ["north side", 1000, 0, "wood wall"],
+          ["glass", 100, 0.3, "window"],
+        ],
+      },
+      says: "it must be above 0 Btu/(h ft2 F) and at most 10 Btu/(h ft2 F)",
+    },
+  ],
+  notFor: "Commercial buildings, and paths by energy cost or rating index, are other ways to comply.",
   run(a, tape) {
     const parts = a.areas.map((r) => ({
       name: r.part,

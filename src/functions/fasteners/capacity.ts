@@ -57,6 +57,16 @@ const withdrawal = cellFunction({
     within: 2,
     source: "NDS 2015/2018 Table 12.2A: 378 lb for each inch of thread, four inches",
   },
+  refuses: [
+    { args: { type: "nail" }, says: "the method holds from 0.099 to 0.375 in (NDS 12.2.3)" },
+    { args: { type: "bolt" }, says: "a bolt is not held by threads in the wood: its washer bears on the face" },
+    {
+      args: { loadDuration: "impact" },
+      says: "connections take no impact factor, CD at most 1.6 (NDS Table 11.3.1 note 1)",
+    },
+    { args: { gravity: 1 }, says: "it must be from 0.31 to 0.73 (NDS Tables 12.2A and 12.3.3)" },
+  ],
+  notFor: "Proprietary screws take the figures of their evaluation report; ring-shank nails of special threads do too.",
   run: (a, tape) => withdrawalValue(a.type, a.diameter, a.gravity, a.thread, a.grain, conditionsOf(a), tape),
 });
 
@@ -109,6 +119,17 @@ const lateral = cellFunction({
     within: 5,
     source: "Formwork textbook (4th ed. 2010) Table 4-26, after NDS 2005 Table 11J, printed to 10 lb",
   },
+  refuses: [
+    { args: { diameter: 0.09 }, says: "the root diameter is known for 0.25, 0.3125, 0.375, 0.4375, 0.5," },
+    { args: { type: "wood screw" }, says: "the root diameter is known for 0.138 (No. 6), 0.151 (No. 7), 0.164" },
+    {
+      args: { loadDuration: "impact" },
+      says: "connections take no impact factor, CD at most 1.6 (NDS Table 11.3.1 note 1)",
+    },
+    { args: { diameter: 3 }, says: "it must be from 0.09 to 1.25 in (the wood standard's tables)" },
+  ],
+  notFor:
+    "Proprietary screws, split rings, shear plates and nail plates take their reports; fire and cyclic load go to an engineer.",
   run(a, tape) {
     const { side, main, second } = rolesOf(a.members);
     return lateralValue(
@@ -149,6 +170,15 @@ const pullThrough = cellFunction({
     within: 0.001,
     source: "exact arithmetic on the equation, from memory: 690 pi 0.375 x 0.42^2 x 0.75",
   },
+  refuses: [
+    { args: { woodStandard: "2015" }, says: "head pull-through came into the standard in 2018" },
+    {
+      args: { loadDuration: "impact" },
+      says: "connections take no impact factor, CD at most 1.6 (NDS Table 11.3.1 note 1)",
+    },
+    { args: { head: 4.5 }, says: "it must be from 0.2 to 2 in" },
+  ],
+  notFor: "Washers, flange heads and foam under the head are not in the equation: take a tested figure.",
   run: (a, tape) => pullThroughValue(a.head, a.thickness, a.gravity, conditionsOf(a), tape),
 });
 
@@ -175,6 +205,12 @@ const combined = cellFunction({
     within: 1e-9,
     source: "exact arithmetic on the equation, from memory: 300 x 150 / (300/2 + 150/2)",
   },
+  refuses: [
+    { args: { type: "bolt" }, says: "the standard combines lateral and withdrawal loads for lag screws," },
+    { args: { angle: 135 }, says: "it must be from 0 to 90 deg" },
+  ],
+  notFor:
+    "Two loads that come at different times need no combining, and proprietary screws have the equation of their report.",
   run: (a, tape) => combinedValue(a.type, a.withdrawal, a.lateral, a.angle, tape),
 });
 

@@ -81,6 +81,14 @@ const furring = cellFunction({
     within: 0,
     source: "2023 state residential code, base IRC 2021, Table R703.15.2",
   },
+  refuses: [
+    { args: { table: "direct" }, says: "it has 0.113 nail, 0.120 nail, 0.131 nail, 0.162 nail" },
+    { args: { furringSpacing: 32 }, says: "the method holds from 1 to 24 in (residential code 2021 Table R703.15.2)" },
+    { args: { fastener: "0.113 nail" }, says: "it has 0.131 nail, 0.162 nail, No. 10 wood screw, 1/4 lag screw" },
+    { args: { residentialCode: "2024" }, says: "its tables of furring over insulation are not held" },
+    { args: { furringSpacing: 1.6 }, says: "it must be from 4 to 96 in" },
+  ],
+  notFor: "Steel or masonry backing, thicker foam and heavier cladding than the table prints need an engineer.",
   run: (a, tape) =>
     answer.answer(
       [

@@ -85,6 +85,39 @@ const group = cellFunction({
     within: 25,
     source: "NDS 2015/2018 Table 11.3.6A, from memory: As/Am 0.5, As 5 in2, five in a row, Cg 0.75",
   },
+  refuses: [
+    {
+      args: {
+        members: [
+          ["side", 1, 0.5, "", 5, 0],
+          ["main", 2, 0.5, "", 5, 1400000],
+        ],
+      },
+      says: "how a row shares its load goes by the stiffness of its members, E x",
+    },
+    {
+      args: {
+        members: [
+          ["side", 1, "2x", "", 5, 1400000],
+          ["main", 2, 0.5, "", 5, 1400000],
+        ],
+      },
+      says: "a specific gravity such as 0.5 is wanted, or steel, OSB, plywood,",
+    },
+    {
+      args: {
+        members: [
+          ["side", 1, 0.5, "", 5, 1400000],
+          ["main", 2, 0.5, "", 5, 1400000],
+          ["main", 2, 0.5, "", 5, 1400000],
+        ],
+      },
+      says: "members go from the head: side, main, and the second side in double shear",
+    },
+    { args: { count: 60 }, says: "it must be from 1 to 30" },
+  ],
+  notFor:
+    "Splitting and row tear-out of large bolts near an end are checks of their own (NDS appendix E), not held here.",
   run(a, tape) {
     const { side, main, second } = rolesOf(a.members);
     const row = { count: a.count, spacingIn: a.spacing };
@@ -121,6 +154,12 @@ const spacing = cellFunction({
     source:
       "Wisconsin SPS 320-325 deck appendix Table 6 (2015): 1/2 in lag screws, 6 ft joists under 50 psf; the capacity is inferred from the same rows",
   },
+  refuses: [
+    { args: { least: 72 }, says: "the greatest is 36 in" },
+    { args: { demand: 15000 }, says: "the least spacing is 1 in" },
+    { args: { most: 180 }, says: "it must be from 0.5 to 144 in" },
+  ],
+  notFor: "Patterns in several widths, corners and diaphragm edges are laid out on a drawing, not by an even spacing.",
   run: (a, tape) => spacingIn(a.demand, a.capacity, { rows: a.rows, leastIn: a.least, mostIn: a.most }, tape),
 });
 

@@ -112,6 +112,29 @@ export const compare = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 20 + n = 10 + 2 n at n = 10",
   },
+  refuses: [
+    {
+      args: {
+        ways: [
+          ["flat on the deck", 1, 20, 0],
+          ["standing", 2, 10, 2],
+        ],
+      },
+      says: "neither its row nor the call nor the basis gives it",
+    },
+    {
+      args: {
+        ways: [
+          ["flat on the deck", 1, 20, 2],
+          ["standing", 2, 10, 2],
+          ["standing", 2, 10, 2],
+        ],
+      },
+      says: "each way is named in the result",
+    },
+    { args: { count: 0.1 }, says: "it must be from 1 to 100000" },
+  ],
+  notFor: "Safety and quality are not priced here: a way that fails them is out whatever it costs.",
   run(a, tape) {
     const given = a.ways.map(
       (w): Way => ({

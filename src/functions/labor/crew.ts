@@ -51,6 +51,19 @@ export const laborRate = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 40 + 3 x 32; 136 / 4; 34 x 1.25",
   },
+  refuses: [
+    { args: { laborBurden: 250 }, says: "it must be from 0 to 2" },
+    {
+      args: {
+        crew: [
+          ["lead", 1, 40],
+          ["", 3, 32],
+        ],
+      },
+      says: "Worker in row 2 of crew is missing",
+    },
+  ],
+  notFor: "Payroll, overtime and prevailing wages go by the books of the bookkeeper.",
   run: (a, tape) => spill(rateColumns, [crewRate(a.crew, a.laborBurden, tape)], "w", "crew, mean, burdened", tape),
 });
 
@@ -114,6 +127,11 @@ export const schedule = cellFunction({
     within: 0.5,
     source: "Estimating textbook (construction estimating, ed. about 2007), Example 15-4 p 193: 48 h x 13.50 = 648",
   },
+  refuses: [
+    { args: { crewSize: null }, says: "neither its row nor the call nor the basis gives it" },
+    { args: { crewSize: 0.2 }, says: "it must be from 0.25 to 200" },
+  ],
+  notFor: "Tasks that overlap or wait for each other need a schedule with links.",
   run(a, tape) {
     const rows = a.tasks.map((t) => ({
       task: t.task,

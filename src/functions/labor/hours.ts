@@ -35,6 +35,11 @@ export const hours = cellFunction({
     within: 4,
     source: `${NAVY}: 16,000 sf at 33 man-hours a 1000 sf are 66 man-days of 8 hours`,
   },
+  refuses: [
+    { args: { quantity: 16000000 }, says: "it must be from 0 to 10000000" },
+    { args: { rate: null }, says: "Rate is missing" },
+  ],
+  notFor: "Work that the office has never done has no rate in any book: time a first piece.",
   run: (a, tape) => laborHours(a.quantity, a.rate, a.pace, tape),
 });
 
@@ -62,6 +67,11 @@ export const days = cellFunction({
     within: 0.5,
     source: `${NAVY}: 66 man-days of 8 hours`,
   },
+  refuses: [
+    { args: { crewSize: 0.1 }, says: "it must be from 0.25 to 200" },
+    { args: { hours: null }, says: "Hours is missing" },
+  ],
+  notFor: "Tasks that overlap or wait for each other need a schedule with links, not a sum of days.",
   run(a, tape) {
     const crew = { crewSize: a.crewSize, productiveHours: a.productiveHours, weatherShare: a.weatherDays };
     return laborDays(a.hours, crew, tape);
@@ -91,5 +101,10 @@ export const learning = cellFunction({
     within: 0.5,
     source: "Managerial accounting textbook ch. 15, 80 % cumulative average curve, 100 h first unit: 4 units, 256 h",
   },
+  refuses: [
+    { args: { count: 0.4 }, says: "it must be from 1 to 100000" },
+    { args: { first: null }, says: "First is missing" },
+  ],
+  notFor: "Work of changing crews or long breaks is learned anew: no curve holds then.",
   run: (a, tape) => learningHours(a.first, a.count, a.learningRate, a.learningCurveKind, tape),
 });

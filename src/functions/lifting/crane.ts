@@ -73,6 +73,31 @@ export const crane = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 5600 / 8300, the value of the next larger radius",
   },
+  refuses: [
+    { args: { radius: 19 }, says: "the chart goes from 35 to 45 ft and is not read beyond its rows" },
+    {
+      args: {
+        chart: [
+          [35, 3],
+          [40, 8300],
+          [45, 7000],
+        ],
+      },
+      says: "a crane lifts less the farther it reaches",
+    },
+    {
+      args: {
+        chart: [
+          [35, 9700, 3],
+          [40, 8300],
+          [45, 7000],
+        ],
+      },
+      says: "one lift has one boom length",
+    },
+  ],
+  notFor:
+    "Two cranes, lifts over people, near power lines or near three quarters of the chart need a written lift plan.",
   run(a, tape) {
     const rows = a.chart.map((r) => ({ radiusFt: r.radius, capacityLb: r.capacity, boomFt: r.boom }));
     const check = liftCrane(a.weight, a.radius, rows, a.riggingWeight, a.craneLimit, tape);

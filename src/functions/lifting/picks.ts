@@ -66,6 +66,11 @@ export const picksForBending = cellFunction({
     within: 0.005,
     source: "Mechanics teaching site, two-point lift: 0.207 L from each end; 0.0214 w L2 from memory",
   },
+  refuses: [
+    { args: { count: 6 }, says: "it must be from 1 to 4" },
+    { args: { length: null }, says: "Length is missing" },
+  ],
+  notFor: "Uneven pieces take LIFT_CENTROID first; tilting up from the flat puts other bending on the piece.",
   run(a, tape) {
     const { picks: found, spacingFt, greatestFtLb } = liftPicks(a.length, a.weight, a.count, a.slingImpactFactor, tape);
     const rows: PickRow[] = [...found, { pick: "best spacing", fromLeftFt: spacingFt, momentFtLb: greatestFtLb }];

@@ -41,6 +41,27 @@ export const centroid = cellFunction({
     within: 0.5,
     source: "Statics course worked examples (composite areas): 4 x 12 at y 10 and 6 x 8 at y 4 have y 7",
   },
+  refuses: [
+    {
+      args: {
+        pieces: [
+          ["4 x 12", 48, -1, "", "", "", 0, 10],
+          ["6 x 8", 48, "", "", "", "", 0, 4],
+        ],
+      },
+      says: "it must be above 0 ft and at most 120 ft",
+    },
+    {
+      args: {
+        pieces: [
+          ["", 48, "", "", "", "", 0, 10],
+          ["6 x 8", 48, "", "", "", "", 0, 4],
+        ],
+      },
+      says: "Piece in row 1 of pieces is missing",
+    },
+  ],
+  notFor: "A piece whose parts are not known is found by a trial lift, a hand above the ground.",
   run(a, tape) {
     const [x, y, z] = [axisOf(a.pieces, "x", tape), axisOf(a.pieces, "y", tape), axisOf(a.pieces, "z", tape)];
     const placed = a.pieces.map((p) => ({
@@ -134,6 +155,38 @@ export const sling = cellFunction({
     within: 0.01,
     source: "trade sling page worked example: H 96 in, L 120 in, 1200 lb a sling need a vertical rating of 1500 lb",
   },
+  refuses: [
+    { args: { rise: 0.8 }, says: "legs flatter than 30 deg are not used (US Navy rigging manuals" },
+    {
+      args: {
+        picks: [
+          ["left", 3, 0],
+          ["right", 6, 0],
+        ],
+      },
+      says: "the load would turn over until it hangs below them",
+    },
+    {
+      args: {
+        picks: [
+          ["left", -6, 3],
+          ["right", 6, 0],
+        ],
+      },
+      says: "the load would turn over as it leaves the ground",
+    },
+    {
+      args: {
+        picks: [
+          ["left", -6, 0, 12],
+          ["right", 6, 0],
+        ],
+      },
+      says: "the highest pick is 12 ft above it",
+    },
+    { args: { rise: 800 }, says: "it must be from 0.5 to 300 ft" },
+  ],
+  notFor: "Spreader bars, rolling blocks and two cranes on one piece are a rigger's plan.",
   run(a, tape) {
     const places = a.picks.map((p): SlingPick => ({ pick: p.pick, xFt: p.x, yFt: p.y, zFt: p.z }));
     const [xFt = 0, yFt = 0] = a.hook;

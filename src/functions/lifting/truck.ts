@@ -57,6 +57,21 @@ export const truck = cellFunction({
     within: 0,
     source: "exact arithmetic: what is erected last lies lowest",
   },
+  refuses: [
+    { args: { deckLength: 12 }, says: "the truck takes 12 ft" },
+    { args: { truckPayload: 460 }, says: "the truck takes 460 lb" },
+    {
+      args: {
+        pieces: [
+          ["wall panel", 4000, 0, 8, 12, 2, "", "", "", 1],
+          ["roof panel", 9000, 40, 8, 24, 1, "", "", "", 2],
+        ],
+      },
+      says: "a load is laid out by length and width in feet and thickness in inches",
+    },
+    { args: { stackHeight: 17 }, says: "it must be above 0 ft and at most 14 ft" },
+  ],
+  notFor: "Oversize permits, axle loads and tie-downs are the hauler's own sum.",
   run(a, tape) {
     const rows = a.pieces.map((p) => ({
       piece: p.piece,

@@ -59,6 +59,13 @@ export const weight = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: (36 x 1.5 / 12 + 3.5) x 1.05 x (400 - 40) + 2 x 160",
   },
+  refuses: [
+    { args: { walls: [["south", 3, 10]] }, says: "south is 3 ft long and 10 ft high" },
+    { args: { openings: [["window", 4, 5, 24]] }, says: "the wall has 400 ft2" },
+    { args: { openings: [["window", 4, 5, 2, "", "", 3]] }, says: "the walls are south" },
+    { args: { wetAllowance: -1 }, says: "it must be from 0 to 0.5" },
+  ],
+  notFor: "A truck scale or a load cell beats any sum: weigh the first wall of a kind.",
   run(a, tape) {
     const areas = wallAreas(openedWalls(a.walls, a.openings), tape).filter((r) => r.wall !== TOTAL);
     const faces = areas.map((r) => ({ wall: r.wall, netFt2: r.netFt2 }));

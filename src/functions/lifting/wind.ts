@@ -42,6 +42,11 @@ export const windOnLift = cellFunction({
     within: 5e-4,
     source: "exact arithmetic: 0.00256 x 20^2 x 200 x 1.2; atan(245.76 / 2000)",
   },
+  refuses: [
+    { args: { area: 200000 }, says: "it must be above 0 ft2 and at most 20000 ft2" },
+    { args: { area: null }, says: "Area is missing" },
+  ],
+  notFor: "Gusty sites, building corners and lifts above the crane maker's wind limit are stopped, not calculated.",
   run(a, tape) {
     const wind = liftWind(a.area, a.weight, a.liftWindLimit, a.greatestPull, tape);
     return spill(windColumns, [wind], "wind", "pull, lean, stop at, rule", tape);
@@ -99,6 +104,11 @@ export const brace = cellFunction({
     source:
       "exact arithmetic on ASCE/SEI 7 29.3 with Kz 0.8512, Kd 0.85, G 0.85, Cf 1.35 from memory, wind at 0.55 of the height",
   },
+  refuses: [
+    { args: { height: 3 }, says: "the wall is 3 ft high" },
+    { args: { height: 1 }, says: "it must be from 2 to 60 ft" },
+  ],
+  notFor: "Walls above 20 ft, braces on soft ground and tilt-up concrete go to an engineer.",
   run(a, tape) {
     const wall = { lengthFt: a.length, heightFt: a.height, braces: a.braces, attachFt: a.attach, angleDeg: a.angle };
     const forces = liftBrace(wall, a.erectionWind, a.exposure, tape);

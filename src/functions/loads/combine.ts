@@ -96,6 +96,19 @@ const loadCombine = cellFunction({
     within: 1e-9,
     source: "exact arithmetic on the allowable stress combinations of ASCE/SEI 7-16 section 2.4.1",
   },
+  refuses: [
+    {
+      args: {
+        loads: [
+          ["Lr", 20],
+          ["W", -40],
+        ],
+      },
+      says: "every combination holds one dead load",
+    },
+    { args: { liveLoadFactor: 0.1 }, says: "it must be from 0.5 to 1" },
+  ],
+  notFor: "Seismic combinations with overstrength, and fluid, ice, flood or tornado load, go to an engineer.",
   run(a, tape) {
     const input = {
       loads: a.loads,

@@ -58,6 +58,60 @@ const loadDead = cellFunction({
     within: 1e-9,
     source: "ASCE 7 Table C3-1: 2 + 2 + 4 x 0.55 psf",
   },
+  refuses: [
+    {
+      args: {
+        layers: [
+          ["thatch", ""],
+          ["gypsum board", 0.5],
+        ],
+      },
+      says: "it is not among the own or built-in weights",
+    },
+    {
+      args: {
+        layers: [
+          ["asphalt shingles", ""],
+          ["gypsum sheathing", ""],
+          ["gypsum board", 0.5],
+        ],
+      },
+      says: "its weight is 4 psf for each inch",
+    },
+    {
+      args: {
+        layers: [
+          ["asphalt shingles", "", "", "", "", "", "", "", "", -1],
+          ["gypsum sheathing", 0.5],
+          ["gypsum board", 0.5],
+        ],
+      },
+      says: "it is psf as a number, or a density such as 35 pcf",
+    },
+    {
+      args: {
+        layers: [
+          ["asphalt shingles", "", "", "", "", "", "", "", "", 100000],
+          ["gypsum sheathing", 0.5],
+          ["gypsum board", 0.5],
+        ],
+      },
+      says: "the method holds from 0 to 1000 psf (a part of a building)",
+    },
+    { args: { slope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    {
+      args: {
+        layers: [
+          ["asphalt shingles", -1],
+          ["gypsum sheathing", 0.5],
+          ["gypsum board", 0.5],
+        ],
+      },
+      says: "it must be from 0 to 120 in",
+    },
+  ],
+  notFor:
+    "The weight of a wall to be lifted, net of its windows, takes LIFT_WEIGHT; equipment is weighed by its maker.",
   run: (a, tape) =>
     deadLoad(
       a.layers.map((l) => ({ material: l.material, thicknessIn: l.thickness, weight: l.weight, row: l.row })),
@@ -98,6 +152,13 @@ const loadLive = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 40 (0.25 + 15/sqrt(1800))",
   },
+  refuses: [
+    { args: { occupancy: "-1" }, says: "it is a number of psf, roof, or one of attics without storage, attics" },
+    { args: { slope: "none" }, says: "it reduces roof live loads only" },
+    { args: { slope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { area: -1 }, says: "it must be above 0 ft2 and at most 1000000 ft2" },
+  ],
+  notFor: "Storage, vehicles, guards and concentrated loads follow the code's own clauses and are not reduced here.",
   run(a, tape) {
     const use = liveUse(a.occupancy, a.residentialCode, tape);
     if (use.rule === "roof") {
@@ -136,6 +197,12 @@ const loadTributary = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 30 x 22^2 / (2 x 20)",
   },
+  refuses: [
+    { args: { span: 0.2 }, says: "the far support would be lifted" },
+    { args: { other: 50 }, says: "an overhang lies beyond an outer support" },
+    { args: { span: 2000 }, says: "it must be above 0 ft and at most 500 ft" },
+  ],
+  notFor: "A beam continuous over supports, or one with point loads, takes WOOD_CHECK or an engineer.",
   run(a, tape) {
     if (a.other > 0 && a.overhang > 0) {
       throw new BadInput(

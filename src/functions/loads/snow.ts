@@ -66,6 +66,12 @@ const loadSnow = cellFunction({
     source:
       "Public engineering-firm article: 7-16, pg 25 psf, factors 1, prints pf 17.5 psf; pm is 20 psf by section 7.3.4",
   },
+  refuses: [
+    { args: { asce7Edition: "7-22" }, says: "ASCE/SEI 7-22 Table 7.3-3 goes by the roof's R and the ground snow;" },
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { groundSnow: 2500 }, says: "it must be from 0 to 500 psf" },
+  ],
+  notFor: "Drifts take LOAD_SNOWDRIFT; valleys, sliding snow, curved roofs and ponding go to an engineer.",
   run: (a, tape) =>
     columns.rows(
       snowOnRoof(
@@ -133,6 +139,15 @@ const loadSnowDrift = cellFunction({
     source:
       "Public engineering-firm article, one roof step: 7-16, lu 40 ft, prints hd 2.08 ft, pd 35.8 psf, total 53.3 psf; width 4 hd",
   },
+  refuses: [
+    { args: { asce7Edition: "7-22" }, says: "ASCE/SEI 7-22 Table 7.3-3 goes by the roof's R and the ground snow;" },
+    {
+      args: { asce7Edition: "7-22", thermalFactor: 1.3 },
+      says: "the drift height of ASCE/SEI 7-22 Eq. 7.6-1 goes by W2 of its map",
+    },
+    { args: { step: 400 }, says: "it must be above 0 ft and at most 200 ft" },
+  ],
+  notFor: "Drifts behind rooftop units, crossing drifts and roofs that slope toward the step go to an engineer.",
   run(a, tape) {
     const site = {
       groundPsf: a.groundSnow,

@@ -41,6 +41,24 @@ const wallAreaFunction = cellFunction({
     within: 0,
     source: "exact arithmetic: 32 x 9 + 32 x 8 / 2 = 416, less 2 x 3 x 4; 40 x 9 = 360",
   },
+  refuses: [
+    { args: { walls: [["north", 40, 9]] }, says: "the walls are north" },
+    { args: { openings: [["window", 3, 4, 2, 3, "", 0]] }, says: "there are several: west, north" },
+    {
+      args: { openings: [["window", 3, 4, 2, 3, 1000, "west"]] },
+      says: "west is 32 ft long and 9 ft high with a gable of 8 ft on top",
+    },
+    {
+      args: {
+        walls: [
+          ["west", 32, 0, 8],
+          ["north", 40, 9],
+        ],
+      },
+      says: "it must be from 0.1 to 100 ft",
+    },
+  ],
+  notFor: "Curved walls, and faces of a wall that differ, are measured on the drawing.",
   run: (a, tape) =>
     asTable(AREAS, wallAreas(openedWalls(a.walls, a.openings), tape), "wall, gross, openings, net", tape),
 });
@@ -63,6 +81,11 @@ const sheetsCountFunction = cellFunction({
     within: 0,
     source: "exact arithmetic: 1000 x 1.1 / 32 = 34.4, rounded up",
   },
+  refuses: [
+    { args: { area: -1 }, says: "it must be from 0 to 10000000 ft2" },
+    { args: { area: null }, says: "Area is missing" },
+  ],
+  notFor: "What sizes, grain and joints allow takes LINING or WALL_COURSES with SHEETS_NEEDED.",
   run: (a, tape) => sheetsCount(a.area, a.sheet, a.sheetWaste, tape),
 });
 
@@ -101,6 +124,11 @@ const bead = cellFunction({
     within: 0,
     source: "supplier page rule (10.1 fl oz: feet per tube = 18 / (12 x section)): 24.0 ft a tube, 240 / 24.0 = 10",
   },
+  refuses: [
+    { args: { width: 25 }, says: "it must be from 0.03125 to 6 in" },
+    { args: { width: null }, says: "Width is missing" },
+  ],
+  notFor: "Fire-rated and structural joints are sized by their listing, not by the volume of a bead.",
   run(a, tape) {
     const runFt = a.run.reduce((sum, ft) => sum + ft, 0);
     tape?.step("L", "sum of the runs", runFt, "ft", "");

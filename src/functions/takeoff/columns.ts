@@ -45,6 +45,14 @@ const wallColumnsFunction = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 7 - 4.5/24 and 10 + 4.5/24 ft; the column at 8 ft would stand in the window",
   },
+  refuses: [
+    { args: { walls: [["south", 3, 9]] }, says: "south is 3 ft long and 9 ft high" },
+    { args: { walls: [["south", 24, 9, -1]] }, says: "a gable rises to its peak" },
+    { args: { openings: [["W1", 3, 4, 3, 3, 7]] }, says: "openings alike cannot all be in one place" },
+    { args: { openings: [["W1", 3, 4, 1, 3, 0]] }, says: "its place in the wall decides the result" },
+    { args: { columnSpacing: 8 }, says: "it must be from 12 to 480 in" },
+  ],
+  notFor: "Where loads from above must land is the engineer's drawing: this keeps spacings and openings only.",
   run(a, tape) {
     const rules = {
       spacingFt: a.columnSpacing / 12,

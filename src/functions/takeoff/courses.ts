@@ -155,6 +155,14 @@ const courses = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: two pieces of 192 - 1/8 in and a saw cut of 1/8 in out of 384 in",
   },
+  refuses: [
+    { args: { panelSize: "6" }, says: "a size is two sides above 0 with an x between them" },
+    { args: { panelSize: "2x6" }, says: "a panel is 6 ft long and a joint must land on a column outside the openings" },
+    { args: { walls: [["south", 16, 4]] }, says: "the walls are south" },
+    { args: { walls: [["north", 16, 4]] }, says: "the walls are north" },
+    { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+  ],
+  notFor: "Panels that stand upright, or are turned over, go by hand or as parts into SHEETS_LAYOUT.",
   run: (a, tape) => asTable(PIECES, plan(a, tape).pieces, "each piece of each course", tape),
 });
 
@@ -183,6 +191,13 @@ const leftovers = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 384 - 191.875 - 1/8 saw cut = 192 in",
   },
+  refuses: [
+    { args: { panelSize: "6" }, says: "a size is two sides above 0 with an x between them" },
+    { args: { panelSize: "2x6" }, says: "a panel is 6 ft long and a joint must land on a column outside the openings" },
+    { args: { walls: [["a", 48, 4]] }, says: "the walls are a" },
+    { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+  ],
+  notFor: "Offcuts of a plan that the shop has changed are measured on the floor.",
   run: (a, tape) => asTable(STOCK, stockRows(plan(a, tape)), "6 in and more both ways, largest first", tape),
 });
 

@@ -48,6 +48,22 @@ const rollsFunction = cellFunction({
     source:
       "exact arithmetic: 2 courses x 160 ft x 1.1 = 352; (352 - 0.5) / 99.5 = 3.53, 4 rolls with 3 laps of 0.5 ft",
   },
+  refuses: [
+    { args: { rollWidth: 60000 }, says: "the spreadsheet makes such a number of what it takes for a date, 1/2" },
+    { args: { walls: [["all round", 160, 9, -1]] }, says: "a gable rises to its peak" },
+    {
+      args: {
+        walls: [
+          ["all round", 160, 9],
+          ["all round", 160, 9],
+        ],
+      },
+      says: "columns and openings go by the name of their wall",
+    },
+    { args: { openings: [["x", 1, 1, 1, 1, 1, 1]] }, says: "the walls are all round" },
+    { args: { rollWidth: 5 }, says: "it must be from 6 to 480 in" },
+  ],
+  notFor: "Roofs, and membranes hung upright, have other laps: their maker's sheet says how.",
   run(a, tape) {
     const rules = {
       rollWidthFt: a.rollWidth / 12,
@@ -90,6 +106,22 @@ const boardsFunction = cellFunction({
     within: 0,
     source: "exact arithmetic: 2 layers x 16 x 8 / 32 = 8 boards, reached with every offcut used",
   },
+  refuses: [
+    { args: { board: "6" }, says: "a size is two sides above 0 with an x between them" },
+    { args: { walls: [["north", 16, 8, -1]] }, says: "a gable rises to its peak" },
+    {
+      args: {
+        walls: [
+          ["north", 16, 8],
+          ["north", 16, 8],
+        ],
+      },
+      says: "columns and openings go by the name of their wall",
+    },
+    { args: { openings: [["x", 1, 1, 1, 1, 1, 1]] }, says: "the walls are north" },
+    { args: { boardWaste: -1 }, says: "it must be from 0 to 1" },
+  ],
+  notFor: "Tapered roof insulation follows its maker's layout; loose fill and batts go by area.",
   run(a, tape) {
     const rules = { ...a.board, thicknessesIn: a.thicknesses, perBundle: a.boardBundle };
     return orderOf(boards(openedWalls(a.walls, a.openings), rules, a.boardWaste, tape), tape);
@@ -123,6 +155,21 @@ const furringFunction = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 32 ft / 16 in = 24 bays, 25 strips of 9 ft",
   },
+  refuses: [
+    { args: { walls: [["south", 32, 9, -1]] }, says: "a gable rises to its peak" },
+    {
+      args: {
+        walls: [
+          ["south", 32, 9],
+          ["south", 32, 9],
+        ],
+      },
+      says: "columns and openings go by the name of their wall",
+    },
+    { args: { openings: [["x", 1, 1, 1, 1, 1, 1]] }, says: "the walls are south" },
+    { args: { furringSpacing: 1.6 }, says: "it must be from 4 to 96 in" },
+  ],
+  notFor: "Furring laid level, and cladding that needs a strip at every joint, is counted from the drawing.",
   run(a, tape) {
     const rules = {
       spacingFt: a.furringSpacing / 12,
@@ -156,6 +203,17 @@ const screen = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: foot 32 + top 32 + two heads and two sills of 3 ft = 76; 7.6 pieces",
   },
+  refuses: [
+    { args: { walls: [["south", 32, 3]] }, says: "south is 32 ft long and 3 ft high" },
+    { args: { walls: [["south", 32, 9, -1]] }, says: "a gable rises to its peak" },
+    { args: { openings: [["window", 3, 4, 1000, 3]] }, says: "the wall has 288 ft2" },
+    {
+      args: { openings: [["window", 3, 4, 2, ""]] },
+      says: "it decides the result: a door has 0, a window its height above the",
+    },
+    { args: { piece: 0.1 }, says: "it must be from 1 to 2000 ft" },
+  ],
+  notFor: "Soffit and ridge vents are sized by free area, which the code sets.",
   run: (a, tape) =>
     orderOf([ventScreen(openedWalls(a.walls, a.openings), a.screenedEdges, a.piece, a.screenWaste, tape)], tape),
 });
@@ -191,6 +249,15 @@ const liningFunction = cellFunction({
     source:
       "exact arithmetic: one whole sheet; 3 ft under the window and 8 - 7 = 1 ft over it; two strips of 1 ft above 8 ft",
   },
+  refuses: [
+    { args: { sheet: "6" }, says: "a size is two sides above 0 with an x between them" },
+    { args: { walls: [["north", 3, 9]] }, says: "north is 3 ft long and 9 ft high" },
+    { args: { walls: [["north", 8, 9, -1]] }, says: "a gable rises to its peak" },
+    { args: { openings: [["window", 4, 4, 3, 3, 4]] }, says: "openings alike cannot all be in one place" },
+    { args: { walls: [["north", 0, 9]] }, says: "it must be from 0.1 to 2000 ft" },
+  ],
+  notFor:
+    "Sheets whose joints must fall on studs in a set pattern, such as fire-rated lining, are laid out on the drawing.",
   run: (a, tape) =>
     asTable(PARTS, lining(openedWalls(a.walls, a.openings), a.sheet, tape), "part, length, width, count", tape),
 });

@@ -44,6 +44,15 @@ const tapeFunction = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 2 x (sill 4 + head 4 + two jambs of 5 ft) = 36 ft",
   },
+  refuses: [
+    { args: { rollLength: 1 }, says: "a roll holds 1 ft, and a piece is not joined" },
+    {
+      args: { openings: [["window", 3, 4, 2, ""]] },
+      says: "it decides the result: a door has 0, a window its height above the",
+    },
+    { args: { rollLength: 0.75 }, says: "it must be from 1 to 2000 ft" },
+  ],
+  notFor: "Round windows and sloped heads follow their maker's sheet.",
   run: (a, tape) =>
     orderOf(
       [flashingTape(a.openings.map(openingOf), a.sides, a.rollLength, a.pastCorner / 12, a.tapeWaste, tape)],
@@ -76,6 +85,14 @@ const bucksFunction = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 3 ft = 36 in; 48 - 2 x 1.5 = 45 in",
   },
+  refuses: [
+    {
+      args: { openings: [["W1", 3, 4, 2, ""]] },
+      says: "it decides the result: a door has 0, a window its height above the",
+    },
+    { args: { buckThickness: 12 }, says: "it must be above 0 in and at most 6 in" },
+  ],
+  notFor: "Round and raked openings, and bucks that carry load, are drawn one by one.",
   run: (a, tape) =>
     asTable(PARTS, bucks(a.openings.map(openingOf), a.buckThickness, tape), "part, length, count", tape),
 });
@@ -136,6 +153,11 @@ const screwsFunction = cellFunction({
     within: 0,
     source: "exact arithmetic: (96 / 6 + 1) x 2 x 10 = 340; 100 + 250 leaves the fewest over",
   },
+  refuses: [
+    { args: { screwWaste: -1 }, says: "it must be from 0 to 1" },
+    { args: { rows: [["", 8, 6, 2, 10]] }, says: "Row in row 1 of rows is missing" },
+  ],
+  notFor: "How many a connection needs takes the FASTENER functions or an engineer: this counts rows that are given.",
   run: (a, tape) =>
     orderOf(
       screws(
@@ -199,6 +221,11 @@ const concrete = cellFunction({
     within: 0,
     source: "exact arithmetic: 48 x 32 x 4 / 12 / 27 x 1.05 = 19.91, up to 20.00",
   },
+  refuses: [
+    { args: { concreteStep: 40 }, says: "it must be from 0.01 to 20 yd3" },
+    { args: { pours: [["", 48, 32, 4]] }, says: "Pour in row 1 of pours is missing" },
+  ],
+  notFor: "Stairs, slabs on metal deck and ground that has not been leveled are measured on the drawing.",
   run: (a, tape) =>
     concreteYd3(
       a.pours.map((p) => ({

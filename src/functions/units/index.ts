@@ -38,6 +38,12 @@ const lengthFunction = cellFunction({
     within: 1e-12,
     source: "exact arithmetic: 12 + 6.5/12",
   },
+  refuses: [
+    { args: { text: "tall" }, says: "is not a length" },
+    { args: { unit: "tall" }, says: "it must be one of ft, in, yd, m, cm, mm" },
+    { args: { text: null }, says: "Text is missing" },
+  ],
+  notFor: "Areas, weights and pressures have units of their own: CONVERT changes those.",
   run({ text, unit }, tape) {
     const inches = parseLength(text, unit);
     refuseDate(text, unit);
@@ -69,6 +75,11 @@ const ftin = cellFunction({
   returns: textOf("feet and inches, such as 12'-6 1/2\""),
   sources: [FOOT],
   example: { args: { length: 12.5416666 }, gives: "12'-6 1/2\"", within: 0, source: "exact arithmetic" },
+  refuses: [
+    { args: { length: "tall" }, says: "is not a length" },
+    { args: { length: null }, says: "Length is missing" },
+  ],
+  notFor: "A length that a formula goes on calculating with stays a number; feet and inches are a text for people.",
   run({ length, denominator }, tape) {
     const inches = length * INCHES_IN.ft;
     tape?.step("inches", "12 x length", inches, "in", FOOT);
@@ -100,6 +111,11 @@ const convertFunction = cellFunction({
     within: 0.000005,
     source: "NIST SP 811 (2008) Appendix B.8, pound-force per square foot",
   },
+  refuses: [
+    { args: { to: "ft" }, says: "does not convert" },
+    { args: { to: null }, says: "To is missing" },
+  ],
+  notFor: "A temperature difference is no temperature reading: 10 C warmer is 18 F warmer, not 50 F.",
   run({ value, from, to }, tape) {
     const result = convert(value, from, to);
     if (!Number.isFinite(result)) {
@@ -134,6 +150,12 @@ const slopeFunction = cellFunction({
   returns: quantityOf("", "degrees, rise over run, or the rake factor"),
   sources: ["Plane trigonometry"],
   example: { args: { slope: "6:12" }, gives: 26.56505, within: 0.000005, source: "exact arithmetic: atan(0.5)" },
+  refuses: [
+    { args: { slope: 1 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { as: "tall" }, says: "it must be one of degrees, ratio, rake" },
+  ],
+  notFor:
+    "The ridge, hip and valley of a roof have slopes of their own; a hip runs flatter than the roofs that meet in it.",
   run: ({ slope, as }, tape) => slopeAs(slope, as, tape),
 });
 

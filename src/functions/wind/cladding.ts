@@ -111,6 +111,16 @@ const windCladding = cellFunction({
     source:
       "2023 Florida Building Code, Residential, Table R301.2(2), gable roof 7 to 20 degrees, zone 1, 50 ft2, 130 mph: q = 0.00256 x 0.7006 x 130^2",
   },
+  refuses: [
+    { args: { surface: "wall" }, says: "ASCE/SEI 7-22 Fig. 30.3-1 has zones 4, 5" },
+    { args: { surface: "flat" }, says: "its figures end at 7 degrees (ASCE/SEI 7-22 30.3)" },
+    { args: { enclosure: "open" }, says: "open buildings have net pressure coefficients CN of their own" },
+    { args: { surface: "parapet" }, says: "the one here is at the mean roof height" },
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { windSpeed: 30 }, says: "it must be from 40 to 300 mph" },
+  ],
+  notFor:
+    "The main frame, shear walls and hold-downs take WIND_FRAME and WIND_BASESHEAR; open buildings, domes and heights above 60 ft go to an engineer.",
   run(a, tape) {
     const heightFt = heightOf(a, tape);
     const net = claddingPressure(
@@ -188,6 +198,19 @@ const windCladdingSchedule = cellFunction({
     source:
       "2023 Florida Building Code, Residential, Table R301.2(2), walls and gable roof 7 to 20 degrees, 50 ft2, 130 mph: q = 0.00256 x 0.7006 x 130^2",
   },
+  refuses: [
+    { args: { roofShape: "flat" }, says: "its figures end at 7 degrees (ASCE/SEI 7-22 30.3)" },
+    { args: { enclosure: "open" }, says: "open buildings have net pressure coefficients CN of their own" },
+    { args: { meanRoofHeight: 500 }, says: "the method holds from 0 to 60 ft (ASCE/SEI 7-22 chapter 30, 30.3)" },
+    {
+      args: { asce7Edition: "7-16" },
+      says: "no public print of ASCE/SEI 7-16 Fig. 30.3-2B was found to take them from",
+    },
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { windSpeed: 30 }, says: "it must be from 40 to 300 mph" },
+  ],
+  notFor:
+    "A single cell takes WIND_CLADDING; the main frame takes WIND_FRAME, and open buildings and domes go to an engineer.",
   run(a, tape) {
     const heightFt = heightOf(a, tape);
     const rows = claddingSchedule(
@@ -259,6 +282,13 @@ const windParapet = cellFunction({
     source:
       "exact arithmetic: Kz 2.41 (30/2460)^(2/9.8) = 0.9805, qp = 0.00256 x 0.9805 x 120^2 = 36.145, times Kd 0.85 times 1.5, -1.0, 1.0 + 3.2, 1.0 + 1.4",
   },
+  refuses: [
+    { args: { roofShape: "hip" }, says: "its coefficients go by slope" },
+    { args: { roofSlope: "6:12" }, says: "its figures end at 7 degrees (ASCE/SEI 7-22 30.3)" },
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { top: 150 }, says: "it must be above 0 ft and at most 100 ft" },
+  ],
+  notFor: "A solid fence or a sign standing free of the roof is another chapter of ASCE 7, which is not held here.",
   run(a, tape) {
     const site = pressureInput(a, a.top, "cladding");
     const rows = parapetPressures(

@@ -131,6 +131,19 @@ const windFrame = cellFunction({
     source:
       "exact arithmetic with the coefficients of ASCE/SEI 7-22 Fig. 27.3-1: 78.83 (0.85 Cp - 0.18), 78.83 (0.85 Cp + 0.18)",
   },
+  refuses: [
+    { args: { enclosure: "open" }, says: "open buildings have net pressure coefficients CN of their own" },
+    {
+      args: { frameMethod: "envelope" },
+      says: "the method holds from 0 to 60 ft (ASCE/SEI 7-16 26.2, low-rise building)",
+    },
+    { args: { roofSlope: "6:12" }, says: "a flat roof slopes up to 10 degrees here" },
+    { args: { roofSlope: "70 deg", roofShape: "gable" }, says: "roofs up to 60 degrees are worked here" },
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { eaveHeight: 800 }, says: "it must be above 0 ft and at most 500 ft" },
+  ],
+  notFor:
+    "Studs, panels, windows and fasteners take WIND_CLADDING; flexible, L-shaped or open buildings go to an engineer.",
   run(a, tape) {
     const envelope = a.frameMethod === "envelope";
     const input = frameInput(a, envelope ? "low-rise" : "frame", a.area, tape);
@@ -198,6 +211,14 @@ const windBaseShear = cellFunction({
     within: 0.01,
     source: "exact arithmetic: 10 x 0.85 x (0.8 + 0.5) x 400 and (0.8 + 0.3) x 200; least 16 x 400 and 16 x 200",
   },
+  refuses: [
+    { args: { enclosure: "open" }, says: "open buildings have net pressure coefficients CN of their own" },
+    { args: { roofSlope: "6:12" }, says: "a flat roof slopes up to 10 degrees here" },
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { eaveHeight: 1000 }, says: "it must be above 0 ft and at most 500 ft" },
+  ],
+  notFor:
+    "Shares of single wall lines with torsion go to an engineer; seismic force, which may be larger, is not held here.",
   run(a, tape) {
     const input = frameInput(a, "frame", undefined, tape);
     internalCoefficient(a.enclosure, a.asce7Edition);
@@ -262,6 +283,19 @@ const windUplift = cellFunction({
     within: 1e-9,
     source: "exact arithmetic: 0.6 x 20 x (0.85 x 0.9 + 0.18) x 20 - 0.6 x 10 x 20",
   },
+  refuses: [
+    { args: { enclosure: "open" }, says: "open buildings have net pressure coefficients CN of their own" },
+    { args: { buildingWidth: 40000 }, says: "the spreadsheet makes such a number of what it takes for a date, 1/2" },
+    { args: { roofSlope: "70 deg" }, says: "roofs up to 60 degrees are worked here" },
+    {
+      args: { roofShape: "hip", buildingWidth: 80 },
+      says: "length runs along the ridge, and hips of one slope meet in a ridge",
+    },
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { eaveHeight: 1000 }, says: "it must be above 0 ft and at most 500 ft" },
+  ],
+  notFor:
+    "Rafter clips in edge zones and roof panel screws take WIND_CLADDING; overturning of shear walls takes HOLDDOWN_TENSION.",
   run(a, tape) {
     const input = frameInput(a, "frame", undefined, tape);
     const uplift = { ...input, deadPsf: a.dead, tributariesFt: a.tributary, overhangFt: a.roofOverhang };

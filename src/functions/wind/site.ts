@@ -56,6 +56,12 @@ const windKz = cellFunction({
     within: 0.005,
     source: "ASCE/SEI 7-22 Table 26.10-1, 50 ft, Exposure B",
   },
+  refuses: [
+    { args: { exposure: null }, says: "stands neither in the call nor in the basis" },
+    { args: { height: 600 }, says: "it must be above 0 ft and at most 500 ft (the Kz tables of ASCE/SEI 7 end there)" },
+    { args: { height: null }, says: "Height is missing" },
+  ],
+  notFor: "A height in a speed-up over a hill needs WIND_TOPOGRAPHY beside it, and Kz of 7-05 and earlier is not held.",
   run: (a, tape) => exposureCoefficient(a.height, a.exposure, a.purpose, a.asce7Edition, tape),
 });
 
@@ -86,6 +92,15 @@ const windPressure = cellFunction({
     source:
       "ASCE/SEI 7-16 Table 27.5-2, h 160 ft, Exposure C, 200 mph: zone 5 prints -94.3 psf = q (0.85 x -0.7 - 0.18)",
   },
+  refuses: [
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    {
+      args: { meanRoofHeight: 800 },
+      says: "it must be above 0 ft and at most 500 ft (the Kz tables of ASCE/SEI 7 end there)",
+    },
+  ],
+  notFor:
+    "This is the pressure of the moving air, not the load on a wall: WIND_CLADDING and WIND_FRAME have the coefficients.",
   run: (a, tape) => velocityPressure(pressureInput(a, heightWanted(a, tape), a.purpose), tape),
 });
 
@@ -134,6 +149,11 @@ const windTopography = cellFunction({
     within: 0.009,
     source: "ASCE/SEI 7-22 Fig. 26.8-1 printed multipliers: K1 0.43, K2 0.50, K3 0.61, each to half its last digit",
   },
+  refuses: [
+    { args: { hill: 100000 }, says: "it must be above 0 ft and at most 10000 ft" },
+    { args: { hill: null }, says: "Hill is missing" },
+  ],
+  notFor: "Hills that ASCE 7 does not draw, such as a canyon or a row of ridges, need a wind tunnel or a specialist.",
   run: (a, tape) =>
     topographicFactor(
       {
@@ -175,6 +195,13 @@ const windEdge = cellFunction({
     within: 1e-12,
     source: "exact arithmetic: 0.1 x 48, below 0.4 x 20 and above 3 ft",
   },
+  refuses: [
+    { args: { meanRoofHeight: 100 }, says: "the method holds from 0 to 60 ft (ASCE/SEI 7-22 Fig. 30.3-1, notation a)" },
+    { args: { buildingWidth: 48000 }, says: "the spreadsheet makes such a number of what it takes for a date, 1/2" },
+    { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
+    { args: { buildingLength: 8000 }, says: "it must be above 0 ft and at most 5000 ft" },
+  ],
+  notFor: "Parapets, overhangs and canopies have zones of their own width: see the figures of ASCE 7 chapter 30.",
   run: (a, tape) => edgeWidth(a.buildingWidth, a.buildingLength, heightWanted(a, tape), a.asce7Edition, tape),
 });
 
@@ -196,6 +223,11 @@ const windArea = cellFunction({
     within: 0,
     source: "exact arithmetic: 9 x 9/3, the third of the span being wider than 2 ft",
   },
+  refuses: [
+    { args: { span: 900 }, says: "it must be above 0 ft and at most 200 ft" },
+    { args: { span: null }, says: "Span is missing" },
+  ],
+  notFor: "The main frame goes by its own tributary areas: this area is for components, cladding and their fasteners.",
   run: (a, tape) => effectiveArea(a.span, a.width, tape),
 });
 
@@ -233,6 +265,12 @@ const windDebris = cellFunction({
     within: 0,
     source: "ASCE/SEI 7-22 section 26.12.3.1: within 1 mile of mean high water at 130 mph or more",
   },
+  refuses: [
+    { args: { windSpeed: 13 }, says: "it must be from 40 to 300 mph" },
+    { args: { coast: null }, says: "Coast is missing" },
+  ],
+  notFor:
+    "Where the building department has drawn the debris region itself, its map decides and not the distance to the coast.",
   run(a, tape) {
     const region = inDebrisRegion(a.windSpeed, a.coast, a.exposureD, a.hurricaneRegion, a.asce7Edition, tape);
     return debrisColumns.rows([{ inside: region.inside ? "yes" : "no", why: region.why }]);

@@ -93,6 +93,30 @@ export const woodAdjusted = cellFunction({
     within: 0.5,
     source: "Formwork textbook (4th ed. 2010), p 359",
   },
+  refuses: [
+    { args: { section: "6" }, says: "it is not read as a section" },
+    {
+      args: {
+        material: [
+          ["a", "Fb", "Fv", "E"],
+          ["southern pine of 2005", 1250, 175, 1600000],
+        ],
+      },
+      says: "its columns are material, kind, Fb, Ft, Fv, Fcp, Fc, E, Emin, G",
+    },
+    {
+      args: {
+        material: [
+          ["material", "Fb", "Fv", "E"],
+          ["southern pine of 2005", 1250, 175, ""],
+        ],
+        unbraced: 54,
+      },
+      says: "this check needs it and the row does not give it",
+    },
+    { args: { unbraced: -1 }, says: "it must be from 0 to 60 ft" },
+  ],
+  notFor: "Incised, fire-retardant treated, notched or hot members need factors that are not held here.",
   run(a, tape) {
     const use = useOf(a, tape);
     showSection(a.section, tape);

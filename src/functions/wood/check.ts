@@ -67,6 +67,17 @@ export const woodCheck = cellFunction({
     source:
       "Formwork textbook (4th ed. 2010), Ex. 5-6: shear stress 89.1 and 168.8 psi; bending and deflection by exact arithmetic",
   },
+  refuses: [
+    { args: { bearing: 24 }, says: "this check needs it and the row does not give it" },
+    { args: { loadDuration: "wind" }, says: "the load comes from wind or an earthquake, and its strength level is" },
+    {
+      args: { loadLevel: "strength" },
+      says: "only wind and seismic forces go from one level to the other by one factor",
+    },
+    { args: { section: "6" }, says: "it is not read as a section" },
+    { args: { span: 72 }, says: "it must be above 0.5 ft and at most 60 ft" },
+  ],
+  notFor: "Cantilevers, notches, holes, curved beams and more than three spans go to an engineer.",
   run(a, tape) {
     const use = useOf(a, tape);
     const wood = woodFor(a.material, a.values, a.section, tape);

@@ -84,6 +84,22 @@ export const woodColumn = cellFunction({
     within: 5,
     source: "University course worksheet, solid wood shore (NDS 2005 form): 1.66 kip",
   },
+  refuses: [
+    { args: { weak: 12 }, says: "it may not exceed 50 (NDS 3.7.1.4)" },
+    { args: { section: "6" }, says: "it is not read as a section" },
+    {
+      args: {
+        material: [
+          ["material", 0, "E", "Emin"],
+          ["shore of the worksheet", 1350, 1600000, 580000],
+        ],
+      },
+      says: "this check needs it and the row does not give it",
+    },
+    { args: { weak: 72 }, says: "it must be from 0 to 60 ft" },
+  ],
+  notFor:
+    "Columns with side load take WOOD_BEAMCOLUMN; braced frames, spaced columns and load off the center go to an engineer.",
   run(a, tape) {
     const use = useOf(a, tape);
     const wood = woodFor(a.material, a.values, a.section, tape);
@@ -149,6 +165,14 @@ export const woodBeamColumn = cellFunction({
     source:
       "Engineering-office calculation sheet in a city permit file, 2021 (inputs of the stud inferred): combined 0.70, deflection 1.24 of 1.28 in; the rest exact arithmetic",
   },
+  refuses: [
+    { args: { weak: 60 }, says: "it may not exceed 50 (NDS 3.7.1.4)" },
+    { args: { axial: 43067 }, says: "the critical stress in the plane of bending is 205.034 psi: the" },
+    { args: { section: "6" }, says: "it is not read as a section" },
+    { args: { loadLevel: null }, says: "the lateral load comes from wind or an earthquake, and its strength" },
+    { args: { length: 231 }, says: "it must be from 0.5 to 60 ft" },
+  ],
+  notFor: "Bending about both axes, load off the center and frames that sway go to an engineer.",
   run(a, tape) {
     const use = useOf(a, tape);
     const wood = woodFor(a.material, a.values, a.section, tape);

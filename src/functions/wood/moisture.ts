@@ -43,6 +43,11 @@ const woodMoisture = cellFunction({
     within: 0.05,
     source: "USDA FPL Wood Handbook GTR-190 Table 4-2: 70 F, 50 % is 9.2 %",
   },
+  refuses: [
+    { args: { humidity: 100 }, says: "it must be from 5 to 95 % (USDA FPL Wood Handbook GTR-190 Table 4-2)" },
+    { args: { humidity: null }, says: "Humidity is missing" },
+  ],
+  notFor: "Wood that is rained on, built in wet or sealed in a wall takes DEW_WOOD or a meter, not the air's balance.",
   run: (a, tape) => equilibriumMoisturePct(a.temperature, a.humidity, tape),
 });
 
@@ -72,6 +77,11 @@ const woodWeight = cellFunction({
     within: 0.05,
     source: "AWC Wood Structural Design Data (1992): Douglas-fir-larch, 0.50 at 15 %, 33.6 pcf",
   },
+  refuses: [
+    { args: { gravity: 6 }, says: "it must be from 0.1 to 1.2" },
+    { args: { gravity: null }, says: "Gravity is missing" },
+  ],
+  notFor: "Panels and laminated products are glued and pressed: take the weight of their report.",
   run: (a, tape) => woodWeightPcf(a.gravity, a.moisture, tape),
 });
 
@@ -120,6 +130,12 @@ const woodShrink = cellFunction({
     within: 0.05,
     source: "USDA FPL Research Paper FPL-RP-489: lumber shrinks 2.80 % in width from green to 15 %",
   },
+  refuses: [
+    { args: { from: 3 }, says: "thickness and width of lumber are known from 8 to 19 %, and green" },
+    { args: { wood: "6" }, says: "shrinkage is kept for 18 woods (USDA FPL Wood Handbook GTR-190 Table 4-3)" },
+    { args: { to: 180 }, says: "it must be from 0 to 100" },
+  ],
+  notFor: "Panels and laminated lumber move less and otherwise than sawn wood: see the maker's report.",
   run: (a, tape) => woodShrinkIn(a.size, readWood(a.wood), a.from, a.to, a.direction, tape),
 });
 

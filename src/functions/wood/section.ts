@@ -66,6 +66,11 @@ export const woodSection = cellFunction({
     within: 0.005,
     source: "Formwork textbook (4th ed. 2010), Table 4-1: S of 2x6",
   },
+  refuses: [
+    { args: { section: "6" }, says: "it is not read as a section" },
+    { args: { property: "tall" }, says: "it must be one of A, I, S, Iy, Sy, J, weight" },
+  ],
+  notFor: "I-joists, trusses and built-up sections with a gap have no rectangle: take the figures of their report.",
   run(a, tape) {
     showSection(a.section, tape);
     const p = sectionProperties(a.section);

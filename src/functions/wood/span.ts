@@ -78,6 +78,23 @@ export const woodSpan = cellFunction({
     within: 0.1 / 12,
     source: "Formwork textbook (4th ed. 2010), p 331: 250 plf; 60.1 in (digits cut), 71.7 in, 183.4 in",
   },
+  refuses: [
+    { args: { loadDuration: "wind" }, says: "the live load comes from wind or an earthquake, and its strength" },
+    { args: { section: "6" }, says: "it is not read as a section" },
+    { args: { deflectionLimit: "6" }, says: "limits from L/120 to L/600 are known" },
+    {
+      args: {
+        material: [
+          ["a", "Fb", "Fv", "E"],
+          ["post of the book", 1500, 180, 1700000],
+        ],
+      },
+      says: "its columns are material, kind, Fb, Ft, Fv, Fcp, Fc, E, Emin, G",
+    },
+    { args: { spacing: 0.3 }, says: "it must be from 3 to 240 in" },
+  ],
+  notFor:
+    "Spans under a point load, of trusses or of I-joists go elsewhere: WOOD_CHECK takes point loads, makers' tables the products.",
   run(a, tape) {
     const use = useOf(a, tape);
     const wood = woodFor(a.material, a.values, a.section, tape);

@@ -77,6 +77,12 @@ export const woodValues = cellFunction({
     source:
       "NDS Supplement 2018 Table 4A, from memory; 850 and 1,300,000 agree with spans printed in IRC 2018 Table R802.5.1(2)",
   },
+  refuses: [
+    { args: { find: "5" }, says: "species are Douglas fir-larch, hem-fir, spruce-pine-fir and southern pine" },
+    { args: { values: [["x", 1, 1, 1, 1, 1, 1, 1, 1, 1]] }, says: "it must be one of sawn, LVL, PSL, LSL, glulam" },
+  ],
+  notFor:
+    "Strengths for a stamped drawing come from the printed NDS Supplement or the product's report, not from memory.",
   run(a, tape) {
     const asked = a.find ?? "";
     const wanted = [words(asked), words(writtenOut(asked))];

@@ -31,7 +31,21 @@ ${fn.terms.length === 0 ? "" : termList(fn)}<h3>Result</h3>
 ${fn.result.columns.length === 0 ? "" : resultColumns(fn)}<h3>Example</h3>
 <p class="syntax"><code>${fn.example.formula}</code></p>
 ${shownResult(fn.example.gives, fn)}<p class="source">Checked against: ${fn.example.source}</p>
-${sentences("Cautions", fn.cautions)}${sentences("Taken as given", fn.assumptions)}${sentences("Sources", fn.sources)}</article>
+<h3>Refused, and why</h3>
+<ul>
+${fn.refuses.map(
+  ({ formula, says }) => html`<li><code>${formula}</code><br>${says}</li>
+`,
+)}</ul>
+<h3>When to go elsewhere</h3>
+<p>${fn.notFor}</p>
+${sentences("Cautions", fn.cautions)}${sentences("Taken as given", fn.assumptions)}${sentences("Sources", fn.sources)}${since(fn)}</article>
+`;
+}
+
+/** Since when a function is there, and every change of its answers. */
+function since(fn: FunctionText): Html {
+  return html`<p class="source">Since version ${fn.since}.${fn.changed.map((c) => ` Changed in ${c.since}: ${c.what}.`)}</p>
 `;
 }
 

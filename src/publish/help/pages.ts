@@ -7,6 +7,7 @@ import { type Html, html } from "./html.ts";
 import { limitsBody } from "./limits-page.ts";
 import { materialsBody } from "./materials-page.ts";
 import { notHereBody } from "./not-here-page.ts";
+import { refusals } from "./refusals.ts";
 import { repairBody } from "./repair-page.ts";
 import { startBody } from "./start-page.ts";
 import { termsBody } from "./terms-page.ts";
@@ -19,7 +20,7 @@ interface Page {
 
 /** The help pages: static, and without script but for the field that finds a function. */
 export function helpPages(functions: readonly CellFunction[], version: string): Asset[] {
-  const texts = functions.map(describe);
+  const texts = functions.map((fn) => ({ ...describe(fn), refuses: refusals(fn) }));
   const families = [...new Set(texts.map((fn) => fn.family))];
   const pages: Page[] = [
     { file: "index.html", title: "Start", body: startBody(texts) },

@@ -34,6 +34,8 @@ export const ${fn}Function = cellFunction({
   returns: quantityOf("ft", "WHAT IT IS"),
   sources: ["DOCUMENT, EDITION, CLAUSE"],
   example: { args: { width: 12 }, gives: Number.NaN, within: 0, source: "WHERE THE ANSWER IS PRINTED" },
+  refuses: [{ args: { width: 1200 }, says: "A PART OF THE SENTENCE" }],
+  notFor: "WHEN TO GO ELSEWHERE",
   run: ({ width }, tape) => ${fn}({ widthFt: width }, tape),
 });
 `,

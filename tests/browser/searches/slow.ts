@@ -11,6 +11,8 @@ export const slow = cellFunction({
   sources: ["none"],
   example: { args: { ms: 1 }, gives: 1, within: 0, source: "exact arithmetic" },
   heavy: true,
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: ({ ms }) => {
     const end = performance.now() + ms;
     while (performance.now() < end);

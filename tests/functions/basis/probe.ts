@@ -33,6 +33,8 @@ export const probe = cellFunction({
   ]),
   sources: ["exact arithmetic"],
   example: { args: { own: 1, windSpeed: 100 }, gives: [], within: 0, source: "exact arithmetic" },
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: (a) => [
     ["own", a.own],
     ["slope", a.roofSlope === undefined ? "none" : `${a.roofSlope}`],
@@ -60,6 +62,8 @@ export const rowProbe = cellFunction({
   ]),
   sources: ["exact arithmetic"],
   example: { args: { rows: [["a", 1]] }, gives: [[1, 0]], within: 0, source: "exact arithmetic" },
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: (a) => [[a.rows.length, a.columnSpacing ?? 0]],
 });
 
@@ -73,5 +77,7 @@ export const lengthProbe = cellFunction({
   returns: quantityOf("ft", "the height"),
   sources: ["exact arithmetic"],
   example: { args: { eaveHeight: 11 }, gives: 11, within: 0, source: "exact arithmetic" },
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: (a) => a.eaveHeight,
 });

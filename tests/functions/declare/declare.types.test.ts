@@ -15,6 +15,8 @@ const sound = {
   returns: quantityOf("psf", "a pressure"),
   sources: ["a source"],
   example: { args: { speed: 1 }, gives: 2, within: 0, source: "exact arithmetic" },
+  refuses: [{ args: { exposure: "X" }, says: "one of B, C" }],
+  notFor: "none, because it is a sample.",
 } as const;
 
 test("a declaration that does not fit fails to compile", () => {
@@ -34,6 +36,14 @@ test("a declaration that does not fit fails to compile", () => {
   cellFunction({ ...sound, example: { ...sound.example, args: wrongChoice }, run: ({ speed }) => speed });
   // @ts-expect-error an example whose answer has another type
   cellFunction({ ...sound, example: { ...sound.example, gives: "two" }, run: ({ speed }) => speed });
+  // @ts-expect-error no refusal
+  cellFunction({ ...sound, refuses: [], run: ({ speed }) => speed });
+  const unknown = [{ args: { sped: -1 }, says: "must be" }] as const;
+  // @ts-expect-error a refusal of an argument that there is not
+  cellFunction({ ...sound, refuses: unknown, run: ({ speed }) => speed });
+  const { notFor: _, ...endless } = sound;
+  // @ts-expect-error without a word on when to go elsewhere
+  cellFunction({ ...endless, run: ({ speed }) => speed });
   // @ts-expect-error a text result declared as text but run to a number
   cellFunction({ ...sound, returns: textOf("a text"), run: ({ speed }) => speed });
 });

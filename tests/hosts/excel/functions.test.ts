@@ -45,6 +45,8 @@ const sum = cellFunction({
   returns: quantityOf("", "the sum"),
   sources: ["arithmetic"],
   example: { args: { first: 1 }, gives: 11, within: 0, source: "exact arithmetic" },
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: ({ first, second, scale }) => (first + second) * Number(scale),
 });
 
@@ -59,6 +61,8 @@ const squares = cellFunction({
   ]),
   sources: ["arithmetic"],
   example: { args: { values: [[2]] }, gives: [[2, 4]], within: 0, source: "exact arithmetic" },
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: ({ values }) => values.map((v) => [v, v * v]),
 });
 

@@ -21,6 +21,8 @@ export function probe(): { fn: CellFunction; seen: () => RawArgument } {
     returns: { kind: "number", unit: "", says: "1" },
     sources: ["none"],
     example: { args: { value: 1 }, gives: 1, within: 0, source: "exact arithmetic" },
+    refuses: [{ args: {}, says: "" }],
+    notFor: "none, because it is for tests.",
     run: ({ value }) => {
       seen = value;
       return 1;
@@ -43,5 +45,7 @@ export const grid: CellFunction = cellFunction({
   ]),
   sources: ["none"],
   example: { args: { rows: 1 }, gives: [[1, true, "", "6:12"]], within: 0, source: "exact arithmetic" },
+  refuses: [{ args: {}, says: "" }],
+  notFor: "none, because it is for tests.",
   run: ({ rows }) => Array.from({ length: rows }, (_, i) => [i + 1, i % 2 === 0, "", "6:12"]),
 });
