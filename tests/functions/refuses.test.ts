@@ -5,6 +5,11 @@ import { registry } from "../../src/functions/registry.ts";
 import { invoke } from "../../src/functions/run/invoke.ts";
 
 describe.each(registry.map((fn) => [fn.name, fn] as const))("%s", (_, fn) => {
+  test("its refused calls change arguments that there are", () => {
+    const names = new Set([...fn.params, ...fn.named].map(({ name }) => name));
+    expect(fn.refuses.flatMap(({ args }) => Object.keys(args)).filter((name) => !names.has(name))).toEqual([]);
+  });
+
   test("refuses what its help says it refuses, for the reason that stands there", () => {
     for (const refused of fn.refuses) {
       const outcome = invoke(fn, positional(fn, refusedArguments(fn, refused)));

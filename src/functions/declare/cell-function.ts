@@ -129,7 +129,7 @@ export interface Declaration<P extends Params, B extends Placed, N extends Named
   readonly cautions?: readonly string[];
   readonly example: Example<P & B & N, R>;
   /** one for each kind of refusal that a user can meet; each is run */
-  readonly refuses: readonly [Refused<P & B & N>, ...Refused<P & B & N>[]];
+  readonly refuses: readonly [Refused<NoInfer<P & B & N>>, ...Refused<NoInfer<P & B & N>>[]];
   /** when to go elsewhere, in one sentence; or "none, because ..." */
   readonly notFor: string;
   /** the version in which it came; the first unless told */
