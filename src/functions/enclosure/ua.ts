@@ -73,7 +73,7 @@ const uaCode = cellFunction({
   },
   refuses: [
     { args: { climateZone: "7" }, says: "Washington State Energy Code 2021, WAC 51-11R-40211 is kept for zones 4C, 5" },
-    { args: { energyCode: "2024" }, says: "what is kept: window" },
+    { args: { energyCode: "2024" }, says: "is not kept for IECC 2024" },
     {
       args: {
         areas: [
