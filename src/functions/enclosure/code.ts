@@ -63,7 +63,7 @@ const uCode = cellFunction({
     { args: { part: "SHGC" }, says: "what is kept: window, skylight, ceiling, wood wall, floor, slab edge," },
     { args: { climateZone: "7" }, says: "Washington State Energy Code 2021, WAC 51-11R-40211 is kept for zones 4C, 5" },
     { args: { energyCode: "2024" }, says: "is not kept for IECC 2024" },
-    { args: { part: "tall" }, says: "it must be one of window, skylight, SHGC, ceiling, wood wall, mass" },
+    { args: { part: "tall" }, says: "it must be one of" },
   ],
   notFor: "Commercial buildings and steel framing have tables of their own, which are not held here.",
   run: (a, tape) => codeValue("U", zoneOf(a, mapOf(a.energyCode), tape), a.part, a.energyCode, tape),
