@@ -33,6 +33,9 @@ const GOALS: readonly number[] = [0.05, 0.15, 0.4, 1];
 /** How often one dive may go back. */
 const RETURNS = 10;
 
+/** Steps that a measurement or a test may leave out: the answer then takes longer or is worse, but stays right. */
+export type LengthStep = "dual-feasible functions" | "exchange" | "memory" | "covering" | "dive";
+
 export interface LengthSearch {
   readonly plan: Plan;
   /** proven lower bound in the units of the goal */
@@ -43,6 +46,7 @@ export interface LengthSearch {
 /**
  * Bounds and searches in turn, cheap ones first, until the plan meets the bound or the effort is spent.
  * @param known a plan that is there already
+ * @param without steps to leave out
  */
 export function searchLengths(
   model: LengthModel,
@@ -50,9 +54,11 @@ export function searchLengths(
   random: Random,
   boundOnly: boolean,
   known?: Plan,
+  without: readonly LengthStep[] = [],
 ): LengthSearch {
+  const does = (step: LengthStep): boolean => !without.includes(step);
   const bound = new BestBound(materialBound(model));
-  bound.raise(dualFeasibleLengthBound(model), "dual-feasible functions");
+  if (does("dual-feasible functions")) bound.raise(dualFeasibleLengthBound(model), "dual-feasible functions");
   const needs = model.types.map((t) => t.need);
   const limits = model.stocks.map((s) => s.limit);
   const whole = effort.remaining;
@@ -60,7 +66,8 @@ export function searchLengths(
   if (known && known.cost <= plan.cost) plan = known;
   const done = (): boolean => plan.cost <= bound.value || effort.over;
   if (done()) return { plan, bound: bound.value, method: bound.method };
-  const exchange = boundOnly || model.stocks.length !== 1 ? undefined : new LengthExchange(model, random);
+  const one = model.stocks.length === 1 && does("exchange");
+  const exchange = boundOnly || !one ? undefined : new LengthExchange(model, random);
   exchange?.start(plan.columns, plan.columns.length - 1);
   const swap = (share: number): void => {
     effort.stage(whole * share, (part) => {
@@ -79,7 +86,7 @@ export function searchLengths(
     stepsPerUnit: 1,
   });
   for (const c of plan.columns) generation.master.add(c);
-  for (const c of exchange?.harvest.values() ?? []) generation.master.add(c);
+  if (does("memory")) for (const c of exchange?.harvest.values() ?? []) generation.master.add(c);
   generation.run(needs, limits, true, boundOnly ? bound.value : 0, effort);
   bound.raise(generation.leastCost, "column generation");
   if (boundOnly) return { plan, bound: bound.value, method: bound.method };
@@ -113,7 +120,7 @@ export function searchLengths(
       }
     });
   };
-  if (model.stocks.length > 1) {
+  if (model.stocks.length > 1 && does("covering")) {
     cover(COVER);
     coverRest(COVER_REST);
   }
@@ -123,8 +130,8 @@ export function searchLengths(
     return completeLengths(model, rest, Math.floor(cost / model.stocks[0]!.cost), e);
   };
   swap(SECOND_EXCHANGE);
-  const most = isShort(model.stocks, bound.value) ? SHORT_DIVES : MOST_DIVES;
-  for (let n = 0; n < most && !done(); n++) {
+  const dives = isShort(model.stocks, bound.value) ? SHORT_DIVES : MOST_DIVES;
+  for (let n = 0; does("dive") && n < dives && !done(); n++) {
     const columns = generation.dive({
       target: plan.cost - model.costStep,
       random,

@@ -47,6 +47,17 @@ const RETURNS = 2;
 const MANY_PER_SHEET = 9;
 const SOME_PER_SHEET = 5;
 
+/** Steps that a measurement or a test may leave out: the answer then takes longer or is worse, but stays right. */
+export type SheetStep =
+  | "dual-feasible functions"
+  | "joining"
+  | "goal search"
+  | "memory"
+  | "raster"
+  | "sets"
+  | "dive"
+  | "beam";
+
 export interface SheetSearch {
   readonly packing: Packing;
   /** proven lower bound in the units of the goal */
@@ -57,6 +68,7 @@ export interface SheetSearch {
 /**
  * Bounds and searches in turn, cheap ones first, until the packing meets the bound or the effort is spent.
  * @param known a packing that is there already
+ * @param without steps to leave out
  */
 export function searchSheets(
   model: SheetModel,
@@ -64,9 +76,11 @@ export function searchSheets(
   random: Random,
   boundOnly: boolean,
   known?: Packing,
+  without: readonly SheetStep[] = [],
 ): SheetSearch {
+  const does = (step: SheetStep): boolean => !without.includes(step);
   const bound = new BestBound(areaBound(model));
-  bound.raise(dualFeasibleBound(model), "dual-feasible functions");
+  if (does("dual-feasible functions")) bound.raise(dualFeasibleBound(model), "dual-feasible functions");
   const whole = effort.remaining;
   const stage = <T>(share: number, run: (e: Effort) => T): T => effort.stage(whole * share, run);
   let packing = stage(START, (e) => startSheets(model, e, random));
@@ -75,12 +89,12 @@ export function searchSheets(
   if (done()) return { packing, bound: bound.value, method: bound.method };
   const goal = new GoalSearch(model, random);
   const improve = (share: number): void => {
-    if (!done()) packing = stage(share, (e) => goal.improve(packing, bound.value, e));
+    if (!done() && does("goal search")) packing = stage(share, (e) => goal.improve(packing, bound.value, e));
   };
   const several = model.stocks.length > 1;
   const joining = new Joining(model);
   const join = (share: number): void => {
-    if (done()) return;
+    if (done() || !does("joining")) return;
     const full = stage(share, (e) => joining.search(e));
     if (full && full.cost < packing.cost) packing = full;
   };
@@ -88,7 +102,7 @@ export function searchSheets(
   const full = free && !done() && mayFill(model, packing.cost - model.costStep);
   if (free) join(full ? JOIN_FULL : several ? JOIN : JOIN_OF_ONE);
   improve(FIRST_SEARCH);
-  const beams = boundOnly || !free ? 0 : beamWork(model);
+  const beams = boundOnly || !free || !does("beam") ? 0 : beamWork(model);
   let search = new BeamSearch(model);
   const planned = several ? new PlannedBeams(model) : undefined;
   const beam = (share: number): void => {
@@ -109,8 +123,8 @@ export function searchSheets(
   const generation = (pricer: Pricer, smoothing: number): ColumnGeneration => {
     const made = new ColumnGeneration(cuttingProblem(model), pricer, { smoothing, stepsPerUnit: STEPS_PER_UNIT });
     for (const l of packing.layouts) made.master.add(toColumn(model, l));
-    for (const l of joining.harvest.values()) made.offer(toColumn(model, l));
-    for (const l of goal.harvest.values()) made.offer(toColumn(model, l));
+    const met = does("memory") ? [...joining.harvest.values(), ...goal.harvest.values()] : [];
+    for (const l of met) made.offer(toColumn(model, l));
     return made;
   };
   const solve = (made: ColumnGeneration, share: number): boolean => {
@@ -118,7 +132,7 @@ export function searchSheets(
     bound.raise(made.leastCost, "column generation");
     return ended;
   };
-  const raster = done() ? undefined : rasterPricer(model);
+  const raster = done() || !does("raster") ? undefined : rasterPricer(model);
   const relaxed = raster && generation(raster, SMOOTHING);
   let open = relaxed !== undefined;
   const prove = (share: number): void => {
@@ -133,13 +147,13 @@ export function searchSheets(
   const exact = repeatsMuch(model);
   // with a limit of stages the patterns of the pricing may not be cut: they give the bound alone
   if (!exact && free) {
-    const sets = done() ? undefined : setPricer(model);
+    const sets = done() || !does("sets") ? undefined : setPricer(model);
     plans = sets && generation(sets, 0);
     if (plans) solve(plans, boundOnly ? 1 : LINEAR);
   }
   for (let n = 0; !boundOnly && !done() && !(n >= SHORT_ROUNDS && isShort(model.stocks, bound.value)); n++) {
     const columns = stage(share, (e) =>
-      (free ? plans : undefined)?.dive({
+      (free && does("dive") ? plans : undefined)?.dive({
         target: packing.cost - model.costStep,
         random,
         noise: n === 0 ? 0 : 0.3,
