@@ -40,18 +40,30 @@ const inFolders = (...starts) =>
 /** First the family's own tests, then those of all declarations. */
 const RUNS = [inFolders(`tests/core/${family}/`, `tests/published/${family}`), inFolders("tests/functions/")];
 
-async function fails(tests) {
-  if (tests.length === 0) return false;
+/** Files with a test that fails by itself: it would kill everything. */
+const leftOut = new Set();
+
+/** The first test that fails: its file, its name and what it says. */
+async function failing(all) {
+  const tests = all.filter((t) => !leftOut.has(relative(top, t.moduleId)));
+  if (tests.length === 0) return undefined;
   const { testModules, unhandledErrors } = await vitest.runTestSpecifications(tests);
-  return unhandledErrors.length > 0 || testModules.some((m) => m.state() === "failed");
+  const module = testModules.find((m) => m.state() === "failed");
+  if (module === undefined)
+    return unhandledErrors.length > 0 ? { file: "", says: String(unhandledErrors[0]) } : undefined;
+  const [test] = module.children.allTests("failed");
+  const says =
+    test === undefined ? module.errors()[0]?.message : `${test.fullName}: ${test.result().errors[0]?.message}`;
+  return { file: relative(top, module.moduleId), says };
 }
 
 process.on("message", async (asked) => {
+  if (asked.leaveOut !== undefined) leftOut.add(asked.leaveOut);
   changed = asked;
   vitest.invalidateFile(asked.file);
-  let killed = false;
-  for (const tests of RUNS) killed ||= await fails(tests);
+  let by;
+  for (const tests of RUNS) by ??= await failing(tests);
   vitest.invalidateFile(asked.file);
-  process.send({ killed });
+  process.send({ by });
 });
 process.send({ ready: true });
