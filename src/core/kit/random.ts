@@ -3,16 +3,16 @@
  * All arithmetic is on 32-bit integers and gives the same numbers in every engine.
  */
 export class Random {
-  private state: number;
+  #state: number;
 
   constructor(seed: number) {
-    this.state = seed | 0;
+    this.#state = seed | 0;
   }
 
   /** The next 32 bits as an unsigned integer. */
   bits(): number {
-    this.state = (this.state + 0x9e3779b9) | 0;
-    let z = this.state;
+    this.#state = (this.#state + 0x9e3779b9) | 0;
+    let z = this.#state;
     z = Math.imul(z ^ (z >>> 16), 0x21f0aaad);
     z = Math.imul(z ^ (z >>> 15), 0x735a2d97);
     return (z ^ (z >>> 15)) >>> 0;

@@ -83,76 +83,76 @@ function raised(a: Unit, exponent: number): Unit {
 
 /** Reads `btu in/(h ft2 f)` from left to right. What follows a bar stands below it, as the trade writes `Btu/h ft2 F`. */
 class Expression {
-  private readonly text: string;
-  private at = 0;
+  readonly #text: string;
+  #at = 0;
 
   constructor(text: string) {
-    this.text = text;
+    this.#text = text;
   }
 
   ended(): boolean {
-    return this.at === this.text.length;
+    return this.#at === this.#text.length;
   }
 
   product(): Unit | undefined {
-    let unit = this.group();
+    let unit = this.#group();
     let below = false;
-    while (unit !== undefined && !this.ended() && this.text[this.at] !== ")") {
-      if (this.skip("/")) below = true;
-      else this.skip("-");
-      const next = this.group();
+    while (unit !== undefined && !this.ended() && this.#text[this.#at] !== ")") {
+      if (this.#skip("/")) below = true;
+      else this.#skip("-");
+      const next = this.#group();
       if (next === undefined) return undefined;
       unit = joined(unit, next, below ? -1 : 1);
     }
     return unit;
   }
 
-  private skip(mark: string): boolean {
-    this.spaces();
-    if (this.text[this.at] !== mark) return false;
-    this.at++;
-    this.spaces();
+  #skip(mark: string): boolean {
+    this.#spaces();
+    if (this.#text[this.#at] !== mark) return false;
+    this.#at++;
+    this.#spaces();
     return true;
   }
 
-  private spaces(): void {
-    while (this.text[this.at] === " ") this.at++;
+  #spaces(): void {
+    while (this.#text[this.#at] === " ") this.#at++;
   }
 
   /** A word or a bracket, with its power. */
-  private group(): Unit | undefined {
-    if (!this.skip("(")) return this.word();
+  #group(): Unit | undefined {
+    if (!this.#skip("(")) return this.#word();
     const inner = this.product();
-    if (inner === undefined || this.text[this.at] !== ")") return undefined;
-    this.at++;
-    const unit = raised(inner, this.exponent());
-    this.spaces();
+    if (inner === undefined || this.#text[this.#at] !== ")") return undefined;
+    this.#at++;
+    const unit = raised(inner, this.#exponent());
+    this.#spaces();
     return unit;
   }
 
-  private word(): Unit | undefined {
-    const word = this.take(/[a-z$]+|["']+|1(?=\/)/y);
+  #word(): Unit | undefined {
+    const word = this.#take(/[a-z$]+|["']+|1(?=\/)/y);
     if (word === "1") return PLAIN;
     const times = { sq: 2, square: 2, cu: 3, cubic: 3 }[word];
-    this.spaces();
-    const of = times === undefined ? "" : this.take(/[a-z]+/y);
+    this.#spaces();
+    const of = times === undefined ? "" : this.#take(/[a-z]+/y);
     const unit = times !== undefined && of !== "" ? wordUnit(of) : wordUnit(word);
     if (unit === undefined) return undefined;
-    const out = raised(unit, (of === "" ? 1 : (times ?? 1)) * this.exponent());
-    this.spaces();
+    const out = raised(unit, (of === "" ? 1 : (times ?? 1)) * this.#exponent());
+    this.#spaces();
     return out;
   }
 
   /** A power behind a word: at most one digit, with or without a minus. */
-  private exponent(): number {
-    const digits = this.take(/-?[1-9](?!\d)/y);
+  #exponent(): number {
+    const digits = this.#take(/-?[1-9](?!\d)/y);
     return digits === "" ? 1 : Number(digits);
   }
 
-  private take(pattern: RegExp): string {
-    pattern.lastIndex = this.at;
-    const found = pattern.exec(this.text)?.[0] ?? "";
-    this.at += found.length;
+  #take(pattern: RegExp): string {
+    pattern.lastIndex = this.#at;
+    const found = pattern.exec(this.#text)?.[0] ?? "";
+    this.#at += found.length;
     return found;
   }
 }

@@ -120,33 +120,33 @@ function moveJoint(
 
 /** Rates choices of joints; keeps the pieces of stretches whose joints did not change. */
 class Rater {
-  private readonly walls: readonly CoursedWall[];
-  private readonly parts: readonly Stretch[];
-  private readonly stock: readonly Size[];
-  private readonly rules: CourseRules;
-  private readonly pairs: readonly (readonly [number, number])[];
-  private readonly pieces = new WeakMap<readonly number[], readonly Size[]>();
+  readonly #walls: readonly CoursedWall[];
+  readonly #parts: readonly Stretch[];
+  readonly #stock: readonly Size[];
+  readonly #rules: CourseRules;
+  readonly #pairs: readonly (readonly [number, number])[];
+  readonly #pieces = new WeakMap<readonly number[], readonly Size[]>();
 
   constructor(walls: readonly CoursedWall[], parts: readonly Stretch[], stock: readonly Size[], rules: CourseRules) {
-    this.walls = walls;
-    this.parts = parts;
-    this.stock = stock;
-    this.rules = rules;
-    this.pairs = touching(parts);
+    this.#walls = walls;
+    this.#parts = parts;
+    this.#stock = stock;
+    this.#rules = rules;
+    this.#pairs = touching(parts);
   }
 
   /** Clashes and narrow legs first, then panels, then joints, then how gathered the leftovers are. */
   rate(joints: readonly (readonly number[])[]): Choice {
-    const { rules } = this;
-    const pieces = this.parts.flatMap((s, i) => this.piecesOf(s, joints[i] ?? []));
+    const rules = this.#rules;
+    const pieces = this.#parts.flatMap((s, i) => this.#piecesOf(s, joints[i] ?? []));
     const panel = { length: ofFt(rules.panelLengthFt), height: ofFt(rules.panelWidthFt) };
-    const plan = cutCourses(pieces, this.stock, panel, Math.round(rules.kerfIn * PER_IN));
+    const plan = cutCourses(pieces, this.#stock, panel, Math.round(rules.kerfIn * PER_IN));
     const count = joints.reduce((sum, j) => sum + j.length, 0);
     let clashes = 0;
-    for (const [below, above] of this.pairs) {
+    for (const [below, above] of this.#pairs) {
       for (const x of joints[above] ?? []) if (joints[below]?.includes(x)) clashes++;
     }
-    const narrow = this.parts.reduce((sum, s, i) => sum + narrowJoints(s, joints[i] ?? []).length, 0);
+    const narrow = this.#parts.reduce((sum, s, i) => sum + narrowJoints(s, joints[i] ?? []).length, 0);
     const whole = panel.length * panel.height;
     const gathered = plan.rests.reduce((sum, r) => sum + (r.source < 0 ? 0 : ((r.length * r.height) / whole) ** 2), 0);
     const bad = clashes * CLASH + narrow * NARROW;
@@ -154,12 +154,12 @@ class Rater {
     return { joints, clashes, narrow, count, plan, cost };
   }
 
-  private piecesOf(s: Stretch, joints: readonly number[]): readonly Size[] {
+  #piecesOf(s: Stretch, joints: readonly number[]): readonly Size[] {
     // Each stretch has lists of its own, so a list of joints stands for its stretch.
-    const known = this.pieces.get(joints);
+    const known = this.#pieces.get(joints);
     if (known !== undefined) return known;
-    const made = stretchPieces(this.walls[s.wall] as CoursedWall, s, joints, this.rules);
-    this.pieces.set(joints, made);
+    const made = stretchPieces(this.#walls[s.wall] as CoursedWall, s, joints, this.#rules);
+    this.#pieces.set(joints, made);
     return made;
   }
 }
