@@ -4,10 +4,10 @@ import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
 import { keep, kept } from "./kept.ts";
 import { firstCellOf, readName, writeBasis } from "./names.ts";
 import { placeImage } from "./place-image.ts";
-import { runInExcel } from "./run.ts";
 import { calculateCells, scanWorkbook } from "./scan.ts";
+import { runInExcel } from "./sheet/run.ts";
+import { writeSheet } from "./sheet/write-sheet.ts";
 import { insertTemplate } from "./template/insert.ts";
-import { writeSheet } from "./write-sheet.ts";
 
 /** Several events come with one movement of the selection; the pane is told once, after this many milliseconds. */
 const SELECTION_PAUSE_MS = 60;

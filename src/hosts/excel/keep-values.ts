@@ -1,8 +1,8 @@
 import { callsOurs, usesSpill } from "../../workbook/formula.ts";
 import { isNoValue } from "../../workbook/scan.ts";
-import { type BlockCell, cellsOf } from "./blocks.ts";
-import { runInExcel } from "./run.ts";
-import { asEntered, freeName } from "./write-sheet.ts";
+import { type BlockCell, cellsOf } from "./sheet/blocks.ts";
+import { runInExcel } from "./sheet/run.ts";
+import { asEntered, freeName } from "./sheet/write-sheet.ts";
 
 /** Cells written in one request. */
 const AT_ONCE = 500;

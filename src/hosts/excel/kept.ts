@@ -1,4 +1,4 @@
-import { runInExcel } from "./run.ts";
+import { runInExcel } from "./sheet/run.ts";
 
 /** Before the keys of ours among a workbook's settings. */
 const MARK = "sillwork-";

@@ -2,7 +2,7 @@ import type { Table } from "../../core/kit/tape.ts";
 import { type NamedRows, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress } from "../../workbook/ledger.ts";
 import { BASIS_COLUMNS, BASIS_NAME, changesOf, rangeText, SITE_SHEET } from "../../workbook/named-rows.ts";
-import { asEntered, freeName } from "./write-sheet.ts";
+import { asEntered, freeName } from "./sheet/write-sheet.ts";
 
 /** A name may stand for whole columns; no more of it is read. */
 const MOST_ROWS = 500;

@@ -1,8 +1,8 @@
 import { asTyped, callsOurs, unknownName } from "../../workbook/formula.ts";
 import { addressText } from "../../workbook/host.ts";
 import { isNoValue } from "../../workbook/scan.ts";
-import { allSheets, type BlockCell, cellsOf } from "./blocks.ts";
-import { runInExcel } from "./run.ts";
+import { allSheets, type BlockCell, cellsOf } from "./sheet/blocks.ts";
+import { runInExcel } from "./sheet/run.ts";
 
 /** How many cells a sentence names. */
 const NAMED = 5;

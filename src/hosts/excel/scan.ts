@@ -2,8 +2,8 @@ import { asTyped, callsOurs } from "../../workbook/formula.ts";
 import { addressText } from "../../workbook/host.ts";
 import type { CellAddress } from "../../workbook/ledger.ts";
 import type { FoundCell, Scan } from "../../workbook/scan.ts";
-import { allSheets, cellsOf } from "./blocks.ts";
-import { runInExcel } from "./run.ts";
+import { allSheets, cellsOf } from "./sheet/blocks.ts";
+import { runInExcel } from "./sheet/run.ts";
 
 /** See `Host.scan`: looks at the formulas of every worksheet. */
 export async function scanWorkbook(): Promise<Scan> {

@@ -1,7 +1,7 @@
 import { callsOurs } from "../../workbook/formula.ts";
 import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
-import { cellsOf } from "./blocks.ts";
-import { runInExcel } from "./run.ts";
+import { cellsOf } from "./sheet/blocks.ts";
+import { runInExcel } from "./sheet/run.ts";
 
 /**
  * Takes cells out of the ledger when they no longer call a function of ours: cleared, overwritten, moved by inserted rows, or gone with their sheet.

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { asEntered, sheetName } from "../../../src/hosts/excel/write-sheet.ts";
+import { asEntered, sheetName } from "../../../src/hosts/excel/sheet/write-sheet.ts";
 
 test("texts are entered as texts", () => {
   expect(["=1+1", "+1", "-1", "@x", "7-16", "plain"].map(asEntered)).toEqual([

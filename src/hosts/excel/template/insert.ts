@@ -2,7 +2,7 @@ import type { FittedTemplate, Present } from "../../../templates/insert.ts";
 import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import type { InsertedTemplate } from "../../../workbook/host.ts";
 import { parseRange } from "../../../workbook/named-rows.ts";
-import { HostRefusal, runInExcel } from "../run.ts";
+import { HostRefusal, runInExcel } from "../sheet/run.ts";
 import { writeCells } from "./write-cells.ts";
 
 /** A group of undo holds only what can be undone; this is Excel's code for the rest. */

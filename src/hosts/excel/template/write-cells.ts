@@ -1,5 +1,5 @@
 import type { SheetTemplate, TemplateCell } from "../../../templates/kit/template.ts";
-import { asEntered } from "../write-sheet.ts";
+import { asEntered } from "../sheet/write-sheet.ts";
 import { boxesOf } from "./boxes.ts";
 import { LOOKS } from "./looks.ts";
 

@@ -1,4 +1,4 @@
-import type { Cell, Table } from "../../core/kit/tape.ts";
+import type { Cell, Table } from "../../../core/kit/tape.ts";
 
 /** Excel on the web takes at most 5 MB at once. */
 const ROWS_AT_ONCE = 2000;
