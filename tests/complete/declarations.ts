@@ -15,7 +15,7 @@ export function filesBelow(folder: string, end: string): string[] {
   });
 }
 
-interface Anything extends Node {
+export interface Anything extends Node {
   readonly [key: string]: unknown;
 }
 
@@ -29,7 +29,7 @@ function isNode(value: unknown): value is Anything {
   return typeof value === "object" && value !== null && typeof (value as { type?: unknown }).type === "string";
 }
 
-function visit(node: Anything, see: (node: Anything) => void): void {
+export function visit(node: Anything, see: (node: Anything) => void): void {
   see(node);
   for (const child of children(node)) visit(child, see);
 }
@@ -81,7 +81,7 @@ export function coreGraph(): ReadonlyMap<string, ReadonlySet<string>> {
   );
 }
 
-function namesIn(node: Anything): Set<string> {
+export function namesIn(node: Anything): Set<string> {
   const names = new Set<string>();
   visit(node, (n) => {
     if (n.type === "Identifier") names.add(String(n.name));

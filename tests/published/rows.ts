@@ -2,12 +2,18 @@ import { readFileSync } from "node:fs";
 
 export type Row = Readonly<Record<string, string>>;
 
+/** Set by `npm run audit`, which notes what row a test looks at. */
+const watched = (row: Row, file: string, index: number): Row =>
+  (globalThis as { auditRow?: (row: Row, file: string, index: number) => Row }).auditRow?.(row, file, index) ?? row;
+
 /** Rows of a CSV beside this file: a header line, quoted fields, lines that start with # skipped. */
 export function rows(file: string): Row[] {
   const text = readFileSync(new URL(file, import.meta.url), "utf8");
   const lines = records(text).filter((fields) => !(fields[0] ?? "").startsWith("#") && fields.some((f) => f !== ""));
   const head = lines[0] ?? [];
-  return lines.slice(1).map((fields) => Object.fromEntries(head.map((name, i) => [name, fields[i] ?? ""])));
+  return lines
+    .slice(1)
+    .map((fields, index) => watched(Object.fromEntries(head.map((name, i) => [name, fields[i] ?? ""])), file, index));
 }
 
 function records(text: string): string[][] {

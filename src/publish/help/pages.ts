@@ -2,6 +2,7 @@ import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { describe } from "../../functions/declare/describe.ts";
 import { pageOfFamily } from "../../functions/find/help-place.ts";
 import type { Asset } from "./asset.ts";
+import { closeBody } from "./close-page.ts";
 import { familyBody } from "./function-page.ts";
 import { type Html, html } from "./html.ts";
 import { limitsBody } from "./limits-page.ts";
@@ -34,6 +35,7 @@ export function helpPages(functions: readonly CellFunction[], version: string): 
     })),
     { file: "terms.html", title: "Terms of the basis", body: termsBody() },
     { file: "materials.html", title: "Materials", body: materialsBody(functions) },
+    { file: "close.html", title: "How close", body: closeBody(texts) },
     { file: "limits.html", title: "Limits and cautions", body: limitsBody(texts) },
     { file: "not-here.html", title: "What is not here", body: notHereBody() },
     { file: "repair.html", title: "How to repair #NAME?", body: repairBody() },

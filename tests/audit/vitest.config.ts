@@ -1,0 +1,13 @@
+import { defineConfig } from "vitest/config";
+
+/** The published checks alone, with their misses noted; then the report on them. */
+const report = process.env.AUDIT === "report";
+
+export default defineConfig({
+  test: {
+    root: new URL("../..", import.meta.url).pathname,
+    include: [report ? "tests/audit/report.ts" : "tests/published/**/*.test.ts"],
+    setupFiles: ["src/functions/run/tables-at-once.ts", ...(report ? [] : ["tests/audit/setup.ts"])],
+    testTimeout: 180_000,
+  },
+});
