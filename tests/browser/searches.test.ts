@@ -108,10 +108,17 @@ describe("the built add-in", () => {
     return page;
   }
 
-  test("loads a table when a cell first asks for it", async () => {
+  test("loads a family when a cell first calls it, then a table when one first asks for it; each once", async () => {
     const page = await addInPage();
     const asked: string[] = [];
     page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+    const figure = "[1, 2].map(() => functions.UCODE('wood wall', '5A', '2021'))";
+    expect(await page.evaluate(`Promise.all(${figure})`)).toEqual([0.045, 0.045]);
+    expect(await page.evaluate(figure)).toEqual([0.045, 0.045]);
+    expect(asked).toContainEqual(expect.stringMatching(/^\/enclosure\.[0-9a-f]{10}\.js$/));
+    expect(asked.some((path) => path.startsWith("/wind."))).toBe(false);
+    expect(asked).toHaveLength(new Set(asked).size);
+    asked.length = 0;
     const given = `[1, 2].map(() => functions.CLIMATEZONE("DeKalb", "AL"))`;
     expect(await page.evaluate(`${given}.every((zone) => zone instanceof Promise)`)).toBe(true);
     expect(await page.evaluate(`Promise.all(${given})`)).toEqual(["3A", "3A"]);
