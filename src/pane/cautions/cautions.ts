@@ -10,6 +10,7 @@ import type { PaneContext, View } from "../parts/view.ts";
 import { BASIS_SHEET, basisRows, count } from "./basis-sheet.ts";
 import { type Findings, type FoundSentence, Gathering } from "./findings.ts";
 import { asksFormula, Survey } from "./survey.ts";
+import { Ticks } from "./ticks.ts";
 import { type Looked, look } from "./workbook-scan.ts";
 
 /** How many entries of a list, and places of an entry, are drawn until more are asked for. */
@@ -29,14 +30,14 @@ export class CautionsView implements View {
   #turn = 0;
   #found: Findings | undefined;
   #looked: Looked | undefined;
-  /** sentences that the reader has ticked */
-  readonly #seen = new Set<string>();
+  readonly #ticks: Ticks;
   #words = "";
   #hidesSeen = false;
 
   constructor(pane: PaneContext) {
     this.#pane = pane;
     this.#survey = new Survey(() => pane.functions);
+    this.#ticks = new Ticks((sentence) => pane.announce(sentence));
   }
 
   refresh(): void {
@@ -53,7 +54,8 @@ export class CautionsView implements View {
     const turn = ++this.#turn;
     const { host } = this.#pane;
     if (host === undefined) return;
-    void this.#look(host, turn);
+    const looking = this.#look(host, turn);
+    const reading = this.#ticks.read(host);
     const entries = host.ledger.entries();
     const formulas = await formulasOf(entries, (address) => host.formulaAt(address));
     if (turn !== this.#turn) return;
@@ -63,10 +65,20 @@ export class CautionsView implements View {
       this.#survey.work(mayGoOn);
       for (const cell of this.#survey.cells.slice(gathering.cells)) gathering.add(cell);
       // What stood there before stays until the new list is whole, so that the lists do not jump.
-      if (this.#survey.done) this.#found = gathering.findings();
+      if (this.#survey.done) {
+        this.#found = gathering.findings();
+        void Promise.all([looking, reading]).then(() => this.#dropTicks(turn));
+      }
       this.#pane.redraw();
       return this.#survey.done ? "done" : "more";
     });
+  }
+
+  /** Of cautions that changed; only where every cell has calculated, since a workbook that was just opened has told nothing yet. */
+  async #dropTicks(turn: number): Promise<void> {
+    if (turn !== this.#turn || this.#found === undefined || this.#looked?.coverage.waiting.length !== 0) return;
+    await this.#ticks.drop(this.#found);
+    this.#pane.redraw();
   }
 
   /** The worksheets themselves: what was calculated before plays no part in what they hold. */
@@ -170,8 +182,9 @@ export class CautionsView implements View {
     </div>`;
   }
 
-  #isShown({ sentence, functions }: FoundSentence): boolean {
-    if (this.#hidesSeen && this.#seen.has(sentence)) return false;
+  #isShown(found: FoundSentence): boolean {
+    const { sentence, functions } = found;
+    if (this.#hidesSeen && this.#ticks.has(found)) return false;
     const text = `${sentence} ${functions.join(" ")}`.toLowerCase();
     return this.#words
       .toLowerCase()
@@ -187,7 +200,7 @@ export class CautionsView implements View {
       const drawn = this.#drawn.get(key) ?? PLACES;
       return html`<li class="sw-found ${look}">
         <p>${f.sentence}</p>
-        <label class="sw-quiet"><input type="checkbox" .checked=${live(this.#seen.has(f.sentence))} @change=${() => this.#tick(f.sentence)}> seen</label>
+        <label class="sw-quiet"><input type="checkbox" .checked=${live(this.#ticks.has(f))} @change=${() => this.#tick(f)}> seen</label>
         <p class="sw-quiet">${f.functions.join(", ")} · ${count(f.cells.length, "cell")}</p>
         <ul class="sw-places" aria-label="Cells">
           ${places.slice(0, drawn).map((p) => html`<li>${this.#place(p.first, p.text)}</li>`)}
@@ -207,9 +220,8 @@ export class CautionsView implements View {
     </section>`;
   }
 
-  #tick(sentence: string): void {
-    if (!this.#seen.delete(sentence)) this.#seen.add(sentence);
-    this.#pane.redraw();
+  #tick(found: FoundSentence): void {
+    void this.#ticks.tick(found).then(() => this.#pane.redraw());
   }
 
   /** A list is drawn again after every message; its places are gathered once. */

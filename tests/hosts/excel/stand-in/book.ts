@@ -160,11 +160,20 @@ export class FakeWorkbook {
 
   /** The user types into a cell: a formula, a number, a text. */
   type(sheetName: string, address: string, content: Held): void {
+    this.paste(sheetName, address, [[content]]);
+  }
+
+  /** The user puts rows in from a cell on. */
+  paste(sheetName: string, address: string, rows: readonly (readonly Held[])[]): void {
     const sheet = this.sheet(sheetName);
     const at = parseAddress(`x!${address}`);
     if (sheet === undefined || at === undefined) throw new Error(`no cell ${sheetName}!${address}`);
-    sheet.enter(at.row, at.column, content);
-    this.touched.push({ sheet, row: at.row, column: at.column });
+    rows.forEach((line, r) => {
+      line.forEach((content, c) => {
+        sheet.enter(at.row + r, at.column + c, content);
+        this.touched.push({ sheet, row: at.row + r, column: at.column + c });
+      });
+    });
     this.entered();
   }
 

@@ -60,11 +60,18 @@ export class Calculation {
   }
 
   /** Calculates the cells given and all that depends on them. */
-  run(edited: Iterable<Place>): void {
-    let changed: Place[] = [...edited];
+  run(edited: readonly Place[]): void {
     // A cell that was just entered is calculated whatever it depends on.
-    let dirty = new Map<string, Place>();
-    for (const place of changed) if (this.#formulaAt(place) !== undefined) dirty.set(keyOf(place), place);
+    this.#follow(
+      edited,
+      edited.filter((place) => this.#formulaAt(place) !== undefined),
+    );
+  }
+
+  /** Calculates what depends on cells that show something else now. */
+  #follow(from: readonly Place[], first: readonly Place[] = []): void {
+    let changed = from;
+    let dirty = new Map(first.map((place) => [keyOf(place), place]));
     for (let pass = 0; pass < MOST_PASSES; pass++) {
       for (const place of this.#dependents(changed)) dirty.set(keyOf(place), place);
       if (dirty.size === 0) return;
@@ -245,7 +252,7 @@ export class Calculation {
   #later(place: Place, answer: Promise<unknown>): Promise<void> {
     const formula = this.#formulaAt(place);
     return answer.then(received, refused).then((value) => {
-      if (this.#formulaAt(place) === formula) this.run(this.#enter(place, value));
+      if (this.#formulaAt(place) === formula) this.#follow(this.#enter(place, value));
     });
   }
 
