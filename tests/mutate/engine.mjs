@@ -1,69 +1,142 @@
-// The tests in one process that stays: each mutant is one module whose text comes from elsewhere, and only what changed is read anew.
-import { relative } from "node:path";
+// One process that stays and runs all mutants. Which functions of the family each test enters is seen once; a mutant then meets the tests that
+// enter the function that it changes, the quickest first, and the others only when those let it live.
+import { existsSync, readdirSync } from "node:fs";
+import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
-import { createVitest } from "vitest/node";
+import { Script } from "node:vm";
+import { functionAt, modules } from "./modules.mjs";
+import { collect, vitest } from "./shim.mjs";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
-const [family] = process.argv.slice(2);
+const [family, only] = process.argv.slice(2);
+const TABLES = join(top, "src/functions/run/tables-at-once.ts");
+/** One bundles the sources as they are on the disk, so it sees no mutant; the other changes modules by itself, which only vitest can. */
+const LEFT_OUT = ["tests/functions/declare/describe.test.ts", "tests/functions/run/tables.test.ts"];
+/** A test that runs so many times longer than by itself, and this much more, never ends: it has seen the mutant. */
+const LONGER = 20;
+const AND_MORE_MS = 3000;
 
-let changed;
-const mutant = {
-  name: "mutant",
-  enforce: "pre",
-  load: (id) => (id.split("?")[0] === changed?.file ? changed.code : undefined),
-};
+const testFiles = (folder) =>
+  readdirSync(join(top, folder), { withFileTypes: true, recursive: true })
+    .filter((e) => e.isFile() && e.name.endsWith(".test.ts"))
+    .map((e) => join(e.parentPath, e.name))
+    .filter((file) => !LEFT_OUT.includes(relative(top, file)));
 
-const vitest = await createVitest(
-  "test",
-  {
-    config: false,
-    root: top,
-    watch: true,
-    include: ["tests/**/*.test.ts"],
-    // The test of the command bundles the sources as they are on the disk, so it sees no mutant, and may install dependencies.
-    exclude: ["tests/browser/**", "tests/bench/**", "tests/functions/declare/describe.test.ts", "node_modules/**"],
-    setupFiles: ["src/functions/run/tables-at-once.ts"],
-    testTimeout: 60_000,
-    bail: 1,
-    reporters: [{}],
-    pool: "threads",
-    maxWorkers: 1,
-    isolate: false,
-    update: "none",
-  },
-  { plugins: [mutant], server: { watch: null } },
+let seen = new Set();
+const ours = join(top, "src/core", family, "/");
+const { fresh, reach, forget } = modules({
+  watch: (file) => file.startsWith(ours),
+  given: { vitest },
+  entered: (name) => seen.add(name),
+});
+
+const FOLDERS = [`tests/core/${family}`, "tests/published", ...(only === "own" ? [] : ["tests/functions"])].filter(
+  (f) => existsSync(join(top, f)),
 );
+const FILES = FOLDERS.flatMap(testFiles).filter((file) => [...reach(file)].some((f) => f.startsWith(ours)));
 
-const specifications = await vitest.globTestSpecifications();
-const inFolders = (...starts) =>
-  specifications.filter((s) => starts.some((start) => relative(top, s.moduleId).startsWith(start)));
-/** First the family's own tests, then those of all declarations. */
-const RUNS = [inFolders(`tests/core/${family}/`, `tests/published/${family}`), inFolders("tests/functions/")];
-
-/** Files with a test that fails by itself: it would kill everything. */
-const leftOut = new Set();
-
-/** The first test that fails: its file, its name and what it says. */
-async function failing(all) {
-  const tests = all.filter((t) => !leftOut.has(relative(top, t.moduleId)));
-  if (tests.length === 0) return undefined;
-  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(tests);
-  const module = testModules.find((m) => m.state() === "failed");
-  if (module === undefined)
-    return unhandledErrors.length > 0 ? { file: "", says: String(unhandledErrors[0]) } : undefined;
-  const [test] = module.children.allTests("failed");
-  const says =
-    test === undefined ? module.errors()[0]?.message : `${test.fullName}: ${test.result().errors[0]?.message}`;
-  return { file: relative(top, module.moduleId), says };
+const call = new Script("__call()");
+/** Runs code that may never end. */
+async function bounded(run, ms) {
+  globalThis.__call = run;
+  const given = call.runInThisContext({ timeout: Math.ceil(ms) });
+  if (!(given instanceof Promise)) return;
+  let late;
+  await Promise.race([given, new Promise((_, fails) => (late = setTimeout(fails, ms, new Error("never ends"))))]);
+  clearTimeout(late);
 }
 
-process.on("message", async (asked) => {
-  if (asked.leaveOut !== undefined) leftOut.add(asked.leaveOut);
-  changed = asked;
-  vitest.invalidateFile(asked.file);
-  let by;
-  for (const tests of RUNS) by ??= await failing(tests);
-  vitest.invalidateFile(asked.file);
-  process.send({ by });
+/** The tests of each file as a set of modules has them, read when they are first asked for. */
+function suite(changed) {
+  const read = fresh(changed);
+  const tests = new Map();
+  let begun = false;
+  return (file) => {
+    if (!begun) read(TABLES);
+    begun = true;
+    if (!tests.has(file))
+      tests.set(
+        file,
+        collect(() => read(file)),
+      );
+    return tests.get(file);
+  };
+}
+
+/** All tests without a change: how long each runs and what it enters. */
+async function baseline() {
+  const known = [];
+  const failing = [];
+  const testsOf = suite();
+  for (const file of FILES) {
+    for (const [index, { name, run }] of testsOf(file).entries()) {
+      seen = new Set();
+      const from = performance.now();
+      await bounded(run, 120_000).catch((error) => failing.push(`${relative(top, file)} ${name}: ${error.message}`));
+      known.push({ file, index, name, ms: performance.now() - from, enters: seen });
+    }
+  }
+  forget();
+  return { known: known.sort((a, b) => a.ms - b.ms), failing };
+}
+
+const { known, failing } = await baseline();
+const alone = new Map();
+const killers = new Map();
+
+async function fails(test, testsOf) {
+  const ms = LONGER * test.ms + AND_MORE_MS;
+  try {
+    let tests = [];
+    await bounded(() => {
+      tests = testsOf(test.file);
+    }, 20_000);
+    const [mine] = tests.slice(test.index, test.index + 1);
+    if (mine === undefined || mine.name !== test.name) {
+      // The change has made other tests of the rows: all of them count.
+      for (const { run } of tests) await bounded(run, ms);
+      return false;
+    }
+    await bounded(mine.run, ms);
+    return false;
+  } catch {
+    return true;
+  }
+}
+
+/** Whether a test passes alone without a change: one that needs another before it tells nothing. */
+async function passesAlone(test) {
+  if (!alone.has(test)) {
+    alone.set(test, !(await fails(test, suite())));
+    if (!alone.get(test)) console.error(`It fails by itself, so it counts for nothing: ${test.file} ${test.name}`);
+  }
+  return alone.get(test);
+}
+
+/** The tests that a mutant meets, in turn; what runs when a module is read may tell in any test that reads it. */
+function inTurn({ file, start, before }) {
+  const name = functionAt(before, file, start);
+  const near = known.filter((t) => reach(t.file).has(file) && (name === undefined || t.enters.size > 0));
+  const above = (entered) => reach(entered.slice(0, entered.lastIndexOf(":"))).has(file);
+  const enters = name === undefined ? (t) => [...t.enters].some(above) : (t) => t.enters.has(name);
+  const lately = (killers.get(file) ?? []).filter((t) => near.includes(t));
+  return [...new Set([...lately, ...near.filter(enters), ...near])];
+}
+
+async function killerOf(mutant) {
+  const testsOf = suite(mutant);
+  for (const test of inTurn(mutant)) {
+    if (alone.get(test) === false) continue;
+    if (!(await fails(test, testsOf)) || !(await passesAlone(test))) continue;
+    killers.set(mutant.file, [test, ...(killers.get(mutant.file) ?? [])].slice(0, 5));
+    return test;
+  }
+  return undefined;
+}
+
+process.on("unhandledRejection", () => {});
+process.on("message", async (mutant) => {
+  const test = await killerOf(mutant);
+  process.send({ killed: test !== undefined });
 });
-process.send({ ready: true });
+process.send({ failing });

@@ -8,11 +8,11 @@ export interface Unit {
   readonly factor: Rational;
   /** powers of the base units, in the order of BASES */
   readonly powers: readonly number[];
-  /** powers of mass that were written, up and down: a permeance is a time over a length that was made of masses */
-  readonly masses: number;
+  /** whether a mass was written, up or down: a permeance is a time over a length that was made of masses */
+  readonly ofMasses: boolean;
 }
 
-const PLAIN: Unit = { factor: ONE, powers: BASES.map(() => 0), masses: 0 };
+const PLAIN: Unit = { factor: ONE, powers: BASES.map(() => 0), ofMasses: false };
 const MASS = BASES.indexOf("[mass]");
 
 let byWord: ReadonlyMap<string, UnitRow> | undefined;
@@ -62,23 +62,19 @@ function wordUnit(word: string): Unit | undefined {
 }
 
 function baseUnit(base: number): Unit {
-  return { factor: ONE, powers: BASES.map((_, i) => Number(i === base)), masses: base === MASS ? 1 : 0 };
+  return { factor: ONE, powers: BASES.map((_, i) => Number(i === base)), ofMasses: base === MASS };
 }
 
 function joined(a: Unit, b: Unit, sign: 1 | -1): Unit {
   return {
     factor: sign === 1 ? multiply(a.factor, b.factor) : divide(a.factor, b.factor),
     powers: a.powers.map((p, i) => p + sign * (b.powers[i] ?? 0)),
-    masses: a.masses + b.masses,
+    ofMasses: a.ofMasses || b.ofMasses,
   };
 }
 
 function raised(a: Unit, exponent: number): Unit {
-  return {
-    factor: power(a.factor, exponent),
-    powers: a.powers.map((p) => p * exponent),
-    masses: a.masses * Math.abs(exponent),
-  };
+  return { ...a, factor: power(a.factor, exponent), powers: a.powers.map((p) => p * exponent) };
 }
 
 /** Reads `btu in/(h ft2 f)` from left to right. What follows a bar stands below it, as the trade writes `Btu/h ft2 F`. */
@@ -136,9 +132,13 @@ class Expression {
     const times = { sq: 2, square: 2, cu: 3, cubic: 3 }[word];
     this.#spaces();
     const of = times === undefined ? "" : this.#take(/[a-z]+/y);
-    const unit = times !== undefined && of !== "" ? wordUnit(of) : wordUnit(word);
+    return times === undefined || of === "" ? this.#powered(word, 1) : this.#powered(of, times);
+  }
+
+  #powered(word: string, times: number): Unit | undefined {
+    const unit = wordUnit(word);
     if (unit === undefined) return undefined;
-    const out = raised(unit, (of === "" ? 1 : (times ?? 1)) * this.#exponent());
+    const out = raised(unit, times * this.#exponent());
     this.#spaces();
     return out;
   }
@@ -159,7 +159,7 @@ class Expression {
 
 /** What a unit measures, as a key: alike for units that convert into each other. */
 export function kindKey(unit: Unit): string {
-  const ofMass = unit.powers[MASS] === 0 && unit.masses > 0 ? "of masses" : "";
+  const ofMass = unit.powers[MASS] === 0 && unit.ofMasses ? "of masses" : "";
   return `${unit.powers.join(",")}${ofMass}`;
 }
 
@@ -180,7 +180,7 @@ function baseText(unit: Unit): string {
 }
 
 /** Standard gravity, exact: NIST SP 811 (2008) B.8. */
-const GRAVITY: Unit = { factor: rational("9.80665"), powers: [1, 0, -2, 0, 0, 0], masses: 0 };
+const GRAVITY: Unit = { factor: rational("9.80665"), powers: [1, 0, -2, 0, 0, 0], ofMasses: false };
 
 /**
  * How many of `to` one of `from` is, or undefined where they measure different things. A mass counts as its weight under standard gravity

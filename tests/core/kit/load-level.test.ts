@@ -1,6 +1,12 @@
 import { expect, test } from "vitest";
 import { LOAD_DURATIONS, loadDurationFactor, timeEffectFactor } from "../../../src/core/kit/load-duration.ts";
-import { atDesignLevel } from "../../../src/core/kit/load-level.ts";
+import {
+  ADDING_DEAD,
+  atDesignLevel,
+  RESISTING_DEAD,
+  windLevelFactor,
+  windLevelText,
+} from "../../../src/core/kit/load-level.ts";
 import { BadInput } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
 
@@ -48,4 +54,14 @@ test("the conversion is a step", () => {
   const other = new Tape();
   atDesignLevel("The shear", 600, "lb", { method: "strength", level: "allowable", duration: "wind" }, other);
   expect(other.steps[0]?.expression).toBe("the shear 600 divided by 0.6");
+});
+
+// ASCE/SEI 7 sections 2.3.1 and 2.4.1: 0.9 D + 1.0 W and 1.2 D + 1.0 W; 0.6 D + 0.6 W and D + 0.6 W.
+test("the factors of wind and dead load at both levels", () => {
+  expect([windLevelFactor("strength"), windLevelFactor("allowable")]).toEqual([1, 0.6]);
+  expect([windLevelText("strength"), windLevelText("allowable")]).toEqual(["", ", times 0.6 for the allowable level"]);
+  expect([RESISTING_DEAD, ADDING_DEAD]).toEqual([
+    { strength: 0.9, allowable: 0.6 },
+    { strength: 1.2, allowable: 1 },
+  ]);
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { BadInput } from "../../../src/core/kit/refusal.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { formatLength, parseLength } from "../../../src/core/units/length.ts";
 import { isUnit } from "../../../src/core/units/quantity.ts";
 import { parseSlope, slopeAs } from "../../../src/core/units/slope.ts";
@@ -33,12 +34,24 @@ test.each([
   expect(parseLength(text, "ft")).toBeCloseTo(inches, 10);
 });
 
-test.each(["", "tall", "12 psf", "12'-", "1/0 in", "6 1/2 1/2 in", "12'' 6'", "--2'", "1,20 ft", "6:12"])(
-  "%s is refused",
-  (text) => {
-    expect(() => parseLength(text, "ft")).toThrow(BadInput);
-  },
-);
+test.each([
+  "",
+  "tall",
+  "12 psf",
+  "12'-",
+  "1/0 in",
+  "6 1/2 1/2 in",
+  "12'' 6'",
+  "--2'",
+  "1,20 ft",
+  "6:12",
+  "12 in 6 in",
+  "2 m 6 in",
+  "6 6",
+  "1e308 ft",
+])("%s is refused", (text) => {
+  expect(() => parseLength(text, "ft")).toThrow(BadInput);
+});
 
 describe("formatLength", () => {
   test.each([
@@ -70,6 +83,17 @@ test("slopes: the forms agree", () => {
       expect(slopeAs(degrees, "rake")).toBeCloseTo(Math.hypot(1, Number(rise.toFixed(3)) / 12), 9);
     }),
   );
+});
+
+test("the working of a slope names the form that it gives", () => {
+  const steps = (form: "ratio" | "rake") => {
+    const tape = new Tape();
+    slopeAs(45, form, tape);
+    return tape.steps.map((s) => s.symbol);
+  };
+  expect(steps("ratio")).toEqual(["theta", "rise/run"]);
+  expect(steps("rake")).toEqual(["theta", "rake factor"]);
+  expect(slopeAs(45, "degrees")).toBe(45);
 });
 
 test("every unit that an argument is declared in is known to the converter", () => {

@@ -138,19 +138,42 @@ describe("what does not convert", () => {
     ["F", "psf", "a temperature, psf a pressure"],
     ["oz/ft2", "lb", "a mass on an area, lb a mass"],
     ["lb", "h", "a mass, h a time"],
-    ["ft5", "ft", "a quantity in m^5"],
+    ["ft5 lb", "ft", "ft5 lb measures a quantity in m^5 kg, ft a length"],
+    // A length over a time, made of masses: no speed.
+    ["h ft2 inHg/gr", "m/s", "m/s a speed"],
+    ["oz/lb", "each", "a pure number. Give a unit of the same kind as each"],
     ["cfm", "mph", "a flow, mph a speed"],
   ])("%s to %s names both kinds", (from, to, says) => {
     expect(() => convert(1, from, to)).toThrow(says);
   });
 
-  test.each(["", "furlong", "ft//in", "(ft", "ft)", "/h", "ft (", "ft2m(", "sq", "psf!", "12", "ft12", "1", "in^0"])(
-    "%s is no unit",
-    (word) => {
-      expect(isUnit(word)).toBe(false);
-      expect(() => convert(1, word, "ft")).toThrow(BadInput);
-    },
-  );
+  test.each([
+    "",
+    "furlong",
+    "ft//in",
+    "(ft",
+    "ft)",
+    "/h",
+    "ft (",
+    "ft2m(",
+    "sq",
+    "psf!",
+    "12",
+    "ft12",
+    "1",
+    "in^0",
+    "furlong ft",
+    "(furlong)",
+  ])("%s is no unit", (word) => {
+    expect(isUnit(word)).toBe(false);
+    expect(() => convert(1, word, "ft")).toThrow(BadInput);
+  });
+
+  test("a unit has at most 60 characters", () => {
+    const spaced = (length: number) => `ft${" ".repeat(length - 4)}in`;
+    expect(convert(1, spaced(60), "in2")).toBe(12);
+    expect(isUnit(spaced(61))).toBe(false);
+  });
 
   test("any text is a unit or a sentence, quickly", () => {
     const piece = fc.constantFrom(
@@ -211,6 +234,7 @@ describe("quantities as text", () => {
     ["1/2 lb", "oz", 8],
     ["2 1/2 ft", "in", 30],
     ["-4", "psf", -4],
+    ["-1", "psf", -1],
     ["− 4 psf", "psf", -4],
     ["+4", "", 4],
     ["1e3", "", 1000],
@@ -229,8 +253,9 @@ describe("quantities as text", () => {
     expect(() => parseQuantity(text, "psf")).toThrow(BadInput);
   });
   test("a plain number takes no unit and no fraction", () => {
-    expect(() => parseQuantity("4 psf", "")).toThrow(/carries a unit/);
-    expect(() => parseQuantity("1/2", "")).toThrow(/not a number/);
+    expect(() => parseQuantity("4 lb/ft2", "")).toThrow(/carries a unit/);
+    expect(() => parseQuantity("1/2", "")).toThrow(/not a number.*Write a plain number such as 24/);
+    expect(() => parseQuantity("tall", "psf")).toThrow(/Write a number of psf, or/);
   });
 });
 
@@ -246,6 +271,7 @@ describe("long and odd texts", () => {
       expect(performance.now() - from).toBeLessThan(100);
     }
     expect(() => parseLength("x".repeat(200), "ft")).toThrow(/^"x{60}\.\.\." is not a length/);
+    expect(() => parseLength("x".repeat(60), "ft")).toThrow(/^"x{60}" is not a length/);
   });
 });
 
