@@ -3,9 +3,10 @@ import type { Tape } from "../kit/tape.ts";
 import type { OrderLine } from "./order.ts";
 import { packsWithWaste, wholePacks } from "./packs.ts";
 import { boardPieces, type Rect } from "./wall/board-pieces.ts";
+import { exceeds } from "./wall/close.ts";
 import { cornersOnWall, elevation } from "./wall/elevation.ts";
 import { type PlacedOpening, silledOpenings, withPlace } from "./wall/opening.ts";
-import { CLOSE_FT, checkOpenings, grossAreaFt2, type OpenedWall } from "./wall/wall.ts";
+import { checkOpenings, grossAreaFt2, type OpenedWall } from "./wall/wall.ts";
 
 /** Enough for walls of 1000 x 100 ft in 4 x 8 ft boards; more would stop the sheet for too long. */
 const MOST_BOARDS = 4000;
@@ -26,7 +27,7 @@ export function boardsForPieces(pieces: readonly Size[], boardFt: number, rowFt:
     const right = { a: from.a - p.a, b: from.b };
     const above = { a: from.a, b: from.b - p.b };
     const rest = right.a * right.b > above.a * above.b ? [right, { ...above, a: p.a }] : [above, { ...right, b: p.b }];
-    offcuts.push(...rest.filter((r) => r.a > CLOSE_FT && r.b > CLOSE_FT));
+    offcuts.push(...rest.filter((r) => exceeds(r.a, 0) && exceeds(r.b, 0)));
   };
   for (const piece of [...pieces].sort((p, q) => q.a * q.b - p.a * p.b || q.a - p.a)) {
     let best = -1;
@@ -53,7 +54,7 @@ export function boardsForPieces(pieces: readonly Size[], boardFt: number, rowFt:
 }
 
 function fits(piece: Size, offcut: Size): boolean {
-  return piece.a <= offcut.a + CLOSE_FT && piece.b <= offcut.b + CLOSE_FT;
+  return !exceeds(piece.a, offcut.a) && !exceeds(piece.b, offcut.b);
 }
 
 /** Boards, and in what they are sold. */

@@ -1,10 +1,19 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { cutLongestFirst, type OrderLine, packsOfPieces } from "./order.ts";
+import { exceeds, isBetween } from "./wall/close.ts";
 import { elevation } from "./wall/elevation.ts";
-import { openingCount, type PlacedOpening, type SilledOpening, silledOpenings, withPlace } from "./wall/opening.ts";
+import {
+  headFt,
+  openingCount,
+  type PlacedOpening,
+  rightFt,
+  type SilledOpening,
+  silledOpenings,
+  withPlace,
+} from "./wall/opening.ts";
 import type { Upright } from "./wall/pictures.ts";
-import { CLOSE_FT, checkOpenings, heightAtFt, type OpenedWall, tallestFt, type Wall } from "./wall/wall.ts";
+import { checkOpenings, heightAtFt, type OpenedWall, tallestFt, type Wall } from "./wall/wall.ts";
 
 export interface FurringRules {
   readonly spacingFt: number;
@@ -29,7 +38,7 @@ export function furringPieces(opened: OpenedWall<SilledOpening>, rules: FurringR
   checkSpacing(wall, rules);
   const placed = withPlace(openings);
   const pieces: Upright[] = [];
-  for (let i = 0; i * rules.spacingFt < wall.lengthFt - CLOSE_FT; i++) {
+  for (let i = 0; exceeds(wall.lengthFt, i * rules.spacingFt); i++) {
     pieces.push(...upright(wall, placed, i * rules.spacingFt));
   }
   pieces.push(...upright(wall, placed, wall.lengthFt));
@@ -38,7 +47,7 @@ export function furringPieces(opened: OpenedWall<SilledOpening>, rules: FurringR
   }
   for (const o of placed) {
     for (let i = 0; i < rules.extraPerJamb; i++) {
-      pieces.push(...upright(wall, placed, o.leftFt), ...upright(wall, placed, o.leftFt + o.widthFt));
+      pieces.push(...upright(wall, placed, o.leftFt), ...upright(wall, placed, rightFt(o)));
     }
   }
   const loose = openings.filter((o) => o.leftFt === undefined);
@@ -58,17 +67,15 @@ function checkSpacing(wall: Wall, { spacingFt }: FurringRules): void {
 
 /** What is left of an upright strip between the openings that it would cross. */
 function upright(wall: Wall, openings: readonly PlacedOpening[], xFt: number): Upright[] {
-  const crossed = openings
-    .filter((o) => o.leftFt + CLOSE_FT < xFt && xFt < o.leftFt + o.widthFt - CLOSE_FT)
-    .sort((a, b) => a.sillFt - b.sillFt);
+  const crossed = openings.filter((o) => isBetween(xFt, o.leftFt, rightFt(o))).sort((a, b) => a.sillFt - b.sillFt);
   const pieces: Upright[] = [];
   let from = 0;
   for (const o of crossed) {
-    if (o.sillFt > from + CLOSE_FT) pieces.push({ xFt, bottomFt: from, topFt: o.sillFt });
-    from = Math.max(from, o.sillFt + o.heightFt);
+    if (exceeds(o.sillFt, from)) pieces.push({ xFt, bottomFt: from, topFt: o.sillFt });
+    from = Math.max(from, headFt(o));
   }
   const top = heightAtFt(wall, xFt);
-  if (top > from + CLOSE_FT) pieces.push({ xFt, bottomFt: from, topFt: top });
+  if (exceeds(top, from)) pieces.push({ xFt, bottomFt: from, topFt: top });
   return pieces;
 }
 
@@ -89,7 +96,7 @@ export function furring(walls: readonly OpenedWall[], rules: FurringRules, waste
   const cut =
     whole +
     cutLongestFirst(
-      rests.filter((ft) => ft > CLOSE_FT),
+      rests.filter((ft) => exceeds(ft, 0)),
       rules.stripFt,
     );
   tape?.step("N_c", "strips that the pieces are cut from, longest first", cut, "strips", "");

@@ -3,9 +3,10 @@ import type { Tape } from "../kit/tape.ts";
 import { formatLength, INCHES_IN } from "../units/length.ts";
 import type { OrderLine } from "./order.ts";
 import { wholePacks } from "./packs.ts";
+import { exceeds } from "./wall/close.ts";
 import { cornersOnWall, elevation } from "./wall/elevation.ts";
-import { type SilledOpening, silledOpenings, withPlace } from "./wall/opening.ts";
-import { CLOSE_FT, checkOpenings, type OpenedWall, spanAtFt, tallestFt } from "./wall/wall.ts";
+import { type SilledOpening, silledOpenings, takesHeight, withPlace } from "./wall/opening.ts";
+import { checkOpenings, type OpenedWall, spanAtFt, tallestFt } from "./wall/wall.ts";
 
 /** Laps of a weather-resistive barrier: IRC R703.2, 2 in where courses overlap and 6 in where ends meet. */
 export const LAPS = "IRC R703.2: 2 in at horizontal laps, upper over lower; 6 in at vertical joints";
@@ -54,12 +55,12 @@ export function rollCourses(opened: OpenedWall<SilledOpening>, rules: RollRules)
   for (let i = 0; ; i++) {
     const bottomFt = i * stepFt;
     const span = spanAtFt(wall, bottomFt);
-    const covered = i > 0 && bottomFt + rules.sideLapFt >= tallestFt(wall) - CLOSE_FT;
+    const covered = i > 0 && !exceeds(tallestFt(wall), bottomFt + rules.sideLapFt);
     if (span === undefined || covered) break;
     const topFt = Math.min(bottomFt + rules.rollWidthFt, tallestFt(wall));
     const fullFt = span[1] - span[0] + 2 * rules.cornerReturnFt;
     const savedFt = openings.reduce((sum, o) => {
-      const whole = o.sillFt <= bottomFt + CLOSE_FT && o.sillFt + o.heightFt >= topFt - CLOSE_FT;
+      const whole = takesHeight(o, bottomFt, topFt);
       return sum + (whole ? o.count * Math.max(0, o.widthFt - 2 * rules.openingReturnFt) : 0);
     }, 0);
     const runFt = Math.max(0, fullFt - savedFt);

@@ -1,7 +1,8 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { type OrderLine, packsOfPieces } from "./order.ts";
-import { CLOSE_FT, isDoor, type SilledOpening, silledOpenings } from "./wall/opening.ts";
+import { exceeds } from "./wall/close.ts";
+import { isDoor, type SilledOpening, silledOpenings } from "./wall/opening.ts";
 import { checkOpenings, type OpenedWall, topEdgeFt } from "./wall/wall.ts";
 
 /** Ends of the vented cavity of a wall that a screen closes. */
@@ -18,7 +19,7 @@ export function screenRunFt(opened: OpenedWall<SilledOpening>, edges: ScreenedEd
   const { wall, openings } = opened;
   const doorsFt = sumFt(openings.filter(isDoor));
   const windowsFt = sumFt(openings) - doorsFt;
-  if (doorsFt > wall.lengthFt + CLOSE_FT) {
+  if (exceeds(doorsFt, wall.lengthFt)) {
     throw new BadInput(
       `The openings on the foot of ${wall.name} are ${plain(doorsFt)} ft wide together`,
       `${wall.name} is ${plain(wall.lengthFt)} ft long`,

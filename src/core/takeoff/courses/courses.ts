@@ -1,6 +1,8 @@
 import { BadInput, OutOfRange, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
-import { CLOSE_FT, checkOpenings } from "../wall/wall.ts";
+import { isBetween, wholeBelow } from "../wall/close.ts";
+import { headFt, rightFt } from "../wall/opening.ts";
+import { checkOpenings } from "../wall/wall.ts";
 import { coursesBound } from "./bound.ts";
 import { PER_FT, type Stretch, stretches } from "./layout.ts";
 import { showWall } from "./picture.ts";
@@ -132,9 +134,9 @@ function cautionStrips(w: CoursedWall, rules: CourseRules, tape: Tape): void {
   for (const o of w.openings) {
     for (const [edgeFt, side] of [
       [o.sillFt, "under"],
-      [o.sillFt + o.heightFt, "over"],
+      [headFt(o), "over"],
     ] as const) {
-      const over = edgeFt - Math.floor(edgeFt / step + CLOSE_FT) * step;
+      const over = edgeFt - wholeBelow(edgeFt / step) * step;
       const leftIn = (side === "under" ? over : step - over) * 12;
       const top = side === "over" ? (w.wall.heightFt - edgeFt) * 12 : leftIn;
       const stripIn = w.wall.riseFt === 0 ? Math.min(leftIn, top) : leftIn;
@@ -149,9 +151,7 @@ function cautionStrips(w: CoursedWall, rules: CourseRules, tape: Tape): void {
 function record(walls: readonly CoursedWall[], plan: CoursePlan, rules: CourseRules, tape: Tape | undefined): void {
   if (tape === undefined) return;
   const columns = walls.flatMap((w) =>
-    w.columnsFt
-      .filter((x) => w.openings.some((o) => x > o.leftFt + CLOSE_FT && x < o.leftFt + o.widthFt - CLOSE_FT))
-      .map((x) => `${plain(x)} ft`),
+    w.columnsFt.filter((x) => w.openings.some((o) => isBetween(x, o.leftFt, rightFt(o)))).map((x) => `${plain(x)} ft`),
   );
   if (columns.length > 0) tape.caution(`Columns inside an opening take no joint there: ${columns.join(", ")}.`);
   for (const w of walls) cautionStrips(w, rules, tape);

@@ -1,6 +1,7 @@
 import { OutOfRange, plain } from "../../kit/refusal.ts";
-import type { PlacedOpening } from "../wall/opening.ts";
-import { CLOSE_FT, highestFt, spanAtFt, tallestFt } from "../wall/wall.ts";
+import { exceeds, isBetween, wholeAbove } from "../wall/close.ts";
+import { headFt, type PlacedOpening, rightFt, takesHeight } from "../wall/opening.ts";
+import { highestFt, spanAtFt, tallestFt } from "../wall/wall.ts";
 import type { CoursedWall, CourseRules } from "./types.ts";
 
 /** Lengths here are whole sixty-fourths of an inch. */
@@ -36,7 +37,7 @@ export const ofFt = (ft: number): number => Math.round(ft * PER_FT);
 /** Height that a wall needs of a panel between two positions of a stretch. */
 export function pieceHeight(wall: CoursedWall, s: Stretch, from: number, to: number): number {
   const highest = highestFt(wall.wall, from / PER_FT, to / PER_FT);
-  return Math.min(s.top, Math.ceil(highest * PER_FT - CLOSE_FT)) - s.bottom;
+  return Math.min(s.top, wholeAbove(highest * PER_FT)) - s.bottom;
 }
 
 /** The pieces of a stretch that is cut at some of its places. */
@@ -67,11 +68,9 @@ export function stretches(walls: readonly CoursedWall[], rules: CourseRules): re
     for (let course = 0; ; course++) {
       const bottomFt = course * rules.panelWidthFt;
       const span = spanAtFt(w.wall, bottomFt);
-      if (span === undefined || bottomFt >= tallestFt(w.wall) - CLOSE_FT) break;
+      if (span === undefined || !exceeds(tallestFt(w.wall), bottomFt)) break;
       const topFt = Math.min(bottomFt + rules.panelWidthFt, tallestFt(w.wall));
-      const crossing = w.openings.filter(
-        (o) => o.sillFt < topFt - CLOSE_FT && o.sillFt + o.heightFt > bottomFt + CLOSE_FT,
-      );
+      const crossing = w.openings.filter((o) => exceeds(topFt, o.sillFt) && exceeds(headFt(o), bottomFt));
       for (const part of solidParts(span, crossing, bottomFt, topFt)) {
         out.push(stretchOf(w, wall, course, part, crossing, ofFt(bottomFt), ofFt(topFt), rules));
       }
@@ -93,18 +92,16 @@ function solidParts(
   bottomFt: number,
   topFt: number,
 ): readonly Part[] {
-  const whole = crossing
-    .filter((o) => o.sillFt <= bottomFt + CLOSE_FT && o.sillFt + o.heightFt >= topFt - CLOSE_FT)
-    .sort((a, b) => a.leftFt - b.leftFt);
+  const whole = crossing.filter((o) => takesHeight(o, bottomFt, topFt)).sort((a, b) => a.leftFt - b.leftFt);
   const parts: Part[] = [];
   let fromFt = span[0];
   let leftOpen = false;
   for (const o of whole) {
-    if (o.leftFt > fromFt + CLOSE_FT) parts.push({ fromFt, toFt: o.leftFt, leftOpen, rightOpen: true });
-    fromFt = Math.max(fromFt, o.leftFt + o.widthFt);
+    if (exceeds(o.leftFt, fromFt)) parts.push({ fromFt, toFt: o.leftFt, leftOpen, rightOpen: true });
+    fromFt = Math.max(fromFt, rightFt(o));
     leftOpen = true;
   }
-  if (span[1] > fromFt + CLOSE_FT) parts.push({ fromFt, toFt: span[1], leftOpen, rightOpen: false });
+  if (exceeds(span[1], fromFt)) parts.push({ fromFt, toFt: span[1], leftOpen, rightOpen: false });
   return parts;
 }
 
@@ -131,7 +128,7 @@ function stretchOf(
     gapRight: part.rightOpen ? 0 : half,
   };
   const free = w.columnsFt
-    .filter((x) => !crossing.some((o) => x > o.leftFt + CLOSE_FT && x < o.leftFt + o.widthFt - CLOSE_FT))
+    .filter((x) => !crossing.some((o) => isBetween(x, o.leftFt, rightFt(o))))
     .map(ofFt)
     .filter((x) => x > from && x < to);
   const narrow = new Set(free.filter((x) => crossing.some((o) => leavesNarrowLeg(x, o, rules))));
@@ -151,7 +148,7 @@ function stretchOf(
 /** Whether a joint leaves beside an opening a strip of panel that is narrower than the least leg. */
 function leavesNarrowLeg(x: number, o: PlacedOpening, rules: CourseRules): boolean {
   const left = ofFt(o.leftFt);
-  const right = ofFt(o.leftFt + o.widthFt);
+  const right = ofFt(rightFt(o));
   const leg = (x <= left ? left - x : x - right) - (rules.jointGapIn * PER_IN) / 2;
   return leg < rules.leastLegIn * PER_IN - 0.5;
 }

@@ -1,7 +1,8 @@
 import { plain } from "../../kit/refusal.ts";
+import { exceeds, wholeBelow } from "../wall/close.ts";
 import { marksOf } from "../wall/marks.ts";
-import type { PlacedOpening } from "../wall/opening.ts";
-import { CLOSE_FT, heightAtFt } from "../wall/wall.ts";
+import { headFt, rightFt } from "../wall/opening.ts";
+import { heightAtFt } from "../wall/wall.ts";
 import type { CutPlan, Place } from "./cutting.ts";
 import { PER_FT, PER_IN, pieceHeight, type Size, type Stretch, stretchPieces } from "./layout.ts";
 import type { CoursedWall, CourseJoint, CoursePiece, CourseRules, Offcut } from "./types.ts";
@@ -21,10 +22,12 @@ export function cutOuts(
     return w.openings.flatMap((o) =>
       courses.flatMap((s) => {
         const bottomFt = Math.max(o.sillFt, s.bottom / PER_FT);
-        const topFt = Math.min(o.sillFt + o.heightFt, s.top / PER_FT);
-        const crossed = mine.some((t) => t.course === s.course && t.from < rightOf(o) && t.to > o.leftFt * PER_FT);
-        if (topFt <= bottomFt + CLOSE_FT || !crossed) return [];
-        const edges = Number(bottomFt > s.bottom / PER_FT + CLOSE_FT) + Number(topFt < s.top / PER_FT - CLOSE_FT);
+        const topFt = Math.min(headFt(o), s.top / PER_FT);
+        const crossed = mine.some(
+          (t) => t.course === s.course && t.from < rightFt(o) * PER_FT && t.to > o.leftFt * PER_FT,
+        );
+        if (!exceeds(topFt, bottomFt) || !crossed) return [];
+        const edges = Number(exceeds(bottomFt, s.bottom / PER_FT)) + Number(exceeds(s.top / PER_FT, topFt));
         const lengthIn = downTo64(o.widthFt * 12 - 2 * rules.kerfIn);
         const widthIn = downTo64((topFt - bottomFt) * 12 - edges * rules.kerfIn);
         if (lengthIn < KEEP_IN || widthIn < KEEP_IN) return [];
@@ -34,12 +37,8 @@ export function cutOuts(
   });
 }
 
-function rightOf(o: PlacedOpening): number {
-  return (o.leftFt + o.widthFt) * PER_FT;
-}
-
 function downTo64(inches: number): number {
-  return Math.floor(inches * PER_IN + 1e-6) / PER_IN;
+  return wholeBelow(inches * PER_IN) / PER_IN;
 }
 
 function prefix(walls: readonly CoursedWall[], w: CoursedWall): string {
@@ -47,7 +46,7 @@ function prefix(walls: readonly CoursedWall[], w: CoursedWall): string {
 }
 
 export function sizeOf(o: Offcut): Size {
-  return { length: Math.floor(o.lengthIn * PER_IN + 1e-6), height: Math.floor(o.widthIn * PER_IN + 1e-6) };
+  return { length: wholeBelow(o.lengthIn * PER_IN), height: wholeBelow(o.widthIn * PER_IN) };
 }
 
 /** The pieces with names, places and what each is cut from. */
@@ -100,9 +99,9 @@ function furtherCuts(w: CoursedWall, s: Stretch, from: number, to: number): read
   const cuts = raked.length > 0 ? [`rake ${raked.join(" and ")}`] : [];
   for (const o of w.openings) {
     const x0 = Math.max(o.leftFt * PER_FT, from);
-    const x1 = Math.min(rightOf(o), to);
+    const x1 = Math.min(rightFt(o) * PER_FT, to);
     const y0 = Math.max(o.sillFt * PER_FT, s.bottom);
-    const y1 = Math.min((o.sillFt + o.heightFt) * PER_FT, s.top);
+    const y1 = Math.min(headFt(o) * PER_FT, s.top);
     if (x1 - x0 < 1 || y1 - y0 < 1) continue;
     cuts.push(`${o.name}: ${plain((x1 - x0) / PER_IN)} x ${plain((y1 - y0) / PER_IN)} in`);
   }

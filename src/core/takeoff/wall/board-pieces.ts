@@ -1,5 +1,6 @@
-import type { PlacedOpening } from "./opening.ts";
-import { CLOSE_FT, highestFt, spanAtFt, tallestFt, type Wall } from "./wall.ts";
+import { exceeds } from "./close.ts";
+import { headFt, type PlacedOpening, rightFt } from "./opening.ts";
+import { highestFt, spanAtFt, tallestFt, type Wall } from "./wall.ts";
 
 /** A rectangle on the wall, ft from its lower left corner. */
 export interface Rect {
@@ -24,7 +25,7 @@ export function boardPieces(
   const pieces: Rect[] = [];
   const odd = layer % 2 === 1;
   let y0 = 0;
-  for (let row = 0; y0 < tallestFt(wall) - CLOSE_FT; row++) {
+  for (let row = 0; exceeds(tallestFt(wall), y0); row++) {
     const y1 = y0 + (row === 0 && odd ? rowFt / 2 : rowFt);
     const shift = ((row % 2) * boardFt) / 2 + (odd ? boardFt / 4 : 0);
     const from = shift === 0 ? 0 : shift - boardFt;
@@ -46,10 +47,10 @@ export function rowPieces(
   const span = spanAtFt(wall, y0);
   if (span === undefined) return [];
   const pieces: Rect[] = [];
-  for (let x = from; x < wall.lengthFt - CLOSE_FT; x += stepFt) {
+  for (let x = from; exceeds(wall.lengthFt, x); x += stepFt) {
     const x0 = Math.max(x, span[0]);
     const x1 = Math.min(x + stepFt, span[1]);
-    if (x1 - x0 <= CLOSE_FT) continue;
+    if (!exceeds(x1, x0)) continue;
     pieces.push(...uncovered({ x0, y0, x1, y1: Math.min(y1, highestFt(wall, x0, x1)) }, openings));
   }
   return pieces;
@@ -59,21 +60,21 @@ export function rowPieces(
 function uncovered(board: Rect, openings: readonly PlacedOpening[]): readonly Rect[] {
   let left: readonly Rect[] = [board];
   for (const o of openings) {
-    const hole = { x0: o.leftFt, y0: o.sillFt, x1: o.leftFt + o.widthFt, y1: o.sillFt + o.heightFt };
+    const hole = { x0: o.leftFt, y0: o.sillFt, x1: rightFt(o), y1: headFt(o) };
     left = left.flatMap((r) => cutThrough(r, hole));
   }
   return left;
 }
 
 function cutThrough(r: Rect, hole: Rect): readonly Rect[] {
-  const beside = hole.x1 <= r.x0 + CLOSE_FT || hole.x0 >= r.x1 - CLOSE_FT;
-  const aboveOrBelow = hole.y1 <= r.y0 + CLOSE_FT || hole.y0 >= r.y1 - CLOSE_FT;
+  const beside = !exceeds(hole.x1, r.x0) || !exceeds(r.x1, hole.x0);
+  const aboveOrBelow = !exceeds(hole.y1, r.y0) || !exceeds(r.y1, hole.y0);
   if (beside || aboveOrBelow) return [r];
-  const tall = hole.y0 <= r.y0 + CLOSE_FT && hole.y1 >= r.y1 - CLOSE_FT;
-  const wide = hole.x0 <= r.x0 + CLOSE_FT && hole.x1 >= r.x1 - CLOSE_FT;
+  const tall = !exceeds(hole.y0, r.y0) && !exceeds(r.y1, hole.y1);
+  const wide = !exceeds(hole.x0, r.x0) && !exceeds(r.x1, hole.x1);
   const parts: Rect[] = [];
   if (tall) parts.push({ ...r, x1: hole.x0 }, { ...r, x0: hole.x1 });
   else if (wide) parts.push({ ...r, y1: hole.y0 }, { ...r, y0: hole.y1 });
   else return [r];
-  return parts.filter((p) => p.x1 - p.x0 > CLOSE_FT && p.y1 - p.y0 > CLOSE_FT);
+  return parts.filter((p) => exceeds(p.x1, p.x0) && exceeds(p.y1, p.y0));
 }

@@ -1,7 +1,8 @@
 import { BadInput, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
+import { exceeds, isBetween, wholeAbove } from "./close.ts";
 import { elevation } from "./elevation.ts";
-import { CLOSE_FT, type PlacedOpening, placedOpenings } from "./opening.ts";
+import { type PlacedOpening, placedOpenings, rightFt } from "./opening.ts";
 import { checkOpenings, heightAtFt, type OpenedWall } from "./wall.ts";
 
 export interface ColumnRules {
@@ -61,7 +62,7 @@ export function columnRows(walls: readonly OpenedWall[], rules: ColumnRules, tap
 
 function cautionWideBays(wall: string, columns: readonly Column[], spacingFt: number, tape: Tape | undefined): void {
   const widest = Math.max(...columns.map((c, i) => c.xFt - (columns[i - 1]?.xFt ?? 0)));
-  if (widest <= spacingFt + CLOSE_FT) return;
+  if (!exceeds(widest, spacingFt)) return;
   tape?.caution(
     `The widest bay of ${wall} is ${plain(widest)} ft, over an opening: wider than the spacing of ${plain(spacingFt)} ft. Check the header and the columns beside it.`,
   );
@@ -103,7 +104,7 @@ export function wallColumns(
 /** Columns on a module; where the last one would run into the end column it moves to the middle of what is left. */
 function onModule(lengthFt: number, stepFt: number, columnFt: number): Column[] {
   const columns: Column[] = [{ xFt: 0, role: "end" }];
-  for (let i = 1; i * stepFt < lengthFt - CLOSE_FT; i++) {
+  for (let i = 1; exceeds(lengthFt, i * stepFt); i++) {
     const xFt = i * stepFt;
     const clear = lengthFt - xFt >= columnFt;
     columns.push({ xFt: clear ? xFt : ((i - 1) * stepFt + lengthFt) / 2, role: "spacing" });
@@ -112,15 +113,15 @@ function onModule(lengthFt: number, stepFt: number, columnFt: number): Column[] 
 }
 
 function intrudes(xFt: number, o: PlacedOpening, columnFt: number): boolean {
-  return xFt + columnFt / 2 > o.leftFt + CLOSE_FT && xFt - columnFt / 2 < o.leftFt + o.widthFt - CLOSE_FT;
+  return isBetween(xFt, o.leftFt - columnFt / 2, rightFt(o) + columnFt / 2);
 }
 
 /** Room for the end columns, and for one column between two openings side by side. Openings one over the other share their columns. */
 function checkRoom(wall: string, lengthFt: number, placed: readonly PlacedOpening[], columnFt: number): void {
   const ends: PlacedOpening[] = [];
   for (const o of placed) {
-    const right = o.leftFt + o.widthFt;
-    if (o.leftFt < columnFt / 2 - CLOSE_FT || right > lengthFt - columnFt / 2 + CLOSE_FT) {
+    const right = rightFt(o);
+    if (exceeds(columnFt / 2, o.leftFt) || exceeds(right, lengthFt - columnFt / 2)) {
       throw new BadInput(
         `The opening ${o.name} of ${wall} reaches from ${plain(o.leftFt)} to ${plain(right)} ft`,
         `the end columns leave ${plain(columnFt / 2)} to ${plain(lengthFt - columnFt / 2)} ft of the wall`,
@@ -128,9 +129,9 @@ function checkRoom(wall: string, lengthFt: number, placed: readonly PlacedOpenin
       );
     }
     for (const before of ends) {
-      const gap = o.leftFt - (before.leftFt + before.widthFt);
-      const stacked = Math.abs(o.leftFt - before.leftFt) < CLOSE_FT && Math.abs(o.widthFt - before.widthFt) < CLOSE_FT;
-      if (gap < columnFt - CLOSE_FT && !stacked) {
+      const gap = o.leftFt - rightFt(before);
+      const stacked = !exceeds(o.leftFt, before.leftFt) && !exceeds(Math.abs(o.widthFt - before.widthFt), 0);
+      if (exceeds(columnFt, gap) && !stacked) {
         throw new BadInput(
           `The openings ${before.name} and ${o.name} of ${wall} leave ${plain(Math.max(0, gap))} ft between them`,
           `a column of ${plain(columnFt)} ft has to stand there`,
@@ -146,7 +147,7 @@ function checkRoom(wall: string, lengthFt: number, placed: readonly PlacedOpenin
 function besideOpening(columns: readonly Column[], o: PlacedOpening, rules: ColumnRules): Column[] {
   const half = rules.columnFt / 2;
   const out = [...columns];
-  const right = o.leftFt + o.widthFt;
+  const right = rightFt(o);
   if (!columns.some((c) => beside(o.leftFt - c.xFt, rules))) {
     out.push({ xFt: o.leftFt - half, role: `left of ${o.name}` });
   }
@@ -159,7 +160,7 @@ function besideOpening(columns: readonly Column[], o: PlacedOpening, rules: Colu
 /** Whether a center line so far from an edge is that of the column beside it: clear of the opening, and near enough. */
 function beside(distanceFt: number, { columnFt, jambFt }: ColumnRules): boolean {
   const near = Math.max(jambFt, columnFt / 2);
-  return distanceFt >= columnFt / 2 - CLOSE_FT && distanceFt <= near + CLOSE_FT;
+  return !exceeds(columnFt / 2, distanceFt) && !exceeds(distanceFt, near);
 }
 
 /** Splits each bay that no opening fills into the fewest equal bays that the spacing allows. */
@@ -168,8 +169,8 @@ function evenBays(columns: readonly Column[], placed: readonly PlacedOpening[], 
     const next = columns[i + 1];
     if (next === undefined) return [c];
     const gap = next.xFt - c.xFt;
-    const open = placed.some((o) => o.leftFt > c.xFt - CLOSE_FT && o.leftFt + o.widthFt < next.xFt + CLOSE_FT);
-    const bays = open ? 1 : Math.max(1, Math.ceil(gap / rules.spacingFt - CLOSE_FT));
+    const open = placed.some((o) => !exceeds(c.xFt, o.leftFt) && !exceeds(rightFt(o), next.xFt));
+    const bays = open ? 1 : Math.max(1, wholeAbove(gap / rules.spacingFt));
     const inner = Array.from({ length: bays - 1 }, (_, k) => ({
       xFt: c.xFt + (gap * (k + 1)) / bays,
       role: "spacing",
@@ -185,7 +186,7 @@ function withoutNeedless(columns: readonly Column[], placed: readonly PlacedOpen
     const [before, c, after] = [kept[i - 1], kept[i], kept[i + 1]];
     if (before === undefined || c === undefined || after === undefined || c.role !== "spacing") continue;
     const without = kept.filter((_, k) => k !== i);
-    const close = after.xFt - before.xFt <= rules.spacingFt + CLOSE_FT;
+    const close = !exceeds(after.xFt - before.xFt, rules.spacingFt);
     if (close && placed.every((o) => besideOpening(without, o, rules).length === without.length)) kept.splice(i, 1);
   }
   return kept;

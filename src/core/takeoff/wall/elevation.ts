@@ -1,7 +1,8 @@
 import type { Rect } from "./board-pieces.ts";
+import { isBetween } from "./close.ts";
 import type { PlacedOpening } from "./opening.ts";
 import type { Corners, ElevationPiece, ElevationSubject, Upright, WallElevationPicture } from "./pictures.ts";
-import { CLOSE_FT, heightAtFt, outlineFt, tallestFt, type Wall } from "./wall.ts";
+import { heightAtFt, outlineFt, tallestFt, type Wall } from "./wall.ts";
 
 /** What is laid out on a wall, and its words. */
 export interface LaidOut {
@@ -43,7 +44,7 @@ export function elevation(
 
 /** A rectangle as it stands on the wall, cut to the rake. */
 export function cornersOnWall(wall: Wall, { x0, y0, x1, y1 }: Rect): Corners {
-  const turns = turningPoints(wall, y1).filter((x) => x > x0 + CLOSE_FT && x < x1 - CLOSE_FT);
+  const turns = turningPoints(wall, y1).filter((x) => isBetween(x, x0, x1));
   const upper = [x1, ...turns.sort((a, b) => b - a), x0].map(
     (x) => [x, Math.max(y0, Math.min(y1, heightAtFt(wall, x)))] as const,
   );

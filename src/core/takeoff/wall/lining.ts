@@ -2,10 +2,11 @@ import { OutOfRange, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { INCHES_IN } from "../../units/length.ts";
 import { type Rect, rowPieces } from "./board-pieces.ts";
+import { exceeds, wholeBelow } from "./close.ts";
 import { cornersOnWall, elevation } from "./elevation.ts";
 import { marksOf } from "./marks.ts";
 import { placedOpenings } from "./opening.ts";
-import { CLOSE_FT, checkOpenings, grossAreaFt2, type OpenedWall, tallestFt } from "./wall.ts";
+import { checkOpenings, grossAreaFt2, type OpenedWall, tallestFt } from "./wall.ts";
 
 /** Parts of the lining that are alike, on one wall. */
 export interface LiningPart {
@@ -56,7 +57,7 @@ function wallLining(
   const { wall } = opened;
   const openings = placedOpenings(opened.openings, tape);
   const pieces: Rect[] = [];
-  for (let y0 = 0; y0 < tallestFt(wall) - CLOSE_FT; y0 += sheet.lengthFt) {
+  for (let y0 = 0; exceeds(tallestFt(wall), y0); y0 += sheet.lengthFt) {
     pieces.push(...rowPieces(wall, openings, y0, y0 + sheet.lengthFt, 0, sheet.widthFt));
   }
   const sizes = pieces.map(sizeKey);
@@ -85,7 +86,7 @@ function wallLining(
 
 /** Length and width of a piece in sixteenths of an inch, rounded down so that no part is larger than its place. */
 function sizeKey(r: Rect): string {
-  const sixteenths = (ft: number) => Math.floor(ft * INCHES_IN.ft * PER_IN + 1e-6);
+  const sixteenths = (ft: number) => wholeBelow(ft * INCHES_IN.ft * PER_IN);
   return `${sixteenths(r.y1 - r.y0)}x${sixteenths(r.x1 - r.x0)}`;
 }
 

@@ -1,5 +1,6 @@
 import { BadInput, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
+import { exceeds } from "./close.ts";
 
 /** A window, door or other hole in a wall, measured at the rough opening, or several alike. */
 export interface Opening {
@@ -42,11 +43,23 @@ export function openingsAreaFt2(openings: readonly Opening[], tape?: Tape): numb
 
 /** Whether an opening stands on the foot of its wall: a door, which has no sill. */
 export function isDoor(o: SilledOpening): boolean {
-  return o.sillFt <= CLOSE_FT;
+  return !exceeds(o.sillFt, 0);
 }
 
-/** Room for the rounding of feet and inches, ft. */
-export const CLOSE_FT = 1e-6;
+/** Top of an opening above the foot of its wall. */
+export function headFt(o: SilledOpening): number {
+  return o.sillFt + o.heightFt;
+}
+
+/** Right edge of an opening from the left end of its wall. */
+export function rightFt(o: PlacedOpening): number {
+  return o.leftFt + o.widthFt;
+}
+
+/** Whether an opening takes the whole height of a course. */
+export function takesHeight(o: SilledOpening, bottomFt: number, topFt: number): boolean {
+  return !exceeds(o.sillFt, bottomFt) && !exceeds(topFt, headFt(o));
+}
 
 /** Lower than any door: an opening of less height with its sill at 0 is likely a window whose sill height was forgotten. */
 const LOWEST_DOOR_FT = 6;

@@ -1,7 +1,6 @@
 import { BadInput, plain } from "../../kit/refusal.ts";
-import { CLOSE_FT, type Opening, openingsAreaFt2 } from "./opening.ts";
-
-export { CLOSE_FT };
+import { exceeds } from "./close.ts";
+import { type Opening, openingsAreaFt2 } from "./opening.ts";
 
 /** "gable": a symmetrical triangle on top; "shed": the top climbs from the left end to the right, or falls where the rise is below 0. */
 export type WallTop = "gable" | "shed";
@@ -68,8 +67,8 @@ export function heightAtFt(wall: Wall, xFt: number): number {
 
 /** Left and right end of the wall at a height; undefined above its top. */
 export function spanAtFt(wall: Wall, yFt: number): readonly [number, number] | undefined {
-  if (yFt <= straightFt(wall) + CLOSE_FT) return [0, wall.lengthFt];
-  if (yFt >= tallestFt(wall) - CLOSE_FT) return undefined;
+  if (!exceeds(yFt, straightFt(wall))) return [0, wall.lengthFt];
+  if (!exceeds(tallestFt(wall), yFt)) return undefined;
   const share = (yFt - wall.heightFt) / wall.riseFt;
   if (wall.top === "gable") return [(share * wall.lengthFt) / 2, wall.lengthFt * (1 - share / 2)];
   return wall.riseFt > 0 ? [share * wall.lengthFt, wall.lengthFt] : [0, share * wall.lengthFt];
@@ -109,15 +108,15 @@ export function checkOpenings({ wall, openings }: OpenedWall): void {
   checkWall(wall);
   for (const o of openings) {
     const head = (o.sillFt ?? 0) + o.heightFt;
-    if (o.widthFt > wall.lengthFt + CLOSE_FT || head > tallestFt(wall) + CLOSE_FT) misfit(wall, o);
+    if (exceeds(o.widthFt, wall.lengthFt) || exceeds(head, tallestFt(wall))) misfit(wall, o);
     if (o.leftFt === undefined) continue;
     const right = o.leftFt + o.widthFt;
     const low = Math.min(heightAtFt(wall, o.leftFt), heightAtFt(wall, Math.min(right, wall.lengthFt)));
-    if (right > wall.lengthFt + CLOSE_FT || head > low + CLOSE_FT) misfit(wall, o);
+    if (exceeds(right, wall.lengthFt) || exceeds(head, low)) misfit(wall, o);
   }
   const areaFt2 = openingsAreaFt2(openings);
   const grossFt2 = grossAreaFt2(wall);
-  if (areaFt2 > grossFt2 * (1 + CLOSE_FT)) {
+  if (exceeds(areaFt2, grossFt2)) {
     throw new BadInput(
       `The openings of ${wall.name} take ${plain(areaFt2)} ft2`,
       `the wall has ${plain(grossFt2)} ft2`,
