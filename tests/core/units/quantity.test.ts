@@ -3,7 +3,7 @@ import { create, createUnitDependencies, unitDependencies } from "mathjs";
 import { describe, expect, test } from "vitest";
 import { BadInput } from "../../../src/core/kit/refusal.ts";
 import { parseLength } from "../../../src/core/units/length.ts";
-import { convert, isUnit, parseQuantity } from "../../../src/core/units/quantity.ts";
+import { convert, fromInches, isUnit, parseQuantity } from "../../../src/core/units/quantity.ts";
 import { parseSlope } from "../../../src/core/units/slope.ts";
 
 /** A general units library, as a peer that shares nothing with the table here. */
@@ -99,6 +99,9 @@ describe("definitions are exact", () => {
     [1, "unit", "each", 1],
     [8, "h/unit", "h", 8],
     [1, "m/s/s", "m s-2", 1],
+    [1, "kip.in", "kip in", 1],
+    [1, "kip_in", "kip in", 1],
+    [240, "lb/square", "psf", 2.4],
     [1, "1/h", "1/day", 24],
   ])("%d %s is %s: %d", (value, from, to, want) => {
     expect(convert(value, from, to)).toBe(want);
@@ -257,6 +260,11 @@ describe("quantities as text", () => {
     expect(() => parseQuantity("1/2", "")).toThrow(/not a number.*Write a plain number such as 24/);
     expect(() => parseQuantity("tall", "psf")).toThrow(/Write a number of psf, or/);
   });
+});
+
+test("inches go to any unit of length", () => {
+  expect([fromInches(150, "ft"), fromInches(54, "yd"), fromInches(2, "in")]).toEqual([12.5, 1.5, 2]);
+  expect(fromInches(10, "mm")).toBeCloseTo(254, 9);
 });
 
 describe("long and odd texts", () => {
