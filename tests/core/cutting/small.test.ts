@@ -95,6 +95,35 @@ describe("lengths", () => {
   });
 });
 
+describe("lengths, by hand", () => {
+  test("short parts that fit beside each long one: far more of them could be cut than are needed", () => {
+    const parts = [
+      { id: "long", lengthIn: 60, quantity: 14 },
+      { id: "short", lengthIn: 5, quantity: 8 },
+    ];
+    const stocks = [
+      { id: "100", lengthIn: 100, cost: 10, quantity: null },
+      { id: "130", lengthIn: 130, cost: 15, quantity: 3 },
+    ];
+    // two long in each of the three of 130, the other eight alone, the short ones beside them
+    const n = nestLengths(parts, stocks, options({ goal: "cost" }));
+    expect(n).toMatchObject({ cost: 3 * 15 + 8 * 10, bound: 125, proven: true });
+    const kerf = [
+      { id: "p0", lengthIn: 5, quantity: 5 },
+      { id: "p1", lengthIn: 119.5, quantity: 11 },
+    ];
+    const shop = [
+      { id: "s192", lengthIn: 192, cost: 38, quantity: null },
+      { id: "s240", lengthIn: 240, cost: 49, quantity: null },
+      { id: "s288", lengthIn: 288, cost: 62, quantity: 3 },
+    ];
+    // the trim takes the 240 below two of 119.5: two in each 288, five 192
+    const o = options({ goal: "cost", kerfIn: 0.125, trimIn: 0.5 });
+    expect(nestLengths(kerf, shop, o)).toMatchObject({ cost: 3 * 62 + 5 * 38, bound: 376, proven: true });
+    expect(nestLengths(kerf, shop, { ...o, effort: 0.05 })).toMatchObject({ cost: 376, bound: 376, proven: true });
+  });
+});
+
 describe("sheets", () => {
   const some = fc.array(
     fc.record({

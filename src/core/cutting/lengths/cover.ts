@@ -74,10 +74,12 @@ function variableOf(model: LengthModel, { types, counts, cost, stock }: Column):
   };
 }
 
-/** A part of a type that is used as one of the next shorter type, or not at all. */
+/**
+ * A part of a type that is used as one of the next shorter type, or not at all. Each of as many lengths as there are parts may give as many that are over.
+ */
 function asShorter(model: LengthModel, t: number): Variable {
   const last = t === model.types.length - 1;
-  return { cost: 0, most: model.total * 2, rows: last ? [t] : [t, t + 1], entries: last ? [-1] : [-1, 1] };
+  return { cost: 0, most: model.total ** 2, rows: last ? [t] : [t, t + 1], entries: last ? [-1] : [-1, 1] };
 }
 
 const linearBound = (model: LengthModel, values: Values): number =>
