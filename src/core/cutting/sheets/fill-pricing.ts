@@ -64,7 +64,7 @@ export class FillPricer {
         const t = items[i]!;
         if (t !== failed && !fill.place(t, fit, split, random)) failed = t;
       }
-      effort.spend(fill.looked + candidates.length);
+      effort.spend(2 * (fill.looked + candidates.length));
       const { placed } = fill.layouts()[0]!;
       const worth = placed.reduce((sum, p) => sum + values[p.type]!, 0);
       if (worth > threshold) {

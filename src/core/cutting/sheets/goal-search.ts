@@ -18,6 +18,9 @@ const LOOSER = 0.8;
 const SERVED = 0.5;
 const MOST_REACH = 6;
 const NOISE: readonly number[] = [0.05, 0.15, 0.3, 0.6];
+/** Work of one rebuilding beside the rectangles looked at: by itself, and for each part. */
+const REBUILD_STEPS = 40;
+const STEPS_PER_PART = 2;
 
 /**
  * Goal-driven search. A sheet is taken away, its parts go to a pool; then one to three sheets at a time are rebuilt
@@ -36,6 +39,8 @@ export class GoalSearch {
   private readonly used: Int32Array;
   private items = new Int32Array(64);
   private keys = new Float64Array(64);
+  /** parts in the last rebuilding */
+  private gathered = 0;
   /** well filled sheets met on the way, each set of parts once */
   readonly harvest = new Map<string, Layout>();
 
@@ -129,7 +134,7 @@ export class GoalSearch {
         for (const t of this.pool) this.weight[t]! += GROWTH * this.model.types[t]!.area;
         current = this.poolWeight();
       }
-      if (!effort.spend(this.fill.looked + 40)) break;
+      if (!effort.spend(this.fill.looked + REBUILD_STEPS + STEPS_PER_PART * this.gathered)) break;
     }
     return this.pool.length === 0 ? { layouts: [...this.sheets], cost: this.cost } : undefined;
   }
@@ -213,6 +218,7 @@ export class GoalSearch {
     }
     for (const i of chosen) for (const p of this.sheets[i]!.placed) this.items[n++] = p.type;
     for (const t of this.pool) this.items[n++] = t;
+    this.gathered = n;
     return n;
   }
 

@@ -17,7 +17,7 @@ export function sheetColumn(stock: number, cost: number, placed: readonly Placed
 }
 
 /** Cells looked at in the time of one unit of effort of a search. */
-const STEPS_PER_UNIT = 10;
+const STEPS_PER_UNIT = 6;
 /** Plans of one pricing beside the best one. */
 const MOST_PLANS = 6;
 

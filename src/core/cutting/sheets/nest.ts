@@ -1,21 +1,24 @@
 import { Random } from "../../kit/random.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { Effort } from "../engine/effort.ts";
-import { isShort } from "../engine/goal-costs.ts";
+import { byText, isShort } from "../engine/goal-costs.ts";
 import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches, sizeUp } from "../engine/sixty-fourths.ts";
-import type { NestOptions, SheetBound, Unplaced } from "../engine/types.ts";
-import { laterGoals, type SheetGoals } from "./goals.ts";
+import type { NestOptions, Reached, SheetBound, Unplaced } from "../engine/types.ts";
+import { laterGoals, type SheetGoals } from "./later/goals.ts";
+import { leastKinds } from "./later/kinds.ts";
+import { isLargest } from "./later/leftover.ts";
 import { kindOf } from "./plan/alike.ts";
-import { type Box, cutPlan } from "./plan/cuts.ts";
+import type { Box } from "./plan/cuts.ts";
 import type { Layout } from "./plan/layout.ts";
-import { type SheetModel, sheetModel } from "./plan/model.ts";
+import { type SheetModel, type StockType, sheetModel } from "./plan/model.ts";
+import { boxesOf, roomOf, sawnLayout } from "./plan/sawn.ts";
 import type { NestedSheet, Placement, Rest, SheetNesting, SheetPart, SheetStock } from "./plan/types.ts";
 import { type SheetSearch, searchSheets } from "./search.ts";
 
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */
-const USUAL_EFFORT = 76_000_000;
+const USUAL_EFFORT = 68_000_000;
 
 /**
  * Cuts parts from sheets by edge-to-edge (guillotine) cuts in any number of stages, with the fewest sheets or at the
@@ -38,7 +41,7 @@ export function nestSheets(
       ? { packing: { layouts: [], cost: 0 }, bound: 0, method: "no parts" }
       : searchSheets(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
   const later = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
-  const whole = found.packing.layouts.every((l) => model.stocks[l.stock]!.index >= 0);
+  const whole = found.packing.layouts.every((l) => (model.stocks[l.stock]?.index ?? -1) >= 0);
   const goals = whole
     ? laterGoals(model, found.packing, later, new Random(options.seed ?? DEFAULT_SEED))
     : { layouts: found.packing.layouts, stockProven: false };
@@ -79,35 +82,27 @@ function describe(
   goals: SheetGoals,
   cutShort: boolean,
 ): SheetNesting {
-  const ids = new Names(parts, model);
-  const order = (l: Layout): number => model.stocks[l.stock]!.index;
+  const names = new Names(parts, model);
+  const stockOf = (l: Layout): StockType | undefined => model.stocks[l.stock];
+  const isReal = (l: Layout): boolean => (stockOf(l)?.index ?? -1) >= 0;
   const layouts = goals.layouts
     .filter((l) => l.placed.length > 0)
-    .sort(
-      (a, b) => a.stock - b.stock || filled(model, b) - filled(model, a) || signature(a).localeCompare(signature(b)),
-    );
-  const sheets: NestedSheet[] = [];
+    .sort((a, b) => a.stock - b.stock || roomOf(model, a) - roomOf(model, b) || byText(signature(a), signature(b)));
+  const real = layouts.filter(isReal);
+  const sheets = runs(real).flatMap((run) => alikeSheetsOf(run, stocks, model, names));
   const unplaced = new Map<string, number>();
-  for (const l of layouts) {
-    if (order(l) >= 0) sheets.push(sheet(stocks[order(l)]!, l, model, ids));
-    else {
-      for (const p of l.placed) {
-        const { id } = ids.next(p.type);
-        unplaced.set(id, 1 + (unplaced.get(id) ?? 0));
-      }
-    }
+  for (const p of layouts.filter((l) => !isReal(l)).flatMap((l) => l.placed)) {
+    for (const { id } of names.take(p.type, 1)) unplaced.set(id, 1 + (unplaced.get(id) ?? 0));
   }
-  const used = layouts.map((l) => model.stocks[l.stock]!).filter((s) => s.index >= 0);
-  const price = used.reduce((sum, s) => sum + s.price, 0) / COST_SCALE;
-  const fits = unplaced.size === 0;
-  const proven = fits && found.packing.cost === found.bound;
+  const total = (of: (s: StockType) => number): number => real.reduce((sum, l) => sum + of(stockOf(l) ?? NO_STOCK), 0);
+  const price = total((s) => s.price) / COST_SCALE;
   const value = goalValue(
     stocks,
     options,
-    used.reduce((sum, s) => sum + s.cost, 0),
+    total((s) => s.cost),
   );
-  const kinds = new Set(layouts.map(kindOf)).size;
-  const best = proven && goals.stockProven;
+  const fits = unplaced.size === 0;
+  const proven = fits && found.packing.cost === found.bound;
   return {
     sheets,
     count: sheets.length,
@@ -116,62 +111,110 @@ function describe(
     bound: fits ? goalValue(stocks, options, found.bound) : 0,
     method: found.method,
     proven,
-    reached: [
-      { goal: options.goal === "cost" ? "cost" : "count", value, proven },
-      ...(options.goal === "cost" ? [] : [{ goal: "price" as const, value: price, proven: best }]),
-      { goal: "size of stock", value: sheets.reduce((sum, s) => sum + s.lengthIn * s.widthIn, 0), proven: best },
-      { goal: "largest leftover", value: Math.max(0, ...sheets.map(largestLeftover)), proven: false },
-      { goal: "patterns", value: kinds, proven: kinds <= 1 },
-      { goal: "turns", value: sheets.reduce((sum, s) => sum + s.turns, 0), proven: false },
-    ],
+    reached: reachedOf(model, real, sheets, {
+      options,
+      value,
+      price,
+      proven,
+      stockProven: proven && goals.stockProven,
+    }),
     short: !fits && isShort(model.stocks, found.bound),
     unplaced: [...unplaced].map(([part, quantity]) => ({ part, quantity })) satisfies Unplaced[],
     cutShort,
   };
 }
 
+const NO_STOCK: StockType = { w: 0, h: 0, cost: 0, price: 0, trim: 0, limit: 0, index: -1 };
+
+/** What was reached of each goal, in their order. */
+function reachedOf(
+  model: SheetModel,
+  layouts: readonly Layout[],
+  sheets: readonly NestedSheet[],
+  of: { options: NestOptions; value: number; price: number; proven: boolean; stockProven: boolean },
+): Reached[] {
+  const { options, value, price, proven, stockProven } = of;
+  const kinds = new Set(layouts.map(kindOf)).size;
+  const turns = sheets.reduce((sum, s) => sum + s.turns, 0);
+  return [
+    { goal: options.goal === "cost" ? "cost" : "count", value, proven },
+    ...(options.goal === "cost" ? [] : [{ goal: "price" as const, value: price, proven: stockProven }]),
+    { goal: "size of stock", value: sheets.reduce((sum, s) => sum + s.lengthIn * s.widthIn, 0), proven: stockProven },
+    {
+      goal: "largest leftover",
+      value: Math.max(0, ...sheets.map(largestLeftover)),
+      proven: isLargest(model, layouts),
+    },
+    { goal: "patterns", value: kinds, proven: kinds <= 1 || kinds <= leastKinds(model, sheets.length) },
+    { goal: "turns", value: turns, proven: turns === 0 },
+  ];
+}
+
 const largestLeftover = ({ rests: [first] }: NestedSheet): number => (first ? first.lengthIn * first.widthIn : 0);
 
-const filled = (model: SheetModel, l: Layout): number =>
-  l.placed.reduce((sum, p) => sum + model.types[p.type]!.area, 0);
+const signature = (l: Layout): string => l.placed.map((p) => `${p.type},${p.x},${p.y},${p.turned}`).join(" ");
 
-const signature = (l: Layout): string => l.placed.map((p) => `${p.type},${p.x},${p.y}`).join(" ");
+/** Layouts that are alike, one after the other, together. */
+function runs(layouts: readonly Layout[]): Layout[][] {
+  const all: Layout[][] = [];
+  let last = "";
+  for (const l of layouts) {
+    const key = `${l.stock}:${signature(l)}`;
+    if (key === last) all[all.length - 1]?.push(l);
+    else all.push([l]);
+    last = key;
+  }
+  return all;
+}
 
-/** Hands out the named parts of each type in their fixed order. */
+/** Hands out the named parts of each type, the same name to sheets that are alike where there are enough. */
 class Names {
-  private readonly queues: { part: SheetPart; left: number }[][];
+  readonly #queues: { readonly part: SheetPart; left: number }[][];
 
   constructor(parts: readonly SheetPart[], model: SheetModel) {
-    this.queues = model.types.map((t) => t.members.map((m) => ({ part: parts[m.part]!, left: m.quantity })));
+    this.#queues = model.types.map((t) =>
+      t.members.flatMap((m) => {
+        const part = parts[m.part];
+        return part === undefined ? [] : [{ part, left: m.quantity }];
+      }),
+    );
   }
 
-  next(type: number): SheetPart {
-    const queue = this.queues[type]!;
-    while (queue[0]!.left === 0) queue.shift();
-    queue[0]!.left--;
-    return queue[0]!.part;
+  /** So many parts of a type. */
+  take(type: number, count: number): SheetPart[] {
+    const queue = this.#queues[type] ?? [];
+    const enough = queue.filter((q) => q.left >= count).sort((a, b) => a.left - b.left)[0];
+    const taken: SheetPart[] = [];
+    for (const q of enough === undefined ? queue : [enough]) {
+      for (; q.left > 0 && taken.length < count; q.left--) taken.push(q.part);
+    }
+    return taken;
   }
 }
 
-function sheet(stock: SheetStock, l: Layout, model: SheetModel, ids: Names): NestedSheet {
-  const { unit, kerf } = model;
-  const s = model.stocks[l.stock]!;
-  const boxes = l.placed.map((p) => {
-    const t = model.types[p.type]!;
-    return { x: p.x * unit, y: p.y * unit, w: (p.turned ? t.h : t.w) * unit, h: (p.turned ? t.w : t.h) * unit };
-  });
-  const plan = cutPlan(boxes, s.w * unit, s.h * unit, model.stages);
+/** Sheets that are laid alike, with the names of their parts, their cuts and what they leave. */
+function alikeSheetsOf(
+  run: readonly Layout[],
+  stocks: readonly SheetStock[],
+  model: SheetModel,
+  names: Names,
+): NestedSheet[] {
+  const { kerf } = model;
+  const [l] = run;
+  const s = l && model.stocks[l.stock];
+  const stock = s && stocks[s.index];
+  if (!l || !s || !stock) return [];
+  const boxes = boxesOf(model, l);
+  const plan = sawnLayout(model, l);
   const place = (b: Box): Rest => ({
     xIn: inches(b.x + s.trim),
     yIn: inches(b.y + s.trim),
     lengthIn: inches(b.w - kerf),
     widthIn: inches(b.h - kerf),
   });
-  const placements: Placement[] = plan.freed.map(({ box, cut, stage }) => {
-    const b = boxes[box]!;
-    const part = ids.next(l.placed[box]!.type);
-    const turned = b.w !== b.h && sizeUp("The length", part.lengthIn) + kerf !== b.w;
-    return { part: part.id, ...place(b), turned, cut, stage };
+  const placed = plan.freed.flatMap(({ box, cut, stage }) => {
+    const [b, p] = [boxes[box], l.placed[box]];
+    return b && p ? [{ b, cut, stage, parts: names.take(p.type, run.length) }] : [];
   });
   const cuts = plan.lines.map((c) => ({
     direction: c.direction,
@@ -181,15 +224,20 @@ function sheet(stock: SheetStock, l: Layout, model: SheetModel, ids: Names): Nes
     stage: c.stage,
   }));
   const rests = plan.rests.filter((r) => r.w > kerf && r.h > kerf).map(place);
-  return {
+  return run.map((_, k) => ({
     stock: stock.id,
     lengthIn: stock.lengthIn,
     widthIn: stock.widthIn,
-    placements,
+    placements: placed.flatMap(({ b, cut, stage, parts }): Placement[] => {
+      const part = parts[k];
+      if (part === undefined) return [];
+      const turned = b.w !== b.h && sizeUp("The length", part.lengthIn) + kerf !== b.w;
+      return [{ part: part.id, ...place(b), turned, cut, stage }];
+    }),
     cuts,
     rests,
     turns: plan.turns,
-  };
+  }));
 }
 
 /** The working of a plan: bound, goals, what is taken as given. */

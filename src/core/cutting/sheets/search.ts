@@ -21,7 +21,7 @@ import { mayFill, PlannedBeams } from "./stock-plans.ts";
 const SMOOTHING = 0.7;
 
 /** Elementary steps of the simplex method that take as long as one step of a search. */
-const STEPS_PER_UNIT = 12;
+const STEPS_PER_UNIT = 5;
 
 /** Shares of the whole effort. */
 const START = 0.05;
@@ -30,11 +30,13 @@ const JOIN_FULL = 0.35;
 const JOIN = 0.04;
 const JOIN_OF_ONE = 0.01;
 const FIRST_SEARCH = 0.04;
-const RASTER = 0.06;
-const LINEAR = 0.05;
+const RASTER = 0.09;
+const LINEAR = 0.1;
 /** The first of the rounds of dive, beam and goal-driven search, and how much longer the next is. */
 const FIRST_ROUND = 0.03;
 const ROUND_GROWTH = 1.5;
+/** A dive to the others of its round. */
+const DIVE = 1.5;
 /** Rounds where the stock is proven not to suffice: how many parts are left over matters little. */
 const SHORT_ROUNDS = 2;
 
@@ -152,7 +154,7 @@ export function searchSheets(
     if (plans) solve(plans, boundOnly ? 1 : LINEAR);
   }
   for (let n = 0; !boundOnly && !done() && !(n >= SHORT_ROUNDS && isShort(model.stocks, bound.value)); n++) {
-    const columns = stage(share, (e) =>
+    const columns = stage(DIVE * share, (e) =>
       (free && does("dive") ? plans : undefined)?.dive({
         target: packing.cost - model.costStep,
         random,

@@ -8,6 +8,8 @@ import { MOST_PARTS, type PartSet, type Stairs } from "./stairs.ts";
 
 /** The first look at a pricing ends after so many steps; it is repeated without end only where it found nothing. */
 const QUICK_STEPS = 20_000;
+/** Units of effort of one step. */
+const STEP_UNITS = 2;
 
 /** Weights of the parts that no sheet of a stock can exceed: sum of weight x count <= 1. */
 export type Weights = Float64Array;
@@ -161,7 +163,7 @@ export class SubsetPricer implements Pricer {
       }
       const steps = items.length - i + light.length + stairs.work - before;
       this.quick -= steps;
-      effort.spend(steps);
+      effort.spend(STEP_UNITS * steps);
       if (rest.length > 0) this.search(next, chosen, worth, rest, sheet, nextRoom);
       chosen.pop();
     }

@@ -1,16 +1,19 @@
-import type { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
-import { rankedCosts } from "../engine/ranked.ts";
+import type { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import { rankedCosts } from "../../engine/ranked.ts";
+import type { Layout, Packing } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
+import { searchSheets } from "../search.ts";
+import { planWithin } from "../stock-plans.ts";
+import { fewerKinds } from "./kinds.ts";
 import { keepOneLarge } from "./leftover.ts";
-import { alikeLayouts } from "./plan/alike.ts";
-import type { Layout, Packing } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
-import { searchSheets } from "./search.ts";
-import { planWithin } from "./stock-plans.ts";
+import { fewerTurns } from "./turns.ts";
 
-/** Shares of the effort for price and size of the stock, and for the largest leftover. */
-const RANKED = 0.12;
-const LEFTOVER = 0.05;
+/** Shares of the effort: price and size of the stock, the largest leftover, the ways to cut, the turns of the saw. */
+const RANKED = 0.1;
+const LEFTOVER = 0.08;
+const KINDS = 0.06;
+const TURNS = 0.03;
 
 /** Layouts after all goals, and whether their stock is proven to be the best one. */
 export interface SheetGoals {
@@ -20,13 +23,15 @@ export interface SheetGoals {
 
 /**
  * The later goals, each without making an earlier one worse: price, size of the stock used, one large leftover, few
- * ways to cut. The turns of the saw are settled where the cuts are put in order.
+ * ways to cut, few turns of the saw.
  */
 export function laterGoals(model: SheetModel, packing: Packing, effort: Effort, random: Random): SheetGoals {
   const whole = effort.remaining;
   const ranked = effort.stage(whole * RANKED, (e) => bestStock(model, packing, e, random));
-  const one = effort.stage(whole * LEFTOVER, (e) => keepOneLarge(model, ranked.layouts, random, e));
-  return { layouts: alikeLayouts(one), stockProven: ranked.stockProven };
+  const large = effort.stage(whole * LEFTOVER, (e) => keepOneLarge(model, ranked.layouts, random, e));
+  const few = effort.stage(whole * KINDS, (e) => fewerKinds(model, large, random, e));
+  const layouts = effort.stage(whole * TURNS, (e) => fewerTurns(model, few, random, e));
+  return { layouts, stockProven: ranked.stockProven };
 }
 
 function bestStock(model: SheetModel, packing: Packing, effort: Effort, random: Random): SheetGoals {
