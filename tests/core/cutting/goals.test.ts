@@ -9,6 +9,7 @@ import { lengthModel } from "../../../src/core/cutting/lengths/model.ts";
 import { columnsOf, fewerPatterns, patternsOf } from "../../../src/core/cutting/lengths/patterns.ts";
 import { lengthColumn } from "../../../src/core/cutting/lengths/pricing.ts";
 import { Random } from "../../../src/core/kit/random.ts";
+import { faults } from "./verify.ts";
 import { lengthFaults } from "./verify-lengths.ts";
 
 const options = (more: Partial<NestOptions> = {}): NestOptions => ({
@@ -169,5 +170,80 @@ describe("sheets, goal after goal", () => {
     const n = nestSheets(parts, [stock("s", 96, 48, 1)], options());
     const layouts = new Set(n.sheets.map((s) => JSON.stringify(s.placements)));
     expect(layouts.size).toBe(goalOf(n, "patterns")?.value);
+  });
+});
+
+describe("later goals of sheets", () => {
+  const s = (id: string, lengthIn: number, widthIn: number, cost = 1) => ({
+    id,
+    lengthIn,
+    widthIn,
+    cost,
+    quantity: null,
+  });
+  const p = (id: string, lengthIn: number, widthIn: number, quantity: number, turns = false) => ({
+    id,
+    lengthIn,
+    widthIn,
+    quantity,
+    turns,
+  });
+
+  test("a leftover that is all the parts leave, or all that a part alone leaves, is proven", () => {
+    const n = nestSheets([p("a", 48, 48, 3)], [s("s", 96, 48)], options());
+    expect(goalOf(n, "largest leftover")).toEqual({ goal: "largest leftover", value: 48 * 48, proven: true });
+    // each of the two sheets holds one part, so that neither leaves more than 36 x 48
+    const two = nestSheets([p("a", 60, 40, 2)], [s("s", 96, 48)], options());
+    expect(goalOf(two, "largest leftover")).toEqual({ goal: "largest leftover", value: 36 * 48, proven: true });
+  });
+
+  test("parts of two sheets are shared out so that one keeps the largest strip", () => {
+    // 12 of 24 x 16 fill a sheet; of 15 three are left, side by side along the end of the second sheet
+    const n = nestSheets([p("a", 24, 16, 15)], [s("s", 96, 48)], options());
+    expect(goalOf(n, "largest leftover")).toEqual({ goal: "largest leftover", value: 72 * 48, proven: true });
+  });
+
+  test("work that repeats is cut alike", () => {
+    const parts = [p("a", 60, 24, 8), p("b", 36, 24, 4), p("c", 36, 12, 8)];
+    const n = nestSheets(parts, [s("s", 96, 48)], options({ effort: 0.2 }));
+    // 8 x 60 x 24 + 4 x 36 x 24 + 8 x 36 x 12 fill four sheets; two of one kind or all of one
+    expect(n.count).toBe(4);
+    expect(goalOf(n, "patterns")).toEqual({ goal: "patterns", value: 1, proven: true });
+    expect(new Set(n.sheets.map((x) => JSON.stringify(x))).size).toBe(1);
+  });
+
+  test("sheets that are alike have parts of the same names where there are enough", () => {
+    const n = nestSheets([p("b", 48, 48, 4), p("a", 48, 48, 2)], [s("s", 96, 48)], options());
+    expect(n.sheets.map((x) => x.placements.map((q) => q.part))).toEqual([
+      ["b", "a"],
+      ["b", "a"],
+      ["b", "b"],
+    ]);
+  });
+
+  test("no turn of the saw that strips can do without", () => {
+    const n = nestSheets([p("a", 48, 12, 4)], [s("s", 48, 48)], options());
+    expect(goalOf(n, "turns")).toEqual({ goal: "turns", value: 0, proven: true });
+  });
+
+  test("what is reported of each goal is what the sheets have, and every part is there", () => {
+    const list = fc.array(
+      fc.tuple(fc.integer({ min: 8, max: 60 }), fc.integer({ min: 6, max: 40 }), fc.integer({ min: 1, max: 6 })),
+      { minLength: 1, maxLength: 6 },
+    );
+    fc.assert(
+      fc.property(list, fc.boolean(), (rows, turns) => {
+        const parts = rows.map(([l, w, q], i) => p(`p${i}`, l, w, q, turns));
+        const stocks = [s("big", 96, 48, 42), s("small", 72, 48, 33)];
+        const o = options({ kerfIn: 0.125 });
+        const n = nestSheets(parts, stocks, o);
+        expect(faults(n, parts, stocks, o)).toEqual([]);
+        const rests = n.sheets.map((x) => x.rests[0]).map((r) => (r ? r.lengthIn * r.widthIn : 0));
+        expect(goalOf(n, "largest leftover")?.value).toBe(Math.max(...rests));
+        expect(goalOf(n, "turns")?.value).toBe(n.sheets.reduce((sum, x) => sum + x.turns, 0));
+        expect(n.reached[0]?.value).toBe(n.count);
+      }),
+      { numRuns: 20 },
+    );
   });
 });
