@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { Effort } from "../../../src/core/cutting/engine/effort.ts";
-import { BeamSearch } from "../../../src/core/cutting/sheets/beam-search.ts";
 import { sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
+import { BeamSearch } from "../../../src/core/cutting/sheets/search/beam-search.ts";
 import { Random } from "../../../src/core/kit/random.ts";
 
 test("a beam that can take no first step ends, and leaves the effort to others", () => {

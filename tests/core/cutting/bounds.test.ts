@@ -6,8 +6,8 @@ import { isShort } from "../../../src/core/cutting/engine/goal-costs.ts";
 import { costUnits, gcd, sizeDown, sizeUp, wholeCount } from "../../../src/core/cutting/engine/sixty-fourths.ts";
 import { dualFeasibleLengthBound, materialBound } from "../../../src/core/cutting/lengths/bound.ts";
 import { lengthModel } from "../../../src/core/cutting/lengths/model.ts";
-import { areaBound, dualFeasibleBound } from "../../../src/core/cutting/sheets/area-bound.ts";
 import { sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
+import { areaBound, dualFeasibleBound } from "../../../src/core/cutting/sheets/search/area-bound.ts";
 import { BadInput } from "../../../src/core/kit/refusal.ts";
 import { guillotine, knapsack, leastCost } from "./brute.ts";
 

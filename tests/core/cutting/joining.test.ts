@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { Effort } from "../../../src/core/cutting/engine/effort.ts";
-import { Joining } from "../../../src/core/cutting/sheets/joining.ts";
 import { sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
-import { mayFill, planWithin } from "../../../src/core/cutting/sheets/stock-plans.ts";
+import { Joining } from "../../../src/core/cutting/sheets/search/joining.ts";
+import { mayFill, planWithin } from "../../../src/core/cutting/sheets/search/stock-plans.ts";
 import { plant } from "./planted.ts";
 
 const options = { kerfIn: 0.125, trimIn: 0.25, goal: "cost" as const };

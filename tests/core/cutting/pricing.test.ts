@@ -8,8 +8,13 @@ import { LengthPricer, lengthColumn } from "../../../src/core/cutting/lengths/pr
 import { longestThatFits, partSets } from "../../../src/core/cutting/lengths/sets.ts";
 import { startLengths } from "../../../src/core/cutting/lengths/start.ts";
 import { type SheetModel, sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
-import { partsPerSheet, rasterPricer, repeatsMuch, setPricer } from "../../../src/core/cutting/sheets/pricers.ts";
-import { Stairs } from "../../../src/core/cutting/sheets/stairs.ts";
+import {
+  partsPerSheet,
+  rasterPricer,
+  repeatsMuch,
+  setPricer,
+} from "../../../src/core/cutting/sheets/search/pricers.ts";
+import { Stairs } from "../../../src/core/cutting/sheets/search/stairs.ts";
 import { Random } from "../../../src/core/kit/random.ts";
 import { type BrutePart, fitsLength, guillotine, knapsack, leastCost } from "./brute.ts";
 

@@ -14,7 +14,7 @@ import type { Layout } from "./plan/layout.ts";
 import { type SheetModel, type StockType, sheetModel } from "./plan/model.ts";
 import { boxesOf, roomOf, sawnLayout } from "./plan/sawn.ts";
 import type { NestedSheet, Placement, Rest, SheetNesting, SheetPart, SheetStock } from "./plan/types.ts";
-import { type SheetSearch, searchSheets } from "./search.ts";
+import { type SheetSearch, searchSheets } from "./search/search.ts";
 
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */

@@ -1,11 +1,11 @@
 import type { Random } from "../../../kit/random.ts";
 import type { Effort } from "../../engine/effort.ts";
-import { cutRemainder } from "../columns.ts";
-import { FIT_RULES, SheetFill, SPLIT_RULES } from "../fill.ts";
 import { alikeLayouts, kindOf } from "../plan/alike.ts";
 import type { Layout } from "../plan/layout.ts";
 import { fits, type SheetModel } from "../plan/model.ts";
 import { roomOf } from "../plan/sawn.ts";
+import { cutRemainder } from "../search/columns.ts";
+import { FIT_RULES, SheetFill, SPLIT_RULES } from "../search/fill.ts";
 import { largestRest } from "./leftover.ts";
 import { onSameSheets, partsOn } from "./same-sheets.ts";
 

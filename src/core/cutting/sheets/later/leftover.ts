@@ -1,9 +1,9 @@
 import type { Random } from "../../../kit/random.ts";
 import type { Effort } from "../../engine/effort.ts";
-import { GoalSearch } from "../goal-search.ts";
 import type { Layout } from "../plan/layout.ts";
 import type { PartType, SheetModel } from "../plan/model.ts";
 import { leftoverOf, roomOf, sawnLayout } from "../plan/sawn.ts";
+import { GoalSearch } from "../search/goal-search.ts";
 import { Relay } from "./relay.ts";
 import { onSameSheets } from "./same-sheets.ts";
 

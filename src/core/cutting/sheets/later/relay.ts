@@ -1,8 +1,8 @@
 import type { Random } from "../../../kit/random.ts";
 import type { Effort } from "../../engine/effort.ts";
-import { FIT_RULES, SheetFill, SPLIT_RULES } from "../fill.ts";
 import type { Layout } from "../plan/layout.ts";
 import type { SheetModel } from "../plan/model.ts";
+import { FIT_RULES, SheetFill, SPLIT_RULES } from "../search/fill.ts";
 
 /** Ways tried to lay the parts of one sheet again. */
 const TRIES = 60;

@@ -1,6 +1,6 @@
-import { upToStep } from "../engine/best-bound.ts";
-import { dualFeasible } from "../engine/dual-feasible.ts";
-import type { SheetModel } from "./plan/model.ts";
+import { upToStep } from "../../engine/best-bound.ts";
+import { dualFeasible } from "../../engine/dual-feasible.ts";
+import type { SheetModel } from "../plan/model.ts";
 
 /** Area of the parts shared out to the stock of the least cost for its area. */
 export function areaBound(model: SheetModel): number {

@@ -1,4 +1,4 @@
-import type { Placed } from "./plan/layout.ts";
+import type { Placed } from "../plan/layout.ts";
 
 /** A rectangle without waste: a part, or two rectangles of one width or height joined along it. */
 export interface Joined {

@@ -1,9 +1,9 @@
-import type { Effort } from "../engine/effort.ts";
-import type { Priced, PriceRequest, Pricer } from "../engine/problem.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Priced, PriceRequest, Pricer } from "../../engine/problem.ts";
+import type { Placed } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
 import { FillPricer } from "./fill-pricing.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
-import type { Placed } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
 import { MOST_PARTS, type PartSet, type Stairs } from "./stairs.ts";
 
 /** The first look at a pricing ends after so many steps; it is repeated without end only where it found nothing. */

@@ -1,6 +1,6 @@
-import type { Random } from "../../kit/random.ts";
-import type { Layout, Placed } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
+import type { Random } from "../../../kit/random.ts";
+import type { Layout, Placed } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
 
 /** Which free rectangle a part goes into. */
 export const FIT_RULES = 4;

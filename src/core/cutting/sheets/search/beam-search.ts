@@ -1,7 +1,7 @@
-import type { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
-import type { Layout, Placed } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
+import type { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Layout, Placed } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
 
 /** Steps of filled or wasted area that are compared with each other, to one sheet. */
 const BUCKETS_PER_SHEET = 24;

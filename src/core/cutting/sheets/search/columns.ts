@@ -1,9 +1,9 @@
-import type { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
+import type { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Layout, Packing } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
 import { GoalSearch } from "./goal-search.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
-import type { Layout, Packing } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
 import { remainder } from "./remainder.ts";
 import { startSheets } from "./start.ts";
 

@@ -1,7 +1,7 @@
-import { dualFeasible } from "../engine/dual-feasible.ts";
-import type { Pricer } from "../engine/problem.ts";
+import { dualFeasible } from "../../engine/dual-feasible.ts";
+import type { Pricer } from "../../engine/problem.ts";
+import type { SheetModel } from "../plan/model.ts";
 import { GuillotinePricer } from "./guillotine-pricing.ts";
-import type { SheetModel } from "./plan/model.ts";
 import { Stairs } from "./stairs.ts";
 import { SubsetPricer, type Weights } from "./subset-pricing.ts";
 

@@ -1,9 +1,9 @@
-import type { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
-import { sortDown } from "../engine/sort.ts";
+import type { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import { sortDown } from "../../engine/sort.ts";
+import type { Layout, Packing } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
 import { FIT_RULES, SheetFill, SPLIT_RULES } from "./fill.ts";
-import type { Layout, Packing } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
 import { MOST_PARTS } from "./stairs.ts";
 
 /** Units of work from the start of an annealing to its end; then it is warmed up again. */

@@ -1,8 +1,8 @@
-import type { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
+import type { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Layout, Packing } from "../plan/layout.ts";
+import { fits, type SheetModel } from "../plan/model.ts";
 import { BeamSearch } from "./beam-search.ts";
-import type { Layout, Packing } from "./plan/layout.ts";
-import { fits, type SheetModel } from "./plan/model.ts";
 
 /** Sets of sheets kept, and sheets of one set at most, where sheets of several sizes are to be chosen. */
 const MOST_PLANS = 24;

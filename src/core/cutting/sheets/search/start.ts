@@ -1,8 +1,8 @@
-import type { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
+import type { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Packing } from "../plan/layout.ts";
+import { fits, type PartType, type SheetModel } from "../plan/model.ts";
 import { FIT_RULES, SheetFill, SPLIT_RULES } from "./fill.ts";
-import type { Packing } from "./plan/layout.ts";
-import { fits, type PartType, type SheetModel } from "./plan/model.ts";
 
 const ORDERS: readonly ((t: PartType) => number)[] = [
   (t) => t.area,

@@ -1,4 +1,4 @@
-import type { SheetModel } from "./plan/model.ts";
+import type { SheetModel } from "../plan/model.ts";
 
 /** The same problem for fewer parts and less stock. */
 export function remainder(model: SheetModel, needs: readonly number[], limits: readonly number[]): SheetModel {

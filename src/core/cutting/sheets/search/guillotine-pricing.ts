@@ -1,7 +1,7 @@
-import type { Column } from "../engine/master.ts";
-import type { Priced, PriceRequest, Pricer } from "../engine/problem.ts";
-import type { Placed } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
+import type { Column } from "../../engine/master.ts";
+import type { Priced, PriceRequest, Pricer } from "../../engine/problem.ts";
+import type { Placed } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
 
 /** A column that knows where its parts lie. */
 export interface SheetColumn extends Column {

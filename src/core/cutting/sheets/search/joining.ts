@@ -1,8 +1,8 @@
-import { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
+import { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Layout, Packing, Placed } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
 import { type Joined, joinedOf, type Laid, lay, partOf, Sides } from "./joined.ts";
-import type { Layout, Packing, Placed } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
 
 const SEED = 4177;
 /** Sheets kept at most. */

@@ -1,5 +1,5 @@
-import type { Placed } from "./plan/layout.ts";
-import type { SheetModel } from "./plan/model.ts";
+import type { Placed } from "../plan/layout.ts";
+import type { SheetModel } from "../plan/model.ts";
 
 /** A set of parts: what rectangles hold it, found once and kept. */
 export interface PartSet {

@@ -1,9 +1,9 @@
-import { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
-import { sortDown } from "../engine/sort.ts";
+import { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import { sortDown } from "../../engine/sort.ts";
+import { fits, type SheetModel } from "../plan/model.ts";
 import { FIT_RULES, SheetFill, SPLIT_RULES } from "./fill.ts";
 import { type SheetColumn, sheetColumn } from "./guillotine-pricing.ts";
-import { fits, type SheetModel } from "./plan/model.ts";
 
 /** Fillings tried in one pricing. */
 const TRIES = 120;
