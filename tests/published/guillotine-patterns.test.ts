@@ -3,8 +3,8 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Effort } from "../../src/core/cutting/engine/effort.ts";
-import { GuillotinePricer } from "../../src/core/cutting/sheets/search/guillotine-pricing.ts";
 import { type SheetModel, sheetModel } from "../../src/core/cutting/sheets/plan/model.ts";
+import { GuillotinePricer } from "../../src/core/cutting/sheets/search/guillotine-pricing.ts";
 import { rows } from "./rows.ts";
 
 interface Instance {
