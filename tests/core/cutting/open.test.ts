@@ -5,7 +5,7 @@ import { Effort } from "../../../src/core/cutting/engine/effort.ts";
 import { lengthModel } from "../../../src/core/cutting/lengths/model.ts";
 import { searchLengths } from "../../../src/core/cutting/lengths/search.ts";
 import { sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
-import { searchSheets } from "../../../src/core/cutting/sheets/search.ts";
+import { searchSheets } from "../../../src/core/cutting/sheets/search/search.ts";
 import { Random } from "../../../src/core/kit/random.ts";
 
 const instances = <T>(file: string): ReadonlyMap<string, T> => {
