@@ -32,9 +32,9 @@ export function liveUse(occupancy: string, code: string, tape?: Tape): LiveUse {
     tape?.step("Lo", number === undefined ? "ordinary roof" : "given", psf, "psf", "");
     return { psf, rule: roof === undefined ? "floor" : "roof" };
   }
-  const use = Object.hasOwn(LIVE_USE_WORDS, word) ? (LIVE_USE_WORDS[word] as string) : word;
-  const psf = Object.hasOwn(LIVE_LOADS_PSF, use) ? LIVE_LOADS_PSF[use] : undefined;
-  if (psf === undefined) throw unknownUse(occupancy, word);
+  const use = [word, `${word}s`].map(tableUse).find((u) => u !== undefined);
+  const psf = use === undefined ? undefined : LIVE_LOADS_PSF[use];
+  if (use === undefined || psf === undefined) throw unknownUse(occupancy, word);
   tape?.step("Lo", use, psf, "psf", `Residential code ${code} Table R301.5`);
   if (use === "decks" || use === "balconies") {
     tape?.caution(
@@ -42,6 +42,12 @@ export function liveUse(occupancy: string, code: string, tape?: Tape): LiveUse {
     );
   }
   return { psf, rule: use === "garages" ? "garage" : "floor" };
+}
+
+/** The use of the table that a word names, if it names one. */
+function tableUse(word: string): string | undefined {
+  const use = Object.hasOwn(LIVE_USE_WORDS, word) ? LIVE_USE_WORDS[word] : word;
+  return use !== undefined && Object.hasOwn(LIVE_LOADS_PSF, use) ? use : undefined;
 }
 
 function unknownUse(occupancy: string, word: string): BadInput {

@@ -18,6 +18,9 @@ export const LIVE_LOADS_PSF: Readonly<Record<string, number>> = {
 /** Other words for the same uses. */
 export const LIVE_USE_WORDS: Readonly<Record<string, string>> = {
   attics: "attics with storage",
+  "habitable attic spaces": "habitable attics",
+  "attic without storage": "attics without storage",
+  "attic with storage": "attics with storage",
   "attics with limited storage": "attics with storage",
   "uninhabitable attics without storage": "attics without storage",
   "uninhabitable attics with limited storage": "attics with storage",
@@ -26,9 +29,7 @@ export const LIVE_USE_WORDS: Readonly<Record<string, string>> = {
   "other rooms": "rooms",
   "living rooms": "rooms",
   kitchens: "rooms",
-  deck: "decks",
   balcony: "balconies",
-  garage: "garages",
   "passenger vehicle garages": "garages",
 };
 
