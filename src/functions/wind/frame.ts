@@ -13,7 +13,8 @@ import { list, table } from "../declare/table.ts";
 import { heightOf, wanted, windOf } from "./made.ts";
 import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
-const FRAME_TERMS = {
+/** Terms of the frame: the wind on it and the building. */
+export const FRAME_TERMS = {
   velocityPressure: ifGiven("velocity pressure"),
   ...BUILDING,
   enclosure: orElse("enclosure"),
@@ -26,7 +27,7 @@ type FrameArguments = ArgumentsOf<typeof FRAME_TERMS>;
 const WHY = "the pressures go by it";
 
 /** The building and its wind, as the frame calculations take them. */
-function frameInput(
+export function frameInput(
   a: FrameArguments,
   use: "frame" | "low-rise",
   roofAreaFt2: number | undefined,
@@ -50,8 +51,8 @@ function frameInput(
   };
 }
 
-const DIRECTIONAL = "ASCE/SEI 7-10 section 27.4, Fig. 27.4-1; 7-16 and 7-22 section 27.3, Fig. 27.3-1";
-const ASSUMPTIONS = ["A rigid, regular, rectangular building: gust-effect factor 0.85."] as const;
+export const DIRECTIONAL = "ASCE/SEI 7-10 section 27.4, Fig. 27.4-1; 7-16 and 7-22 section 27.3, Fig. 27.3-1";
+export const ASSUMPTIONS = ["A rigid, regular, rectangular building: gust-effect factor 0.85."] as const;
 const LEAST =
   "The frame must also take the least load, 16 psf on walls with 8 psf on the roof in projection: WIND_BASESHEAR applies it.";
 
@@ -102,7 +103,7 @@ const windFrame = cellFunction({
   cautions: [
     WIND_CAUTION,
     LEAST,
-    "Torsion and wind on both axes at once are load cases of their own; so are parapets and overhangs.",
+    "Torsion and wind on both axes at once are load cases of their own (WIND_TORSION); so are parapets and overhangs.",
   ],
   example: {
     args: {
@@ -194,7 +195,7 @@ const windBaseShear = cellFunction({
   returns: shearColumns.table("a row for each wind direction, then a row for each wall line"),
   sources: [DIRECTIONAL, "Least load: ASCE/SEI 7-10 section 27.4.7, 7-16 and 7-22 section 27.1.5"],
   assumptions: [...ASSUMPTIONS, "The whole height counts, the part that goes straight into the foundation with it."],
-  cautions: [WIND_CAUTION, "Torsion and wind on both axes at once may load a single wall line more."],
+  cautions: [WIND_CAUTION, "Torsion and wind on both axes at once may load a single wall line more: WIND_TORSION."],
   example: {
     args: {
       velocityPressure: 10,

@@ -110,9 +110,6 @@ export function baseShear(input: FrameInput, tape?: Tape): readonly BaseShear[] 
   const { level, edition } = input;
   checkBuilding(input);
   const rows = faces(input).map((face) => shear(input, face, tape));
-  tape?.caution(
-    `${asce(edition, CLAUSE.frameCases)}: torsion (75 percent with an eccentricity of 0.15 B) and wind on both axes at once can govern single wall lines; they are not in this total.`,
-  );
   tape?.step(
     "F",
     `larger of pressure and least load${windLevelText(level)}: wind, pressure lb, least lb, design lb, design plf, level`,
@@ -259,6 +256,9 @@ export function wallLineShear(
  */
 export function shearWithLines(input: FrameInput, lines: readonly WallLine[], tape?: Tape): readonly BaseShear[] {
   const totals = baseShear(input, tape);
+  tape?.caution(
+    `${asce(input.edition, CLAUSE.frameCases)}: torsion (75 percent with an eccentricity of 0.15 B) and wind on both axes at once can govern single wall lines; they are not in this total.`,
+  );
   const rows = wallLineShear(totals, lines, tape);
   tape?.show(forcesPicture(input, rows, totals.length));
   return rows;
