@@ -69,10 +69,14 @@ const heatLossGround = cellFunction({
     source: `${SLAB_SOURCE}: F 0.54 with R-10 to 2 ft, vertical; 0.54 x 100 x 50 by arithmetic`,
   },
   refuses: [
+    {
+      args: { kind: "crawl space", insulation: "R-19 perimeter" },
+      says: "its heat goes by the area of the floor above it",
+    },
     { args: { kind: "basement" }, says: "only printed rows are used, never a value between them" },
     { args: { indoorTemperature: 210 }, says: "it must be from -60 to 200 F" },
   ],
-  notFor: "Crawl spaces, heated slabs on a cold joint and deep basements beyond the printed rows go elsewhere.",
+  notFor: "Vented crawl spaces, heated slabs on a cold joint and deep basements beyond the printed rows go elsewhere.",
   run(a, tape) {
     const ground = {
       kind: a.kind,

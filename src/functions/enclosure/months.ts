@@ -86,6 +86,7 @@ const dewMonthsFunction = cellFunction({
     source: "DIN 4108-3 Table A.3: 20 C, 50 % is 1168 Pa; with the same air on both sides no vapor moves",
   },
   refuses: [
+    { args: { climateStation: "Birmingham AL" }, says: "no year of hours is held in that state" },
     { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
     {
       args: { layers: [["plain layer", "1 in", "RSI 1", 0]] },

@@ -72,6 +72,15 @@ const uaCode = cellFunction({
     source: "Washington State Energy Code 2021, WAC 51-11R-40211: U 0.056 and 0.30; sums by exact arithmetic",
   },
   refuses: [
+    {
+      args: {
+        areas: [
+          ["east glass", 10, 0.3, "window", 0.3],
+          ["west glass", 10, 0.3, "window"],
+        ],
+      },
+      says: "the code holds the mean of all windows, weighted by area, against its limit",
+    },
     { args: { climateZone: "7" }, says: "Washington State Energy Code 2021, WAC 51-11R-40211 is kept for zones 4C, 5" },
     { args: { energyCode: "2024" }, says: "is not kept for IECC 2024" },
     {

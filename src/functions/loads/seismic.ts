@@ -104,6 +104,14 @@ const loadSeismic = cellFunction({
     source:
       "permit calculation of a house (city records, ASCE/SEI 7-16): SDS 1.051, SD1 0.562, h 32.5 ft, R 6.5: V = 0.162 W",
   },
+  refuses: [
+    { args: { system: [["CLT panels", 1]] }, says: "thick panels as shear walls have one by an evaluation report" },
+    { args: { system: null }, says: "the force goes by the acceleration of the ground and by what resists it" },
+    { args: { system: [["light-frame wood walls", 105]] }, says: "accelerations in shares of g" },
+    { args: { seismicCategory: "A" }, says: "asks there for a share of the weight alone" },
+    { args: { weights: [["roof", 1000, 120]] }, says: "light-frame walls, height above the base" },
+  ],
+  notFor: "Irregular or tall buildings, diaphragms, parts and torsion of the plan in earthquakes go to an engineer.",
   run(a, tape) {
     const levels = a.weights.map((l) => ({ name: l.level, weightLb: l.weight, heightFt: l.height }));
     const site = { category: a.seismicCategory, risk: a.riskCategory, edition: a.asce7Edition };

@@ -219,7 +219,7 @@ const windBaseShear = cellFunction({
     { args: { eaveHeight: 1000 }, says: "it must be above 0 ft and at most 500 ft" },
   ],
   notFor:
-    "Shares of single wall lines with torsion go to an engineer; seismic force, which may be larger, is not held here.",
+    "Torsion and both axes at once take WIND_TORSION; the seismic force, which may be larger, takes LOAD_SEISMIC.",
   run(a, tape) {
     const input = frameInput(a, "frame", undefined, tape);
     internalCoefficient(a.enclosure, a.asce7Edition);

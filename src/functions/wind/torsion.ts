@@ -78,6 +78,21 @@ const windTorsion = cellFunction({
     source:
       "ASCE/SEI 7-10 Fig. 27.4-8: shares 0.75 and 0.563, eccentricity 0.15 B; least forces 16 x 400 and 16 x 200 and the products by exact arithmetic",
   },
+  refuses: [
+    { args: { lines: [["west", "across ridge", 5]] }, says: "a moment takes two lines apart from each other" },
+    {
+      args: {
+        lines: [
+          ["west", "across ridge", -30],
+          ["east", "across ridge", 20],
+        ],
+      },
+      says: "half of the face of 40 ft, counted from its middle",
+    },
+    { args: { enclosure: "open" }, says: "open buildings have net pressure coefficients CN of their own" },
+  ],
+  notFor:
+    "Wall lines under a flexible floor or roof take WIND_BASESHEAR; flexible, L-shaped or open buildings go to an engineer.",
   run(a, tape) {
     const input = frameInput(a, "frame", undefined, tape);
     internalCoefficient(a.enclosure, a.asce7Edition);
