@@ -44,11 +44,11 @@ export function excelHost(ledger: Ledger): Host {
       }),
     scan: scanWorkbook,
     calculate: calculateCells,
-    writeSheet: (name: string, rows: Table) => runInExcel((context) => writeSheet(context, name, rows)),
+    writeSheet,
     cellOfName: (name) => runInExcel((context) => firstCellOf(context, name)),
     readName: (name) => runInExcel((context) => readName(context, name)),
     readRange: (reference, sheet) => runInExcel((context) => readReference(context, reference, sheet)),
-    writeBasis: (rows) => runInExcel((context) => writeBasis(context, rows)),
+    writeBasis,
     placeImage: (near, image) =>
       runInExcel(async (context) => placeImage(await existingSheet(context, near.sheet), near, image)),
     templates: async () => (await import(/* webpackChunkName: "templates" */ "../../templates/summaries.ts")).summaries,

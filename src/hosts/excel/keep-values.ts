@@ -1,7 +1,7 @@
 import { callsOurs, usesSpill } from "../../workbook/formula.ts";
 import { isNoValue } from "../../workbook/scan.ts";
 import { type BlockCell, cellsOf } from "./sheet/blocks.ts";
-import { runInExcel } from "./sheet/run.ts";
+import { runInExcel, wholeOrNothing } from "./sheet/run.ts";
 import { asEntered, freeName } from "./sheet/write-sheet.ts";
 
 /** Cells written in one request. */
@@ -13,43 +13,73 @@ const AT_ONCE = 500;
  * @returns a sentence with what was done
  */
 export async function keepValuesOnly(): Promise<string> {
-  return runInExcel(async (context) => {
-    const sheet = context.workbook.worksheets.getActiveWorksheet();
-    sheet.load("name");
-    sheet.protection.load("protected");
-    await context.sync();
-    const { name } = sheet;
-    if (sheet.protection.protected) {
-      return `${name} is protected, so no copy of it can be changed. Take the sheet protection off, then keep the values.`;
-    }
-    const formulas = await cellsOf(sheet, (formula) => callsOurs(formula) || usesSpill(formula));
-    if (formulas.length === 0) return `${name} holds no formula of Sillwork: nothing was copied.`;
+  const found = await runInExcel(readActive);
+  if (typeof found === "string") return found;
+  const { name, copyName, kept, without } = found;
+  await wholeOrNothing(
+    (context) => writeCopy(context, found),
+    (context) => takeOutCopy(context, found),
+    `Delete the worksheet ${copyName} or ${name} (2) if it is there: it is not whole.`,
+  );
+  return sentence(name, copyName, kept.length, without);
+}
 
-    const without = formulas.filter(({ isError, value }) => isError && isNoValue(String(value)));
-    const kept = await withTables(
-      sheet,
-      formulas.filter((cell) => !without.includes(cell)),
-    );
-    const copyName = await freeName(context, `${name} values`);
-    const copy = sheet.copy("After", sheet);
-    copy.name = copyName;
-    await context.sync();
-    try {
-      for (let i = 0; i < kept.length; i += AT_ONCE) {
-        for (const { row, column, values } of kept.slice(i, i + AT_ONCE)) {
-          copy.getRangeByIndexes(row, column, values.length, values[0]?.length ?? 1).values = values;
-        }
-        await context.sync();
-      }
-    } catch (error) {
-      copy.delete();
-      await context.sync();
-      throw error;
+interface Found {
+  readonly name: string;
+  readonly copyName: string;
+  readonly kept: readonly Kept[];
+  readonly without: readonly BlockCell[];
+  /** ids of the worksheets that were there before */
+  readonly before: ReadonlySet<string>;
+}
+
+/** What there is to keep, or a sentence where there is nothing or nothing may be changed. */
+async function readActive(context: Excel.RequestContext): Promise<Found | string> {
+  const { worksheets } = context.workbook;
+  const sheet = worksheets.getActiveWorksheet();
+  sheet.load("name");
+  sheet.protection.load("protected");
+  worksheets.load("items/name,items/id");
+  await context.sync();
+  const { name } = sheet;
+  const before = new Set(worksheets.items.map(({ id }) => id));
+  if (sheet.protection.protected) {
+    return `${name} is protected, so no copy of it can be changed. Take the sheet protection off, then keep the values.`;
+  }
+  const formulas = await cellsOf(sheet, (formula) => callsOurs(formula) || usesSpill(formula));
+  if (formulas.length === 0) return `${name} holds no formula of Sillwork: nothing was copied.`;
+  const without = formulas.filter(({ isError, value }) => isError && isNoValue(String(value)));
+  const withValue = formulas.filter((cell) => !without.includes(cell));
+  const kept = await withTables(sheet, withValue);
+  return { name, copyName: await freeName(context, `${name} values`), kept, without, before };
+}
+
+async function writeCopy(context: Excel.RequestContext, { name, copyName, kept }: Found): Promise<void> {
+  const sheet = context.workbook.worksheets.getItem(name);
+  const copy = sheet.copy("After", sheet);
+  copy.name = copyName;
+  await context.sync();
+  for (let i = 0; i < kept.length; i += AT_ONCE) {
+    for (const { row, column, values } of kept.slice(i, i + AT_ONCE)) {
+      copy.getRangeByIndexes(row, column, values.length, values[0]?.length ?? 1).values = values;
     }
-    copy.activate();
     await context.sync();
-    return sentence(name, copyName, kept.length, without);
-  });
+  }
+  copy.activate();
+  await context.sync();
+}
+
+/** Excel calls a copy `Wall (2)` until it has its own name. */
+async function takeOutCopy(context: Excel.RequestContext, { name, copyName, before }: Found): Promise<void> {
+  const { worksheets } = context.workbook;
+  worksheets.load("items/name,items/id");
+  await context.sync();
+  for (const sheet of worksheets.items) {
+    const made = sheet.name === copyName || (sheet.name.startsWith(name.slice(0, 20)) && / \(\d+\)$/.test(sheet.name));
+    if (made && !before.has(sheet.id)) sheet.delete();
+  }
+  worksheets.getItem(name).activate();
+  await context.sync();
 }
 
 /** Where a value or table goes, and its cells as one would type them. */

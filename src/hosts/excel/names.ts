@@ -2,7 +2,8 @@ import type { Table } from "../../core/kit/tape.ts";
 import { type NamedRows, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress } from "../../workbook/ledger.ts";
 import { BASIS_COLUMNS, BASIS_NAME, changesOf, rangeText, SITE_SHEET } from "../../workbook/named-rows.ts";
-import { asEntered, freeName } from "./sheet/write-sheet.ts";
+import { runInExcel, wholeOrNothing } from "./sheet/run.ts";
+import { asEntered, freeName, takeOutSheet } from "./sheet/write-sheet.ts";
 
 /** A name may stand for whole columns; no more of it is read. */
 const MOST_ROWS = 500;
@@ -42,9 +43,20 @@ export async function readName(context: Excel.RequestContext, name: string): Pro
 }
 
 /** See `Host.writeBasis`. */
-export async function writeBasis(context: Excel.RequestContext, rows: Table): Promise<void> {
+export async function writeBasis(rows: Table): Promise<void> {
+  if (await runInExcel((context) => changeBasis(context, rows))) return;
+  const name = await runInExcel((context) => freeName(context, SITE_SHEET));
+  await wholeOrNothing(
+    (context) => makeBasis(context, name, rows),
+    (context) => takeOutBasis(context, name),
+    `Delete the worksheet ${name} if it is there: it is not whole.`,
+  );
+}
+
+/** @returns false where no cells have the name */
+async function changeBasis(context: Excel.RequestContext, rows: Table): Promise<boolean> {
   const held = await readName(context, BASIS_NAME);
-  if (held === undefined) return makeBasis(context, rows);
+  if (held === undefined) return false;
   const { first } = held;
   const sheet = context.workbook.worksheets.getItem(first.sheet);
   const { cells, added } = changesOf(held.rows, rows);
@@ -58,16 +70,17 @@ export async function writeBasis(context: Excel.RequestContext, rows: Table): Pr
     sheet.getRangeByIndexes(below, first.column, added.length, BASIS_COLUMNS).numberFormat = added.map(() =>
       Array.from({ length: BASIS_COLUMNS }, () => "General"),
     );
-    fill(sheet, { ...first, row: below }, added);
     const columns = held.rows[0]?.length ?? BASIS_COLUMNS;
     const whole = { first, rows: held.rows.length + added.length, columns };
+    // The name before the rows: broken off in between it holds blank rows, which the next try fills.
     context.workbook.names.getItem(BASIS_NAME).formula = `=${rangeText(whole)}`;
+    fill(sheet, { ...first, row: below }, added);
   }
   await context.sync();
+  return true;
 }
 
-async function makeBasis(context: Excel.RequestContext, rows: Table): Promise<void> {
-  const name = await freeName(context, SITE_SHEET);
+async function makeBasis(context: Excel.RequestContext, name: string, rows: Table): Promise<void> {
   const sheet = context.workbook.worksheets.add(name);
   const first = { sheet: name, row: 0, column: 0 };
   fill(sheet, first, rows);
@@ -83,6 +96,18 @@ async function makeBasis(context: Excel.RequestContext, rows: Table): Promise<vo
   if (left.isNullObject) context.workbook.names.add(BASIS_NAME, reference);
   else left.formula = reference;
   sheet.activate();
+  await context.sync();
+}
+
+async function takeOutBasis(context: Excel.RequestContext, name: string): Promise<void> {
+  await takeOutSheet(context, name);
+  const item = context.workbook.names.getItemOrNullObject(BASIS_NAME);
+  await context.sync();
+  if (item.isNullObject) return;
+  const range = item.getRangeOrNullObject();
+  await context.sync();
+  // The name stands for no cells: it was given to the sheet.
+  if (range.isNullObject) item.delete();
   await context.sync();
 }
 

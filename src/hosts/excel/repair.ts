@@ -2,7 +2,7 @@ import { asTyped, callsOurs, unknownName } from "../../workbook/formula.ts";
 import { addressText } from "../../workbook/host.ts";
 import { isNoValue } from "../../workbook/scan.ts";
 import { allSheets, type BlockCell, cellsOf } from "./sheet/blocks.ts";
-import { runInExcel } from "./sheet/run.ts";
+import { isProtected, runInExcel } from "./sheet/run.ts";
 
 /** How many cells a sentence names. */
 const NAMED = 5;
@@ -38,7 +38,8 @@ async function repairSheet(sheet: Excel.Worksheet): Promise<Result> {
   for (const { row, column, formula } of toWrite) sheet.getCell(row, column).formulas = [[asTyped(String(formula))]];
   try {
     await sheet.context.sync();
-  } catch {
+  } catch (error) {
+    if (!isProtected(error)) throw error;
     return { repaired: 0, left: [], unknown, refused: [sheet.name] };
   }
   const places = new Set(toWrite.map(({ row, column }) => `${row},${column}`));

@@ -3,7 +3,7 @@ import { addressText } from "../../workbook/host.ts";
 import type { CellAddress } from "../../workbook/ledger.ts";
 import type { FoundCell, Scan } from "../../workbook/scan.ts";
 import { allSheets, cellsOf } from "./sheet/blocks.ts";
-import { runInExcel } from "./sheet/run.ts";
+import { isProtected, runInExcel } from "./sheet/run.ts";
 
 /** See `Host.scan`: looks at the formulas of every worksheet. */
 export async function scanWorkbook(): Promise<Scan> {
@@ -38,8 +38,8 @@ function isOfInterest(formula: unknown, isError: boolean): boolean {
  * @returns the cells that could not be written
  */
 export async function calculateCells(cells: readonly CellAddress[]): Promise<CellAddress[]> {
-  const refused: CellAddress[] = [];
-  await runInExcel(async (context) => {
+  return runInExcel(async (context) => {
+    const refused: CellAddress[] = [];
     for (const [name, places] of bySheet(cells)) {
       const sheet = context.workbook.worksheets.getItemOrNullObject(name);
       await context.sync();
@@ -51,10 +51,15 @@ export async function calculateCells(cells: readonly CellAddress[]): Promise<Cel
           sheet.getCell(row, column).formulas = [[asTyped(String(formula))]];
         }
       }
-      await context.sync().catch(() => refused.push(...places));
+      try {
+        await context.sync();
+      } catch (error) {
+        if (!isProtected(error)) throw error;
+        refused.push(...places);
+      }
     }
+    return refused;
   });
-  return refused;
 }
 
 function bySheet(cells: readonly CellAddress[]): Map<string, CellAddress[]> {

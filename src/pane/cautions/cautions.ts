@@ -118,8 +118,12 @@ export class CautionsView implements View {
     if (host === undefined || covered === undefined || covered.waiting.length === 0) return nothing;
     const calculate = async () => {
       this.#pane.announce(`Calculating ${count(covered.waiting.length, "cell")}`);
-      const refused = await host.calculate(covered.waiting);
-      if (refused.length > 0) this.#pane.announce(`${count(refused.length, "cell")} could not be calculated`);
+      try {
+        const refused = await host.calculate(covered.waiting);
+        if (refused.length > 0) this.#pane.announce(`${count(refused.length, "cell")} could not be calculated`);
+      } catch (error) {
+        this.#pane.announce(error instanceof Error ? error.message : String(error));
+      }
       this.refresh();
     };
     return html`<div class="sw-note">

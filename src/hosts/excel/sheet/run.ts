@@ -5,10 +5,13 @@ const PAUSE_MS = 350;
 /** Excel's code while somebody types in a cell. */
 const CELL_EDIT = "InvalidOperationInCellEditMode";
 
+/** Excel's code for a protected worksheet or workbook. */
+const PROTECTED = "AccessDenied";
+
 /** What to do about what Excel refuses, by its code. */
 const SENTENCES: Readonly<Record<string, string>> = {
   [CELL_EDIT]: "Excel is waiting for a cell to be finished. Press Enter or Esc in the cell, then try again.",
-  AccessDenied:
+  [PROTECTED]:
     "Excel refused: the worksheet or the workbook is protected or read-only. Take the protection off, then try again.",
   ApiNotFound: "This Excel is too old for that. Update Excel, or do it by hand.",
   UnsupportedOperation: "This Excel does not offer that here.",
@@ -52,6 +55,41 @@ export async function runInExcel<T>(
       await new Promise((done) => setTimeout(done, PAUSE_MS));
     }
   }
+}
+
+/**
+ * Work that leaves nothing half-done: where it fails, `takeOut` removes what it has made. Each part may run again from its start.
+ * @param left tells what to do by hand where that is refused too
+ */
+export async function wholeOrNothing<T>(
+  work: (context: Excel.RequestContext) => Promise<T>,
+  takeOut: (context: Excel.RequestContext) => Promise<void>,
+  left: string,
+  options: Excel.RunOptions = {},
+): Promise<T> {
+  let begun = false;
+  try {
+    return await runInExcel(async (context) => {
+      // A cell was opened in the middle, and Excel is asked again.
+      if (begun) await takeOut(context);
+      begun = true;
+      return work(context);
+    }, options);
+  } catch (failure) {
+    try {
+      // Outside a group of undo, which takes no deletion.
+      await runInExcel(takeOut);
+    } catch {
+      const why = failure instanceof Error ? failure.message : String(failure);
+      throw new Error(`${why} ${left}`, { cause: failure });
+    }
+    throw failure;
+  }
+}
+
+/** Whether Excel refused since something is protected; any other error goes on its way. */
+export function isProtected(error: unknown): boolean {
+  return codeOf(error) === PROTECTED;
 }
 
 /** The code that Excel's errors carry; undefined for any other error. */

@@ -1,4 +1,5 @@
 import type { Cell, Table } from "../../../core/kit/tape.ts";
+import { runInExcel, wholeOrNothing } from "./run.ts";
 
 /** Excel on the web takes at most 5 MB at once. */
 const ROWS_AT_ONCE = 2000;
@@ -11,25 +12,50 @@ const MARK = "sillwork-report";
  * Makes a worksheet, or fills the one of this name anew where the add-in wrote it; see `Host.writeSheet`. A sheet of the user's own with that name stays,
  * and the new one gets a number.
  */
-export async function writeSheet(context: Excel.RequestContext, name: string, rows: Table): Promise<string> {
+export async function writeSheet(name: string, rows: Table): Promise<string> {
   const wanted = sheetName(name);
-  const own = await reportNamed(context, wanted);
-  const allowed = own === undefined ? await freeName(context, wanted) : wanted;
-  const sheet = own ?? context.workbook.worksheets.add(allowed);
-  if (own === undefined) sheet.customProperties.add(MARK, wanted);
-  else own.getRange().clear();
+  const isThere = await runInExcel(async (context) => (await reportNamed(context, wanted)) !== undefined);
+  if (isThere) {
+    await runInExcel(async (context) => {
+      const sheet = context.workbook.worksheets.getItem(wanted);
+      sheet.getRange().clear();
+      await fill(sheet, rows);
+    });
+    return wanted;
+  }
+  const free = await runInExcel((context) => freeName(context, wanted));
+  await wholeOrNothing(
+    (context) => {
+      const sheet = context.workbook.worksheets.add(free);
+      sheet.customProperties.add(MARK, wanted);
+      return fill(sheet, rows);
+    },
+    (context) => takeOutSheet(context, free),
+    `Delete the worksheet ${free} if it is there: it is not whole.`,
+  );
+  return free;
+}
 
+async function fill(sheet: Excel.Worksheet, rows: Table): Promise<void> {
   const width = Math.max(0, ...rows.map((row) => row.length));
   for (let start = 0; start < rows.length && width > 0; start += ROWS_AT_ONCE) {
     const block = rows.slice(start, start + ROWS_AT_ONCE);
     sheet.getRangeByIndexes(start, 0, block.length, width).values = block.map((row) =>
       Array.from({ length: width }, (_, i) => asEntered(row[i] ?? "")),
     );
-    await context.sync();
+    await sheet.context.sync();
   }
   sheet.activate();
+  await sheet.context.sync();
+}
+
+/** Deletes a worksheet that was just made, where it is there. */
+export async function takeOutSheet(context: Excel.RequestContext, name: string): Promise<void> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
   await context.sync();
-  return allowed;
+  if (sheet.isNullObject) return;
+  sheet.delete();
+  await context.sync();
 }
 
 /** The worksheet that the add-in wrote under this name before, if it is still there. */

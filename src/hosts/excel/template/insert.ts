@@ -2,11 +2,15 @@ import type { FittedTemplate, Present } from "../../../templates/insert.ts";
 import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import type { InsertedTemplate } from "../../../workbook/host.ts";
 import { parseRange } from "../../../workbook/named-rows.ts";
-import { HostRefusal, runInExcel } from "../sheet/run.ts";
+import { allSheets } from "../sheet/blocks.ts";
+import { HostRefusal, runInExcel, wholeOrNothing } from "../sheet/run.ts";
 import { writeCells } from "./write-cells.ts";
 
 /** A group of undo holds only what can be undone; this is Excel's code for the rest. */
 const NOT_IN_A_GROUP = "UndoNotSupported";
+
+/** Marks a worksheet of a template until all of it is written. */
+const UNFINISHED = "sillwork-unfinished";
 
 const ONE_STEP = "Undo takes it out again in one step.";
 const NO_STEP = "This Excel cannot undo it in one step: delete the sheets to take it out again.";
@@ -39,25 +43,20 @@ async function inOneStep({ template }: FittedTemplate): Promise<boolean> {
 }
 
 /** All of it, or nothing. */
-async function whole(template: WorkbookTemplate, options: Excel.RunOptions): Promise<void> {
-  let begun = false;
-  try {
-    await runInExcel(async (context) => {
-      // A cell may have been opened in the middle: then Excel is asked again, and what is there already is taken out first.
-      if (begun) await takeOut(context, template);
-      begun = true;
-      await write(context, template);
-    }, options);
-  } catch (error) {
-    await leftNothing(template, error);
-    throw error;
-  }
+function whole(template: WorkbookTemplate, options: Excel.RunOptions): Promise<void> {
+  const sheets = template.sheets.map(({ name }) => name).join(", ");
+  return wholeOrNothing(
+    (context) => write(context, template),
+    (context) => takeOut(context, template),
+    `The template is not whole: put it in again, which first takes out what there is of ${sheets}.`,
+    options,
+  );
 }
 
 async function write(context: Excel.RequestContext, template: WorkbookTemplate): Promise<void> {
   const { worksheets, names } = context.workbook;
   const left = template.names.map(([name]) => names.getItemOrNullObject(name));
-  for (const { name } of template.sheets) worksheets.add(name);
+  for (const { name } of template.sheets) worksheets.add(name).customProperties.add(UNFINISHED, "");
   await context.sync();
   // Left of a sheet that was deleted, and standing for no cells.
   for (const item of left) if (!item.isNullObject) item.delete();
@@ -65,6 +64,7 @@ async function write(context: Excel.RequestContext, template: WorkbookTemplate):
   for (const [name, reference] of template.names) addName(context, name, reference);
   await context.sync();
   for (const sheet of template.sheets) await writeCells(worksheets.getItem(sheet.name), sheet);
+  for (const { name } of template.sheets) worksheets.getItem(name).customProperties.getItem(UNFINISHED).delete();
   await show(context, template.sheets[0]?.name);
 }
 
@@ -77,8 +77,9 @@ function addName(context: Excel.RequestContext, name: string, reference: string)
   context.workbook.names.add(name, sheet.getRangeByIndexes(first.row, first.column, rows, columns));
 }
 
-/** What the workbook holds already. */
+/** What the workbook holds already, without what was left of a template that could not be finished. */
 async function present(context: Excel.RequestContext): Promise<Present> {
+  await takeOutUnfinished(context);
   const { worksheets, names } = context.workbook;
   worksheets.load("items/name");
   names.load("items/name");
@@ -93,6 +94,18 @@ async function present(context: Excel.RequestContext): Promise<Present> {
     sheets: worksheets.items.map(({ name }) => name),
     names: new Map(found.map(({ name, range }) => [name, range.isNullObject ? undefined : sheetOf(range.address)])),
   };
+}
+
+async function takeOutUnfinished(context: Excel.RequestContext): Promise<void> {
+  const marked = (await allSheets(context)).map((sheet) => ({
+    sheet,
+    mark: sheet.customProperties.getItemOrNullObject(UNFINISHED),
+  }));
+  await context.sync();
+  const unfinished = marked.filter(({ mark }) => !mark.isNullObject);
+  if (unfinished.length === 0) return;
+  for (const { sheet } of unfinished) sheet.delete();
+  await context.sync();
 }
 
 /** The worksheet of "'Wall 1'!A1:B2". */
@@ -115,18 +128,4 @@ async function takeOut(context: Excel.RequestContext, template: WorkbookTemplate
   await context.sync();
   for (const item of items) if (!item.isNullObject) item.delete();
   await context.sync();
-}
-
-/** @throws an error that names the sheets to delete where Excel refuses to take them out */
-async function leftNothing(template: WorkbookTemplate, failure: unknown): Promise<void> {
-  try {
-    // Outside the group of undo, which takes no deletion.
-    await runInExcel((context) => takeOut(context, template));
-  } catch {
-    const why = failure instanceof Error ? failure.message : String(failure);
-    const sheets = template.sheets.map(({ name }) => name).join(", ");
-    throw new Error(
-      `${why} The template is not whole: delete those of the sheets ${sheets} that are there, then try again.`,
-    );
-  }
 }

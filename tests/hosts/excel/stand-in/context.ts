@@ -188,7 +188,7 @@ class Worksheets extends Loadable {
     return this.read("items/name");
   }
   current(): Worksheet[] {
-    return this.context.book.sheets.map((sheet) => new Worksheet(this.context, () => sheet).hold("name"));
+    return this.context.book.sheets.map((sheet) => new Worksheet(this.context, () => sheet).hold("name").hold("id"));
   }
   getItem(key: string): Worksheet {
     return new Worksheet(this.context, () => {
@@ -230,16 +230,23 @@ class Protection extends Loadable {
 }
 
 class Property extends Loadable {
-  readonly #has: () => boolean;
-  constructor(context: Context, has: () => boolean) {
+  readonly #of: () => Map<string, string> | undefined;
+  readonly #key: string;
+  constructor(context: Context, of: () => Map<string, string> | undefined, key: string) {
     super(context);
-    this.#has = has;
+    this.#of = of;
+    this.#key = key;
   }
   missing(): boolean {
-    return !this.#has();
+    return this.#of()?.has(this.#key) !== true;
   }
   current(): unknown {
-    return undefined;
+    return this.#of()?.get(this.#key);
+  }
+  delete(): void {
+    this.context.waiting.push(() => {
+      if (this.#of()?.delete(this.#key) !== true) throw new RichError("ItemNotFound");
+    });
   }
 }
 
@@ -271,8 +278,11 @@ class Worksheet extends Loadable {
       sheet.name = name;
     });
   }
-  current(): unknown {
-    return this.#find()?.name;
+  get id(): string {
+    return this.read("id");
+  }
+  current(member: string): unknown {
+    return member === "id" ? this.#find()?.id : this.#find()?.name;
   }
   get protection(): Protection {
     this.#protection ??= new Protection(this.context, this.#find);
@@ -285,9 +295,13 @@ class Worksheet extends Loadable {
         context.needs(12);
         context.waiting.push(() => this.#find()?.properties.set(key, value));
       },
+      getItem: (key: string) => {
+        context.needs(12);
+        return new Property(context, () => this.#find()?.properties, key);
+      },
       getItemOrNullObject: (key: string) => {
         context.needs(12);
-        return new Property(context, () => this.#find()?.properties.has(key) === true);
+        return new Property(context, () => this.#find()?.properties, key);
       },
     };
   }
