@@ -17,6 +17,9 @@ export interface LiveUse {
   readonly rule: "floor" | "garage" | "roof";
 }
 
+/** No use has a smaller load: attics without storage have 10. */
+const SMALLEST_PSF = 10;
+
 /**
  * The unreduced live load: a number of psf of a floor, a use of the residential code such as "sleeping rooms", or "roof", with its psf if other than 20.
  * @param code edition of the residential code, 2018 to 2024
@@ -29,6 +32,7 @@ export function liveUse(occupancy: string, code: string, tape?: Tape): LiveUse {
   if (roof !== undefined || number !== undefined) {
     const psf = number === undefined ? ROOF_LIVE_PSF : Number(number);
     within("The live load", psf, 0, 1000, "psf", "a load of buildings");
+    if (psf < SMALLEST_PSF) tape?.caution(`A live load of ${psf} psf is below every one of the codes: is it in psf?`);
     tape?.step("Lo", number === undefined ? "ordinary roof" : "given", psf, "psf", "");
     return { psf, rule: roof === undefined ? "floor" : "roof" };
   }

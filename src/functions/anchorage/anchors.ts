@@ -223,7 +223,10 @@ const anchorBond = cellFunction({
     concreteState: orElse("concrete state"),
     seismicCategory: ifGiven("seismic category", "seismic design category A or B"),
   },
-  named: { concreteStandard: orElse("concrete standard") },
+  named: {
+    concreteStandard: orElse("concrete standard"),
+    loadLevel: ifGiven("load level", "the tension is at strength level"),
+  },
   returns: checks.table("design strengths and the share of each that the tension takes, the worst first"),
   sources: [
     "ACI 318-14 17.4.5 on bond, read on a code page; chapter 17 of ACI 318-19 and 318-14 otherwise from memory",
@@ -253,8 +256,13 @@ const anchorBond = cellFunction({
     { args: { edge: 1 }, says: "it must be from 1.5 to 240 in (cover, ACI 318)" },
   ],
   notFor: "Shear, groups, thin members and seismic detailing go to an engineer or to the makers' own design.",
-  run: (a, tape) =>
-    checks.answer(
+  run: (a, tape) => {
+    if (a.loadLevel === "allowable") {
+      tape?.caution(
+        "The basis says allowable level, and the tension here is read at strength level: bring it there first, 0.6 W back to W.",
+      );
+    }
+    return checks.answer(
       bondedRod(
         {
           tensionLb: a.tension,
@@ -272,7 +280,8 @@ const anchorBond = cellFunction({
       ),
       "check, capacity, ratio",
       tape,
-    ),
+    );
+  },
 });
 
 export const anchorFunctions = [anchorSill, schedule, anchorBond] as const;

@@ -9,12 +9,23 @@ import { length, quantity } from "../declare/scalar.ts";
 
 export const CAUTION = preliminary("anchorage");
 
-export const shearLb = quantity("lb", { says: "shear of wind or earthquake", min: 1, max: 1e6 });
-export const height = length("ft", { says: "height from the foot to where the shear comes in", min: 2, max: 100 });
+export const shearLb = quantity("lb", {
+  says: "shear of wind or earthquake",
+  min: 1,
+  max: 1e6,
+  usual: { min: 50, max: 200_000, ask: "is it in pounds?" },
+});
+export const height = length("ft", {
+  says: "height from the foot to where the shear comes in",
+  min: 2,
+  max: 100,
+  usual: { min: 4, max: 30, ask: "is it in feet?" },
+});
 export const arm = length("ft", {
   says: "from the hold-down's line to the center of compression at the other end",
   min: 0.5,
   max: 500,
+  usual: { min: 1, max: 60, ask: "is it in feet?" },
 });
 export const dead = optional(
   quantity("plf", { says: "dead load of the wall and on it", min: 0, max: 20_000, heads: ["dead load", "w"] }),

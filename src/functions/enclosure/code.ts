@@ -127,7 +127,14 @@ const retarderClassFunction = cellFunction({
   name: "RETARDER_CLASS",
   family: "Enclosure",
   summary: "Vapor retarder class I, II or III of a permeance, or none.",
-  params: { permeance: quantity("perm", { says: "dry-cup permeance (ASTM E96 procedure A)", min: 0, max: 1e6 }) },
+  params: {
+    permeance: quantity("perm", {
+      says: "dry-cup permeance (ASTM E96 procedure A)",
+      min: 0,
+      max: 1e6,
+      usual: { min: 0, max: 500, ask: "is it in perm?" },
+    }),
+  },
   returns: textOf("I, II, III or none"),
   sources: ["IRC 2021 R202 and Table R702.7(1): I to 0.1 perm, II to 1.0, III to 10"],
   example: { args: { permeance: 0.06 }, gives: "I", within: 0, source: "IRC 2021 R202: class I is 0.1 perm or less" },

@@ -19,7 +19,7 @@ const columns = columnsOf<MassWall>(
 
 /** What the code asks of either kind of wall, for the working; a row that is not kept is left out. */
 function bothRows(a: ZoneArguments & { readonly energyCode: Parameters<typeof codeValue>[3] }, tape: Tape | undefined) {
-  const zone = tape === undefined ? undefined : zoneIfGiven(a, mapOf(a.energyCode), tape);
+  const zone = zoneShown(a, tape);
   if (zone === undefined) return;
   for (const kind of ["R", "U"] as const) {
     for (const part of ["mass wall", "wood wall"]) {
@@ -29,6 +29,18 @@ function bothRows(a: ZoneArguments & { readonly energyCode: Parameters<typeof co
         if (!(error instanceof Refusal)) throw error;
       }
     }
+  }
+}
+
+/** The zone, for the working alone: a county that is not known leaves the verdict as it is, and is said. */
+function zoneShown(a: Parameters<typeof bothRows>[0], tape: Tape | undefined) {
+  if (tape === undefined) return undefined;
+  try {
+    return zoneIfGiven(a, mapOf(a.energyCode), tape);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    tape.caution(`The code's rows for this wall are not shown. ${error.what}: ${error.why}.`);
+    return undefined;
   }
 }
 

@@ -28,7 +28,8 @@ function codePartOf(row: AreaRow): string {
   const asked = (row.codePart ?? row.part).trim().toLowerCase();
   const words = row.codePart === undefined ? [asked, asked.split(/\s+/).at(-1) ?? ""] : [asked];
   for (const word of words) {
-    const found = PARTS.find((p) => p.toLowerCase() === word) ?? PART_WORDS[word];
+    const found =
+      PARTS.find((p) => p.toLowerCase() === word) ?? (Object.hasOwn(PART_WORDS, word) ? PART_WORDS[word] : undefined);
     if (found !== undefined) return found;
   }
   throw new BadInput(

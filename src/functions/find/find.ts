@@ -46,7 +46,10 @@ function score(fn: CellFunction, words: readonly string[]): number {
   let sum = 0;
   for (const word of words) {
     // A word of the trade that stands nowhere is found by what the declarations call it.
-    const found = Math.max(weight(word), ...(TRADE_WORDS[word] ?? []).map((w) => weight(w) * 0.75));
+    const found = Math.max(
+      weight(word),
+      ...(Object.hasOwn(TRADE_WORDS, word) ? (TRADE_WORDS[word] ?? []) : []).map((w) => weight(w) * 0.75),
+    );
     if (found === 0) return 0;
     sum += found;
   }

@@ -35,7 +35,12 @@ export const crane = cellFunction({
   family: "Lifting and hauling",
   summary: "A lift against the crane's own load chart, read at the next larger radius, rigging counted as load.",
   params: {
-    weight: quantity("lb", { says: "static weight of the load", above: 0, max: 1_000_000 }),
+    weight: quantity("lb", {
+      says: "static weight of the load",
+      above: 0,
+      max: 1_000_000,
+      usual: { min: 50, max: 200_000, ask: "is it in pounds?" },
+    }),
     radius: length("ft", {
       says: "from the crane's center of rotation to the load",
       above: 0,

@@ -6,7 +6,12 @@ import { type RowOf, table } from "../declare/table.ts";
 
 const place = (axis: string) =>
   optional(
-    length("ft", { says: `${axis} of the piece's own center of gravity`, min: -1000, max: 1000 }),
+    length("ft", {
+      says: `${axis} of the piece's own center of gravity`,
+      min: -1000,
+      max: 1000,
+      usual: { min: -100, max: 100, ask: "is it in feet?" },
+    }),
     undefined,
     "",
   );

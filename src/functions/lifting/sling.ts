@@ -111,7 +111,7 @@ export const sling = cellFunction({
       says: "from the lowest pick up to the hook, ft",
       min: 0.5,
       max: 300,
-      usual: { min: 2, max: 100, ask: "is it the rise in feet?" },
+      usual: { min: 2, max: 60, ask: "is it the rise in feet?" },
     }),
     hook: optional(
       list(offset("x and y of the hook from the center of gravity"), {

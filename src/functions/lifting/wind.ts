@@ -21,7 +21,12 @@ export const windOnLift = cellFunction({
   summary: "Sideways pull of the wind on a hanging panel, its lean, and the wind to stop lifting at.",
   params: {
     area: quantity("ft2", { says: "area of the panel's face", above: 0, max: 20_000 }),
-    weight: quantity("lb", { says: "static weight of the panel", above: 0, max: 500_000 }),
+    weight: quantity("lb", {
+      says: "static weight of the panel",
+      above: 0,
+      max: 500_000,
+      usual: { min: 50, max: 50_000, ask: "is it in pounds?" },
+    }),
   },
   placed: { liftWindLimit: orElse("lift wind limit") },
   named: { greatestPull: ifGiven("greatest pull", "no greatest pull: only the limit given or published holds") },

@@ -183,7 +183,12 @@ const loadTributary = cellFunction({
   summary: "Line load on a beam or wall from a uniform load and the spans that rest on it.",
   params: {
     load: quantity("psf", { says: "uniform load, uplift below 0", min: -1000, max: 1000 }),
-    span: length("ft", { says: "span on one side", above: 0, max: 500 }),
+    span: length("ft", {
+      says: "span on one side",
+      above: 0,
+      max: 500,
+      usual: { min: 0.5, max: 80, ask: "is it in feet?" },
+    }),
     other: optional(length("ft", { says: "span on the other side", min: 0, max: 500 }), 0, "an outer support"),
     overhang: optional(length("ft", { says: "overhang beyond an outer support", min: 0, max: 100 }), 0, "no overhang"),
   },

@@ -106,7 +106,12 @@ const loadSnowDrift = cellFunction({
   family: "Loads",
   summary: "Snow drift on a lower roof beside a step or wall.",
   params: {
-    step: length("ft", { says: "height of the step", above: 0, max: 200 }),
+    step: length("ft", {
+      says: "height of the step",
+      above: 0,
+      max: 200,
+      usual: { min: 0.5, max: 40, ask: "is it in feet?" },
+    }),
     upper: length("ft", { says: "length of the upper roof away from the step", above: 0, max: 2000 }),
     lower: length("ft", { says: "length of the lower roof away from the step", above: 0, max: 2000 }),
     balanced: optional(

@@ -247,10 +247,18 @@ const windUplift = cellFunction({
       max: 200,
       usual: { min: 0, max: 40, ask: "only weight that is surely there may be counted; is it so heavy?" },
     }),
-    tributary: list(length("ft", { says: "width of roof on the level that a wall line carries", above: 0, max: 500 }), {
-      says: "width of roof on the level that each wall line carries, with its overhang: one or a range",
-      max: 200,
-    }),
+    tributary: list(
+      length("ft", {
+        says: "width of roof on the level that a wall line carries",
+        above: 0,
+        max: 500,
+        usual: { min: 1, max: 60, ask: "is it in feet?" },
+      }),
+      {
+        says: "width of roof on the level that each wall line carries, with its overhang: one or a range",
+        max: 200,
+      },
+    ),
   },
   placed: {
     roofOverhang: orElse("roof overhang"),

@@ -122,6 +122,7 @@ const windTopography = cellFunction({
       says: "distance upwind of the crest to where the ground is at half the height",
       above: 0,
       max: 100000,
+      usual: { min: 10, max: 10000, ask: "is it the length in feet, not the slope?" },
     }),
     distance: length("ft", { says: "distance from the crest to the building, level", min: 0, max: 100000 }),
     side: optional(
@@ -211,8 +212,18 @@ const windArea = cellFunction({
   summary:
     "Effective wind area of a component: its span times its tributary width, or a third of the span if that is wider.",
   params: {
-    span: length("ft", { says: "span of the component", above: 0, max: 200 }),
-    width: length("ft", { says: "width that the component carries", above: 0, max: 200 }),
+    span: length("ft", {
+      says: "span of the component",
+      above: 0,
+      max: 200,
+      usual: { min: 0.5, max: 60, ask: "is it in feet?" },
+    }),
+    width: length("ft", {
+      says: "width that the component carries",
+      above: 0,
+      max: 200,
+      usual: { min: 0.1, max: 40, ask: "is it in feet?" },
+    }),
   },
   returns: quantityOf("ft2", "effective wind area"),
   sources: ["ASCE/SEI 7-10, 7-16, 7-22 section 26.2, effective wind area"],
@@ -241,7 +252,12 @@ const windDebris = cellFunction({
   family: "Wind",
   summary: "Whether a site lies in a wind-borne debris region, where openings need protection.",
   params: {
-    coast: number({ says: "distance from the coastal mean high water line, in miles", min: 0, max: 5000 }),
+    coast: number({
+      says: "distance from the coastal mean high water line, in miles",
+      min: 0,
+      max: 5000,
+      usual: { min: 0, max: 1000, ask: "is it in miles?" },
+    }),
     exposureD: optional(
       flag({ says: "whether Exposure D lies upwind at the water line" }),
       true,

@@ -34,7 +34,7 @@ export const LOAD_TERMS = {
       says: "velocity pressure at the mean roof height, from WIND_PRESSURE of the same edition",
       above: 0,
       max: 500,
-      usual: { min: 5, max: 150, ask: "is it the velocity pressure in psf?" },
+      usual: { min: 5, max: 100, ask: "is it the velocity pressure in psf, or the speed?" },
     }),
     ["qh"],
   ),

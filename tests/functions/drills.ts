@@ -1,0 +1,146 @@
+/** A mistake that people make, as a change to a function's example, and a part of what must be said about it. */
+export interface Drill {
+  readonly fn: string;
+  readonly mistake: string;
+  readonly args: Readonly<Record<string, unknown>>;
+  readonly says: string;
+}
+
+const drill = (fn: string, mistake: string, args: Drill["args"], says: string): Drill => ({ fn, mistake, args, says });
+
+const SLOPE = "it may be degrees";
+
+/** One planted mistake at least for each structural, moisture and lifting function. */
+export const DRILLS: readonly Drill[] = [
+  drill("WIND_KZ", "inches for feet", { height: 600 }, "the Kz tables of ASCE/SEI 7 end there"),
+  drill("WIND_KZ", "an edition that is not held", { asce7Edition: "7-05" }, "one of 7-10, 7-16, 7-22"),
+  drill("WIND_PRESSURE", "an allowable-stress speed of the old map", { windSpeed: 85 }, "allowable"),
+  drill("WIND_PRESSURE", "speed in m/s", { windSpeed: 38 }, "from 40 to 300 mph"),
+  drill("WIND_TOPOGRAPHY", "the slope of the hill for its length", { halfLength: 0.2 }, "not the slope"),
+  drill("WIND_EDGE", "inches for feet", { buildingWidth: 576, buildingLength: 960, meanRoofHeight: 240 }, "60 ft"),
+  drill("WIND_AREA", "inches for feet", { span: 108, width: 24 }, "usual"),
+  drill("WIND_DEBRIS", "feet for miles", { coast: 2640 }, "is it in miles"),
+  drill("WIND_CLADDING", "slope as a number", { roofSlope: 4 }, SLOPE),
+  drill("WIND_CLADDING", "the speed for the pressure", { velocityPressure: 130 }, "usual"),
+  drill("WIND_CLADDING", "a wall zone on a roof", { zone: "5" }, "There is no zone"),
+  drill("WIND_CLADDING_SCHEDULE", "slope as a number", { roofSlope: 4 }, SLOPE),
+  drill("WIND_PARAPET", "inches for feet", { top: 360 }, "at most 100 ft"),
+  drill("WIND_FRAME", "the speed for the pressure", { velocityPressure: 200 }, "usual"),
+  drill("WIND_FRAME", "slope as a number", { roofSlope: 6 }, SLOPE),
+  drill("WIND_BASESHEAR", "the speed for the pressure", { velocityPressure: 115 }, "usual"),
+  drill("WIND_UPLIFT", "the dead load of the whole wall", { dead: 120 }, "usual"),
+  drill("WIND_UPLIFT", "inches for feet", { tributary: [[240]] }, "usual 60"),
+  drill("LOAD_DEAD", "the thickness in mm", { layers: [["gypsum board", 12.5]] }, "in millimeters"),
+  drill("LOAD_LIVE", "slope as a number", { occupancy: "roof", slope: 6 }, SLOPE),
+  drill("LOAD_LIVE", "kPa for psf", { occupancy: "1.9" }, "is it in psf"),
+  drill("LOAD_TRIBUTARY", "inches for feet", { span: 240 }, "usual"),
+  drill("LOAD_SNOW", "slope as a number", { roofSlope: 6 }, SLOPE),
+  drill("LOAD_SNOW", "an allowable map value in the strength edition", { asce7Edition: "7-22" }, "thermal factor"),
+  drill("LOAD_SNOWDRIFT", "inches for feet", { step: 48 }, "usual"),
+  drill(
+    "LOAD_COMBINE",
+    "allowable wind in strength combinations",
+    { designMethod: "strength", windLevel: "allowable" },
+    "allowable",
+  ),
+  drill("WOOD_SECTION", "a metric size without its unit", { section: "38x140" }, "is not sold"),
+  drill("WOOD_VALUES", "a species that is not held", { find: "ash No. 2" }, "No material's name"),
+  drill("WOOD_ADJUSTED", "a duration that is not one", { loadDuration: "gust" }, "one of"),
+  drill("WOOD_SPAN", "spacing in feet", { spacing: 1.33 }, "if ft is meant"),
+  drill("WOOD_SPAN", "a wind load without its level", { loadDuration: "wind" }, "load level is missing"),
+  drill("WOOD_CHECK", "span in inches", { span: 72 }, "60 ft"),
+  drill("WOOD_COLUMN", "length in inches", { length: 144 }, "60 ft"),
+  drill("WOOD_BEAMCOLUMN", "length in inches", { length: 231 }, "60 ft"),
+  drill("PANEL_CHECK", "span in feet", { span: 1 }, "if ft is meant"),
+  drill("PANEL_CHECK", "the grain the wrong way round", { grain: "up" }, "one of"),
+  drill("PANEL_SPAN", "plf for psf", { pressure: 7300 }, "is it psf"),
+  drill("WOOD_MOISTURE", "humidity beyond the table", { humidity: 100 }, "from 5 to 95 %"),
+  drill("WOOD_WEIGHT", "pcf for specific gravity", { gravity: 36 }, "from 0.1 to 1.2"),
+  drill("WOOD_SHRINK", "moisture as a share", { from: 0.3, to: 0.15 }, "The moisture content is 0.3 %"),
+  drill(
+    "FASTENER_WITHDRAWAL",
+    "a number of the size for its diameter",
+    { type: "wood screw", diameter: 10 },
+    "from 0.09 to 1.25 in",
+  ),
+  drill(
+    "FASTENER_LATERAL",
+    "pcf for specific gravity",
+    {
+      members: [
+        ["side", 2.5, 35],
+        ["main", 2, 35],
+      ],
+    },
+    "specific gravity",
+  ),
+  drill("FASTENER_PULLTHROUGH", "mm for inches", { head: 9.5 }, "from 0.2 to 2 in"),
+  drill("FASTENER_COMBINED", "a rise in 12 for the angle", { angle: "6:12" }, "carries a unit"),
+  drill("FASTENER_GROUP", "spacing in feet", { spacing: 0.33 }, "check that the spacing is in inches"),
+  drill("FASTENER_SPACING", "kip for lb", { capacity: 0.386 }, "the least spacing"),
+  drill("FURRING_FASTENERS", "an edition that is not held", { residentialCode: "2024" }, "are not held"),
+  drill("SHEARWALL_UNIT", "shear in kip", { shear: 1.8 }, "usual"),
+  drill("SHEARWALL_OPENINGS", "an edition that is not held", { shearWallStandard: "2021" }, "is not held"),
+  drill("HOLDDOWN_TENSION", "wind without its level", { loadLevel: null }, "load level is missing"),
+  drill("HOLDDOWN_TENSION", "inches for feet", { height: 96, arm: 120 }, "is it in feet"),
+  drill("HOLDDOWN_SCHEDULE", "wind without its level", { loadLevel: null }, "load level is missing"),
+  drill("ANCHOR_SILL", "the shear of the whole wall", { shear: 9000 }, "the least spacing"),
+  drill("ANCHOR_SILL", "wind without its level", { loadDuration: "wind" }, "load level is missing"),
+  drill("ANCHOR_SCHEDULE", "wind without its level", { loadLevel: null }, "load level is missing"),
+  drill("ANCHOR_BOND", "an allowable tension in a strength check", { loadLevel: "allowable" }, "bring it there first"),
+  drill("ANCHOR_BOND", "depth beyond the rod", { depth: 16 }, "20 rod diameters"),
+  drill("PERM_LAYER", "a wood panel without its thickness", { thickness: null }, "has no thickness"),
+  drill("DEW_POINT", "a temperature in C", { temperature: 21 }, "is it in F"),
+  drill("DEW_HUMIDITY", "the wet bulb for the dew point", { dewPoint: "21 C" }, "above the air temperature"),
+  drill("DEW_VAPOR", "humidity beyond saturation", { humidity: 150 }, "at most 100 %"),
+  drill(
+    "DEW_LAYER",
+    "temperatures the wrong way round",
+    { indoorTemperature: "-5 C", outdoorTemperature: "20 C" },
+    "Vapor is driven inward",
+  ),
+  drill("DEW_LAYER", "indoor temperature in C", { indoorTemperature: 20 }, "is it in F"),
+  drill("DEW_PROFILE", "indoor temperature in C", { indoorTemperature: 20 }, "is it in F"),
+  drill("DEW_MONTHS", "no vapor figure", { layers: [["plain layer", 20, "RSI 1", ""]] }, "has no vapor figure"),
+  drill("DEW_WOOD", "no wood in the wall", { layers: [["gypsum board", 0.5]] }, "No layer is of wood"),
+  drill(
+    "TEMPERATURE_FACTOR",
+    "layers from outside to inside",
+    { layers: [["plain part", "", "R 0.96 per"]] },
+    "cannot be read",
+  ),
+  drill(
+    "DEW_OUTSIDESHARE",
+    "no layer marked",
+    {
+      layers: [
+        ["inboard", "", "RSI 3.42"],
+        ["outboard", "", "RSI 1.107"],
+      ],
+    },
+    "air barrier",
+  ),
+  drill("RETARDER_CLASS", "ng for perms", { permeance: 5.7e3 }, "is it in perm"),
+  drill("RETARDER_RULE", "a zone of nowhere", { climateZone: "9" }, "is not a climate zone"),
+  drill("ROOF_UNVENTED", "a zone of nowhere", { climateZone: "9" }, "is not a climate zone"),
+  drill("LIFT_WEIGHT", "inches for feet", { walls: [["south", 480, 120]] }, "in is meant"),
+  drill(
+    "LIFT_CENTROID",
+    "inches for feet",
+    {
+      pieces: [
+        ["4 x 12", 48, "", "", "", "", 0, 120],
+        ["6 x 8", 48, "", "", "", "", 0, 4],
+      ],
+    },
+    "is it in feet",
+  ),
+  drill("LIFT_SLING", "a rise too flat", { rise: 0.8 }, "flatter than 30"),
+  drill("LIFT_SLING", "inches for feet", { rise: 96 }, "in feet"),
+  drill("LIFT_PICKS", "tons for pounds", { weight: 0.002 }, "weight of one foot"),
+  drill("LIFT_CRANE", "beyond the chart", { radius: 50 }, "is not read beyond its rows"),
+  drill("LIFT_CRANE", "tons for pounds", { weight: 2.5 }, "is it in pounds"),
+  drill("LIFT_WIND", "tons for pounds", { weight: 1 }, "is it in pounds"),
+  drill("LIFT_BRACE", "inches for feet", { height: 120 }, "60 ft"),
+  drill("TRUCK_LOADS", "tons for pounds", { truckPayload: 23 }, "the truck takes"),
+];
