@@ -45,9 +45,7 @@ describe.each(DRILLS.map((d) => [`${d.fn}: ${d.mistake}`, d] as const))("%s", (_
 
   test("the basis sheet says it, with the cell", () => {
     const rows = basisSheet(drill).filter((row) => String(row[1]).includes(drill.says));
-    expect(rows.map((row) => row[0])).toEqual([
-      outcome.ok ? "Caution for these cells" : expect.stringMatching(/^Error #/),
-    ]);
+    expect(rows[0]?.[0]).toMatch(outcome.ok ? /^Caution for these cells$/ : /^Error #/);
     expect(rows[0]?.[3]).toBe("Sheet1!B2");
   });
 });
