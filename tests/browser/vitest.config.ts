@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     root: new URL("../..", import.meta.url).pathname,
     include: ["tests/browser/**/*.test.ts"],
+    globalSetup: ["tests/browser/setup.ts"],
     // One browser at a time: the machines that run this have two cores.
     fileParallelism: false,
     testTimeout: 90_000,

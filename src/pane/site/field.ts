@@ -47,7 +47,7 @@ function control(id: string, state: TermState, { changed }: FieldFacts): Templat
   }
   if (choices.length === 0) {
     return html`<input id=${id} type="text" autocomplete="off" spellcheck="false" aria-describedby=${describedBy} aria-invalid=${invalid}
-        .value=${live(state.text)} @change=${(e: Event) => changed((e.target as HTMLInputElement).value)}>
+        .value=${live(state.text)} @input=${(e: Event) => changed((e.target as HTMLInputElement).value)}>
       ${state.unit === "" ? nothing : html`<span class="sw-unit">${state.unit}</span>`}`;
   }
   // What the cell holds is shown even where it is none of the choices.

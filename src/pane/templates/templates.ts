@@ -49,7 +49,7 @@ export class TemplatesView implements View {
       <p class="sw-quiet">${sheets.length === 1 ? "Sheet" : "Sheets"}: ${sheets.map((sheet) => sheet.name).join(", ")}</p>
       <p class="sw-actions">
         <button type="button" aria-label="Insert ${name}" ?disabled=${waits} @click=${() => void this.#insert(name)}>Insert</button>
-        ${file === undefined ? nothing : html`<button type="button" class="sw-plain" aria-label="Save ${name} as .xlsx" ?disabled=${waits} @click=${() => void this.#do(name, () => file(name))}>Save as .xlsx</button>`}
+        ${file === undefined ? nothing : html`<button type="button" class="sw-plain" aria-label="Save as .xlsx: ${name}" ?disabled=${waits} @click=${() => void this.#do(name, () => file(name))}>Save as .xlsx</button>`}
       </p>
       ${this.#busy === name ? html`<p class="sw-quiet" role="status">Working on it …</p>` : nothing}
       ${said === "" ? nothing : html`<p role="status">${said}</p>`}

@@ -48,9 +48,31 @@ export function nameControls(sheet: HTMLElement): void {
     for (const control of sheet.querySelectorAll<HTMLElement>("button, input, a, [role='button']")) {
       giveName(control, nameFor(control));
     }
+    giveRoles(sheet);
   };
   name();
-  new MutationObserver(name).observe(sheet, { childList: true, subtree: true });
+  new MutationObserver(name).observe(sheet, { childList: true, subtree: true, attributeFilter: ["aria-haspopup"] });
+}
+
+/** The engine marks what opens a menu, what is typed in and what slides in words that mean nothing to a screen reader, or leaves the mark off. */
+function giveRoles(sheet: HTMLElement): void {
+  for (const opener of sheet.querySelectorAll("div[aria-haspopup]:not([role]), a[aria-haspopup]:not([role])")) {
+    if (opener.querySelector("button, input, [tabindex]") !== null) {
+      // The control inside it is what the keys reach.
+      for (const mark of ["aria-haspopup", "aria-expanded"]) opener.removeAttribute(mark);
+      continue;
+    }
+    opener.setAttribute("role", "button");
+    if (!opener.hasAttribute("tabindex")) opener.setAttribute("tabindex", "0");
+    giveName(opener, nameFor(opener as HTMLElement));
+  }
+  for (const editor of sheet.querySelectorAll("[contenteditable][aria-label]:not([role])")) {
+    editor.setAttribute("role", "textbox");
+  }
+  for (const unknown of sheet.querySelectorAll("[role='track'], [role='handle']")) unknown.removeAttribute("role");
+  for (const early of sheet.querySelectorAll("[tabindex='1']")) early.setAttribute("tabindex", "0");
+  const places = [...document.querySelectorAll("section[aria-live][aria-label^='Notifications']")];
+  for (const [i, place] of places.entries()) if (i > 0) place.setAttribute("aria-label", `Notifications ${i + 1}`);
 }
 
 function giveName(control: Element, words: string): void {
