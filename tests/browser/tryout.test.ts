@@ -6,37 +6,23 @@ import type { CellFunction } from "../../src/functions/declare/cell-function.ts"
 import { formulaOf } from "../../src/functions/declare/formula.ts";
 import { registry } from "../../src/functions/registry.ts";
 import { demo } from "../../src/templates/demo.ts";
-import { readWorkbook } from "../../src/workbook/file/read.ts";
-import { callsOurs } from "../../src/workbook/formula.ts";
-import { addressText, parseAddress } from "../../src/workbook/host.ts";
-import type { CellAddress } from "../../src/workbook/ledger.ts";
-import { launch, top, webpack } from "./launch.ts";
-import { serve } from "./serve.ts";
+import { addressText } from "../../src/workbook/host.ts";
+import { launch } from "./launch.ts";
+import { type Site, SOON, serveTryOut, TryOut } from "./try-out.ts";
 
-/** The sheet as the page leaves it on the window. */
-interface Sheet {
-  focus(): void;
-  selection(): Promise<CellAddress | undefined>;
-  goTo(address: CellAddress): Promise<void>;
-  valueAt(address: CellAddress): Promise<string | number | boolean | undefined>;
-}
 const search = registry.find((fn) => fn.heavy);
-declare const window: { readonly tryOutSheet: Sheet };
-
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
-let site: Awaited<ReturnType<typeof serve>>;
+let site: Site;
+let sheet: TryOut;
 let page: Page;
-const problems: string[] = [];
-/** Patience with a busy machine. */
-const SOON = { timeout: 30_000 };
 
 beforeAll(async () => {
-  webpack("--env", "tryout");
-  site = await serve(`${top}.cache/tryout`);
+  site = await serveTryOut();
   browser = await launch();
-  page = await open({ colorScheme: "light" });
+  sheet = await TryOut.open(browser, site);
+  page = sheet.page;
 });
 
 afterAll(async () => {
@@ -44,41 +30,13 @@ afterAll(async () => {
   await site?.close();
 });
 
-async function open(options: { colorScheme?: "light" | "dark"; width?: number }): Promise<Page> {
-  const context = await browser.newContext({
-    colorScheme: options.colorScheme ?? "light",
-    viewport: { width: options.width ?? 1400, height: 900 },
-    bypassCSP: false,
-  });
-  const opened = await context.newPage();
-  opened.setDefaultTimeout(30_000);
-  opened.on("pageerror", (error) => problems.push(error.message));
-  opened.on("console", (message) => {
-    if (message.type() === "error") problems.push(message.text());
-  });
-  await context.route("**/*", (route) => {
-    if (new URL(route.request().url()).origin === site.url) return route.continue();
-    problems.push(`asks for ${route.request().url()}`);
-    return route.abort();
-  });
-  await opened.goto(site.url);
-  await opened.waitForSelector("html[data-ready=yes]");
-  return opened;
-}
-
-function at(text: string): CellAddress {
-  const address = parseAddress(text);
-  if (address === undefined) throw new Error(`no address: ${text}`);
-  return address;
-}
-
 /** The first cell of a worksheet of the demo whose formula starts like this. */
-function demoCell(sheet: string, start: string): string {
-  const rows = demo.sheets.find(({ name }) => name === sheet)?.rows ?? [];
+function demoCell(name: string, start: string): string {
+  const rows = demo.sheets.find((one) => one.name === name)?.rows ?? [];
   const found = rows.flatMap((cells, row) =>
-    cells.flatMap((cell, column) => (String(cell?.is).startsWith(start) ? [{ sheet, row, column }] : [])),
+    cells.flatMap((cell, column) => (String(cell?.is).startsWith(start) ? [{ sheet: name, row, column }] : [])),
   )[0];
-  if (found === undefined) throw new Error(`the demo's ${sheet} has no ${start}`);
+  if (found === undefined) throw new Error(`the demo's ${name} has no ${start}`);
   return addressText(found);
 }
 
@@ -94,43 +52,18 @@ function basisCell(term: string): string {
   return `Site!B${rows.findIndex(([cell]) => cell?.is === term) + 1}`;
 }
 
-const select = (where: string) => page.evaluate((a) => window.tryOutSheet.goTo(a), at(where));
-const value = (where: string) => page.evaluate((a) => window.tryOutSheet.valueAt(a), at(where));
-
-/** Selects a cell and lets the keys go there. */
-async function enter(where: string): Promise<void> {
-  await select(where);
-  await page.evaluate(() => window.tryOutSheet.focus());
-}
-
-/** Selects a cell, types as a person does, and leaves the cell. */
-async function type(where: string, text: string): Promise<void> {
-  await enter(where);
-  await page.keyboard.type(text);
-  // The cell is left when the selection stands below it; a list of names that opens late takes the first Enter for itself.
-  const left = async () => addressText((await page.evaluate(() => window.tryOutSheet.selection())) as CellAddress);
-  await expect
-    .poll(async () => {
-      if ((await left()) === where) await page.keyboard.press("Enter");
-      return left();
-    }, SOON)
-    .not.toBe(where);
-}
-
-/** What the pane shows of a cell, once it shows that cell. */
-async function paneOf(where: string): Promise<string> {
-  await select(where);
-  await page.getByRole("tab", { name: "Working" }).click();
-  await page.locator("#pane").getByText(where, { exact: true }).first().waitFor();
-  return (await page.getByRole("tabpanel").textContent()) ?? "";
-}
+const select = (where: string) => sheet.select(where);
+const value = (where: string) => sheet.value(where);
+const enter = (where: string) => sheet.enter(where);
+const type = (where: string, text: string) => sheet.type(where, text);
+const paneOf = (where: string) => sheet.paneOf(where);
 
 describe("the try-out sheet", () => {
   test("opens the demo workbook with numbers in it and without an error", async () => {
     expect(await value(named("VelocityPressure"))).toBeTypeOf("number");
     // The climate of its station is loaded meanwhile.
     await expect.poll(() => value(demoCell("Moisture", "=SILL.DEW_MONTHS(")), SOON).toMatch(/^[a-z]/);
-    expect(problems).toEqual([]);
+    expect(sheet.problems).toEqual([]);
   });
 
   test("a typed formula gets argument help and gives its number", async () => {
@@ -326,93 +259,68 @@ describe("the try-out sheet", () => {
     const signs = page.locator("[data-u-comp=formula-bar] .univer-w-20 > span");
     expect(await signs.count()).toBe(3);
     expect(await signs.nth(2).isVisible()).toBe(false);
-    expect(problems).toEqual([]);
+    expect(sheet.problems).toEqual([]);
   });
 
   test("the page asked for nothing outside and reported no error", () => {
-    expect(problems).toEqual([]);
+    expect(sheet.problems).toEqual([]);
   });
 });
 
 describe("files", () => {
-  let opened: Page;
-  const said = () => opened.locator("#said").textContent();
-  const read = (where: string) => opened.evaluate((a) => window.tryOutSheet.valueAt(a), at(where));
-  const sheetOne = demo.sheets[0]?.name ?? "";
-  const free = `${sheetOne}!Y3`;
-
-  beforeAll(async () => {
-    opened = await open({});
-    opened.on("dialog", (dialog) => dialog.accept());
-  });
-  afterAll(() => opened?.context().close());
-
-  async function typed(where: string, text: string): Promise<void> {
-    await opened.evaluate((a) => window.tryOutSheet.goTo(a), at(where));
-    await opened.evaluate(() => window.tryOutSheet.focus());
-    await opened.keyboard.type(text);
-    await opened.keyboard.press("Enter");
-  }
-
-  test("work is kept as a draft and open again after the page was left", async () => {
-    await typed(free, "9'6");
-    await expect.poll(() => read(free), SOON).toBe("9'6");
-    await opened.waitForTimeout(2500);
-    await opened.reload();
-    await opened.waitForSelector("html[data-ready=yes]");
-    await expect.poll(() => read(free), SOON).toBe("9'6");
-    expect(await said()).toMatch(/^Your work of .* is open again/);
+  test("a file that is none says so, and the work stays", async () => {
+    await type("Site!Y3", "9'6");
+    await page.setInputFiles("#chooser", { name: "a.xlsx", mimeType: "", buffer: Buffer.from("no workbook") });
+    await expect.poll(() => sheet.said(), SOON).toMatch(/The file is no workbook/);
+    expect(await value("Site!Y3")).toBe("9'6");
   });
 
-  test("it is saved as .xlsx, opened again with the same values, and the demo comes back", async () => {
-    const [download] = await Promise.all([opened.waitForEvent("download"), opened.click("#save")]);
-    const bytes = readFileSync(await download.path());
-    const { file } = await readWorkbook(bytes, "saved");
-    expect(file.sheets.map(({ name }) => name)).toEqual(demo.sheets.map(({ name }) => name));
-    await opened.click("#anew");
-    await expect.poll(() => read(free), SOON).toBeUndefined();
-    await opened.setInputFiles("#chooser", { name: "again.xlsx", mimeType: "", buffer: bytes });
-    await expect.poll(said, SOON).toBe("again.xlsx is open.");
-    await expect.poll(() => read(free), SOON).toBe("9'6");
-    for (const [key, cell] of file.sheets[0]?.cells ?? []) {
-      if (cell.formula === undefined || typeof cell.value !== "number") continue;
-      const [row = 0, column = 0] = key.split(",").map(Number);
-      const now = () => opened.evaluate((a) => window.tryOutSheet.valueAt(a), { sheet: sheetOne, row, column });
-      await expect.poll(now, SOON).toBeCloseTo(cell.value, 9);
-    }
-  });
-
-  test("a copy with values only holds none of our formulas", async () => {
-    const [download] = await Promise.all([opened.waitForEvent("download"), opened.click("#values")]);
-    expect(download.suggestedFilename()).toMatch(/\(values only\)\.xlsx$/);
-    const { file } = await readWorkbook(readFileSync(await download.path()), "values");
-    const formulas = file.sheets.flatMap((sheet) => [...sheet.cells.values()].flatMap(({ formula }) => formula ?? []));
-    expect(formulas.filter((formula) => callsOurs(formula))).toEqual([]);
-  });
-
-  test("a file that is none says so and the work stays", async () => {
-    await opened.setInputFiles("#chooser", { name: "a.xlsx", mimeType: "", buffer: Buffer.from("no workbook") });
-    await expect.poll(said, SOON).toMatch(/The file is no workbook/);
-    expect(await read(free)).toBe("9'6");
+  test("the help stands beside the page: the start, and a function's own place", async () => {
+    const [help] = await Promise.all([page.context().waitForEvent("page"), page.locator(".sw-help a").click()]);
+    await help.getByRole("heading", { level: 1 }).waitFor();
+    await help.close();
+    await paneOf(named("VelocityPressure"));
+    const link = await page.locator(".sw-help-link a").first().getAttribute("href");
+    expect(link).toMatch(/^help\/wind\.html#WIND_/);
+    const own = await page.context().newPage();
+    await own.goto(`${site.url}/${link}`);
+    expect(await own.locator(`article[id="${link?.split("#")[1]}"]`).count()).toBe(1);
+    await own.close();
   });
 });
 
-describe.each(["light", "dark"] as const)("%s", (colorScheme) => {
-  let opened: Page;
-  beforeAll(async () => {
-    opened = await open({ colorScheme });
-    await opened.evaluate((a) => window.tryOutSheet.goTo(a), at(named("VelocityPressure")));
-    await opened.evaluate(axe);
-  });
-  afterAll(() => opened?.context().close());
+const WIDE = { width: 1400, height: 900 };
 
-  test.each(["Working", "Cautions", "Functions", "Site"])("%s has no accessibility fault", async (view) => {
-    // The demo has a worksheet called Site too.
-    await opened.locator(`#sw-tab-${view.toLowerCase()}`).click();
-    await opened.locator("[role=tabpanel]:not([hidden]) > *").first().waitFor();
-    const faults = await opened.evaluate(
-      "axe.run('#pane').then((r) => r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))",
-    );
-    expect(faults).toEqual([]);
+/** Settings of one page, since opening another takes longer than all that is looked at; zoomed to 200 % a page has half the room. */
+const SETTINGS: readonly (readonly [string, Parameters<Page["emulateMedia"]>[0], typeof WIDE])[] = [
+  ["light", { colorScheme: "light", forcedColors: "none" }, WIDE],
+  ["dark", { colorScheme: "dark", forcedColors: "none" }, WIDE],
+  ["forced colors", { colorScheme: "light", forcedColors: "active" }, WIDE],
+  ["320 px", { colorScheme: "light", forcedColors: "none" }, { width: 320, height: 700 }],
+  ["zoom 200 %", { colorScheme: "light", forcedColors: "none" }, { width: 700, height: 450 }],
+];
+
+describe("everyone", () => {
+  beforeAll(async () => {
+    await select(named("VelocityPressure"));
+    await page.evaluate(axe);
   });
+
+  test.each(SETTINGS)(
+    "%s: the whole page has no accessibility fault in any view, and nothing sticks out",
+    async (_, media, size) => {
+      await page.emulateMedia(media);
+      await page.setViewportSize(size);
+      for (const view of ["working", "cautions", "functions", "templates", "site"] as const) {
+        await sheet.view(view);
+        const faults = await page.evaluate(
+          "axe.run(document).then((r) => r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', ')))",
+        );
+        expect(faults, view).toEqual([]);
+      }
+      expect(await page.evaluate("document.documentElement.scrollWidth <= innerWidth")).toBe(true);
+    },
+  );
+
+  test("the page asked for nothing outside and reported no error", () => expect(sheet.problems).toEqual([]));
 });
