@@ -4,9 +4,12 @@ import { demo } from "../../src/templates/demo.ts";
 import { templates } from "../../src/templates/index.ts";
 import type { WorkbookTemplate } from "../../src/templates/kit/template.ts";
 import { checkFile } from "../../src/workbook/file/limits.ts";
+import { writeWorkbook } from "../../src/workbook/file/write.ts";
 import { unknownName } from "../../src/workbook/formula.ts";
 import { addressText } from "../../src/workbook/host.ts";
 import { isErrorText } from "../../src/workbook/scan.ts";
+import { readOtherwise } from "../workbook/file/reader.ts";
+import { schemaFaults } from "../workbook/file/schema.ts";
 
 const ASKED = [
   ...["Site basis", "Wind schedule", "Snow and loads", "Panel, column and screw check", "Hold-down schedule"],
@@ -65,13 +68,21 @@ describe.each(templates.map((template) => [template.name, template] as const))("
     }
   });
 
-  test("calculates without an error, and can be written as a file", { timeout: 120_000 }, async () => {
+  test("calculates without an error; its files follow the schema and read as they were written", {
+    timeout: 120_000,
+  }, async () => {
     const workbook = await HeadlessWorkbook.open(template);
     await workbook.arrived();
     const errors = errorsIn(workbook);
-    checkFile(workbook.file("0.0.0"));
+    const file = workbook.file("0.0.0");
+    checkFile(file);
     workbook.dispose();
     expect(errors).toEqual([]);
+    for (const valuesOnly of [false, true]) {
+      const bytes = await writeWorkbook(file, { version: "0.0.0", valuesOnly });
+      expect(schemaFaults(bytes)).toEqual([]);
+      expect(await readOtherwise(bytes, file)).toEqual([]);
+    }
   });
 
   test("keeps tables that spill beside each other: none stands above another or above anything", () => {
