@@ -1,10 +1,12 @@
 import {
   type AirVerdict,
+  againstLimit,
   airAgainstCode,
   airLeakageCfm,
   NATURAL_METHODS,
   naturalCfm,
 } from "../../core/enclosure/loss/air-leakage.ts";
+import { type AirTightness, ach50Of, USUAL_EXPONENT } from "../../core/enclosure/loss/air-tightness.ts";
 import { codeSources } from "../../core/enclosure/loss/energy-code.ts";
 import { NATURAL_RULE } from "../../core/enclosure/tables/air.ts";
 import { CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
@@ -17,6 +19,21 @@ import { shown } from "./shown.ts";
 import { climateZone, countyTerms, mapOf, zoneIfGiven, zoneOf } from "./terms/zone-terms.ts";
 
 const AIR_CAUTION = preliminary("air leakage");
+
+/** What a result in another unit is turned into air changes with. */
+const AREA = { enclosureArea: ifGiven("enclosure area", "wanted only where a result is a flow over it") };
+const TURNED =
+  "Results in other units: definitions, the power law of ASTM E779, and Q = Cd A sqrt(2 dP / rho) for leakage areas (ELA 4 Pa, EqLA 10 Pa with 0.611)";
+
+interface TestArguments {
+  readonly airTightness: AirTightness;
+  readonly houseVolume: number | undefined;
+  readonly enclosureArea: number | undefined;
+}
+
+function houseOf(a: Omit<TestArguments, "airTightness">, exponent = USUAL_EXPONENT) {
+  return { volumeFt3: a.houseVolume, areaFt2: a.enclosureArea, exponent };
+}
 
 const airLeakage = cellFunction({
   name: "AIR_LEAKAGE",
@@ -42,8 +59,9 @@ const airLeakage = cellFunction({
       "flow exponent {}, usual for houses",
     ),
   },
+  named: AREA,
   returns: quantityOf("cfm", "air flow at the pressure; not the natural flow"),
-  sources: ["cfm50 = ACH50 V / 60; Q = C dP^n (ASTM E779)"],
+  sources: ["cfm50 = ACH50 V / 60; Q = C dP^n (ASTM E779)", TURNED],
   cautions: [AIR_CAUTION],
   example: {
     args: { airTightness: 3, houseVolume: 20000 },
@@ -56,7 +74,10 @@ const airLeakage = cellFunction({
     { args: { houseVolume: null }, says: "House volume is missing" },
   ],
   notFor: "Air that comes in under wind and warmth takes AIR_NATURAL; a blower door decides how tight a house is.",
-  run: (a, tape) => airLeakageCfm(a.airTightness, a.houseVolume, a.pressure, a.exponent, tape),
+  run(a, tape) {
+    const ach50 = ach50Of(a.airTightness, houseOf(a, a.exponent), tape);
+    return airLeakageCfm(ach50, a.houseVolume, a.pressure, a.exponent, tape);
+  },
 });
 
 const airNatural = cellFunction({
@@ -83,9 +104,9 @@ const airNatural = cellFunction({
       "ACH50 over a factor by climate, height and shielding",
     ),
   },
-  named: { climateZone: ifGiven("climate zone", "a plain 20 in place of its factor"), ...countyTerms },
+  named: { climateZone: ifGiven("climate zone", "a plain 20 in place of its factor"), ...countyTerms, ...AREA },
   returns: quantityOf("cfm", "natural air flow, the airflow of HEATLOSS"),
-  sources: [`${NATURAL_RULE.clause}; its factors are from memory`],
+  sources: [`${NATURAL_RULE.clause}; its factors are from memory`, TURNED],
   cautions: [AIR_CAUTION],
   example: {
     args: { airTightness: 2.75, houseVolume: 20000, climateZone: "5A" },
@@ -103,7 +124,7 @@ const airNatural = cellFunction({
   run(a, tape) {
     const zone = zoneIfGiven(a, "2021", tape);
     const house = { stories: a.stories, shielding: a.shielding, zone };
-    return naturalCfm(a.airTightness, a.houseVolume, a.method, house, tape);
+    return naturalCfm(ach50Of(a.airTightness, houseOf(a), tape), a.houseVolume, a.method, house, tape);
   },
 });
 
@@ -116,16 +137,22 @@ const verdict = columnsOf<AirVerdict>(
 const airCode = cellFunction({
   name: "AIR_CODE",
   family: "Enclosure",
-  summary: "Air changes at 50 Pa against the greatest that the energy code allows.",
+  summary: "Air changes at 50 Pa against the greatest that the energy code allows, or against a target of one's own.",
   params: {},
   placed: {
     airTightness: needed("air tightness"),
     houseVolume: ifGiven("house volume", "the limit in cfm is not shown"),
   },
-  named: { climateZone, ...countyTerms, energyCode: orElse("energy code") },
+  named: {
+    climateZone,
+    ...countyTerms,
+    energyCode: orElse("energy code"),
+    airTightnessTarget: ifGiven("air tightness target", "the energy code's limit"),
+    ...AREA,
+  },
   oneRow: true,
   returns: verdict.table("one row"),
-  sources: codeSources("ACH50"),
+  sources: [...codeSources("ACH50"), TURNED],
   cautions: [AIR_CAUTION],
   example: {
     args: { airTightness: 2.6, climateZone: "6A", energyCode: "2021" },
@@ -144,10 +171,16 @@ const airCode = cellFunction({
   ],
   notFor: "Programs and states with limits of their own, and rooms tested one by one, go by their own text.",
   run(a, tape) {
+    const ach50 = ach50Of(a.airTightness, houseOf(a), tape);
+    const says = { symbol: "ACH50", rule: "limit, found, verdict" };
+    if (a.airTightnessTarget !== undefined) {
+      const limit = ach50Of(a.airTightnessTarget, houseOf(a), tape);
+      tape?.assume("the target that is given stands in place of the energy code's limit");
+      return shown(verdict, [againstLimit(ach50, limit)], tape, says);
+    }
     const zone = zoneOf(a, mapOf(a.energyCode), tape);
-    const found = airAgainstCode(a.airTightness, a.houseVolume, zone, a.energyCode, tape);
-    const says = { symbol: "ACH50", rule: "limit, found, verdict", clause: CODE_SOURCE[a.energyCode].ACH50 };
-    return shown(verdict, [found], tape, says);
+    const found = airAgainstCode(ach50, a.houseVolume, zone, a.energyCode, tape);
+    return shown(verdict, [found], tape, { ...says, clause: CODE_SOURCE[a.energyCode].ACH50 });
   },
 });
 

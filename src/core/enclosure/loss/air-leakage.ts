@@ -11,10 +11,9 @@ import {
   type Shielding,
 } from "../tables/air.ts";
 import { CODE_SOURCE, type CodeEdition } from "../tables/energy-code.ts";
+import { TEST_PA } from "./air-tightness.ts";
 import { codeValue } from "./energy-code.ts";
 
-/** Pressure of the usual test, Pa. */
-const TEST_PA = 50;
 const MINUTES_AN_HOUR = 60;
 const POWER_LAW = "ASTM E779 power law";
 
@@ -131,5 +130,10 @@ export function airAgainstCode(
     const most = (limit * volumeFt3) / MINUTES_AN_HOUR;
     tape?.step("cfm50 limit", `${plain(limit)} x ${plain(volumeFt3)} / 60`, most, "cfm", CODE_SOURCE[edition].ACH50);
   }
+  return againstLimit(ach50, limit);
+}
+
+/** A test result against a limit, both in air changes an hour at 50 Pa. */
+export function againstLimit(ach50: number, limit: number): AirVerdict {
   return { limit, found: ach50, verdict: ach50 <= limit ? "met" : "not met" };
 }

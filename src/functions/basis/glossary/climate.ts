@@ -1,5 +1,6 @@
 import { choice, humidity, measure, number, temperature } from "../../declare/scalar.ts";
 import { airRows } from "./air-rows.ts";
+import { airTightness } from "./air-tightness.ts";
 import { defaulted, entry } from "./entry.ts";
 import { climateZone } from "./zone.ts";
 
@@ -38,14 +39,16 @@ export const CLIMATE_TERMS = {
     ["moisture load", "indoor moisture class"],
   ),
   "climate zone": entry(climateZone, ["energy code zone"]),
-  "air tightness": entry(
-    measure("1/h", {
-      says: "air changes an hour at 50 Pa",
+  "air tightness": entry(airTightness, ["ACH50", "blower door result"]),
+  "air tightness target": entry(airTightness, ["air leakage target", "blower door target"]),
+  "enclosure area": entry(
+    measure("ft2", {
+      says: "area of walls, roof and floor inside the air barrier",
       above: 0,
-      max: 50,
-      usual: { min: 0.1, max: 20, ask: "is it air changes an hour at 50 Pa?" },
+      max: 1e6,
+      usual: { min: 500, max: 60_000, ask: "is it in square feet, all six sides?" },
     }),
-    ["ACH50", "blower door result"],
+    ["area of the enclosure", "envelope area"],
   ),
   shielding: defaulted(
     choice(["open", "normal", "heavy"], { says: "shielding of the house from the wind" }),
