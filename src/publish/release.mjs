@@ -20,7 +20,7 @@ try {
   await release();
 } catch (error) {
   // A release that failed leaves the version as it was.
-  if (raisedTo !== undefined) PACKAGES.forEach((file, i) => writeFileSync(file, before[i]));
+  if (raisedTo !== undefined) write((text) => text);
   logErrorMessage(error);
   process.exitCode = 1;
 }
@@ -43,7 +43,7 @@ async function release() {
   if (why !== undefined) throw new Error(why);
 
   raisedTo = version;
-  PACKAGES.forEach((file, i) => writeFileSync(file, withVersion(before[i], version)));
+  write((text) => withVersion(text, version));
   if ((await getPackageJsonScript("build")) === undefined) throw new Error("package.json has no script named build.");
   const build = spawnSync("npm", ["run", "build", "--", "--env", `origin=${values.origin}`], {
     cwd: top,
@@ -59,6 +59,11 @@ async function release() {
   console.log(`
 dist/ holds ${manifest.displayName} ${version} (manifest ${manifest.version}).
 Next: npm test, then commit package.json, package-lock.json and src/publish/released.json, tag v${version}, and upload dist/ as DEVELOPERS.md says.`);
+}
+
+/** @param {(text: string) => string} change */
+function write(change) {
+  for (const [i, file] of PACKAGES.entries()) writeFileSync(file, change(before[i]));
 }
 
 function hashOf(text) {
