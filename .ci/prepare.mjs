@@ -45,3 +45,15 @@ export async function browserPath() {
   if (existsSync(chromium.executablePath())) return chromium.executablePath();
   throw new Error("No browser could be installed: set CHROMIUM to the path of a Chromium or Chrome");
 }
+
+/** Path of an office suite that opens workbooks without a screen, installed where the system's packages can be; undefined where there is none. */
+export function officePath() {
+  const places = [process.env.SOFFICE, "/usr/bin/soffice", "/Applications/LibreOffice.app/Contents/MacOS/soffice"];
+  const found = () => places.find((place) => place !== undefined && existsSync(place));
+  if (found() === undefined && process.getuid?.() === 0 && existsSync("/usr/bin/apt-get")) {
+    console.error("No office suite found: installing one for the checks of written files ...");
+    run("apt-get", ["update"]);
+    run("apt-get", ["install", "-y", "--no-install-recommends", "libreoffice-calc-nogui"]);
+  }
+  return found();
+}

@@ -1,10 +1,11 @@
 // The whole test command: set-up, lint, types, unit and published checks, the build, the browser.
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
-import { browserPath, installDependencies, top } from "./prepare.mjs";
+import { browserPath, installDependencies, officePath, top } from "./prepare.mjs";
 
 installDependencies();
-const env = { ...process.env, CHROMIUM: await browserPath() };
+const office = officePath();
+const env = { ...process.env, CHROMIUM: await browserPath(), SOFFICE: office ?? "" };
 const results = `${top}.cache/results`;
 rmSync(results, { recursive: true, force: true });
 mkdirSync(results, { recursive: true });
@@ -14,6 +15,7 @@ const steps = [
   ["types, core", ["tsc", "-p", "src/core"]],
   ["types", ["tsc", "-p", "."]],
   ["unit, property and published checks", vitest("tests/vitest.config.ts", "unit")],
+  ...(office === undefined ? [] : [["files in an office suite", vitest("tests/office/vitest.config.ts", "office")]]),
   ["build", ["webpack", "--mode", "production"]],
   ["browser", vitest("tests/browser/vitest.config.ts", "browser")],
 ];
@@ -41,7 +43,7 @@ for (const [name, command] of steps) {
 
 let passed = 0;
 let failed = 0;
-for (const name of ["unit", "browser"]) {
+for (const name of office === undefined ? ["unit", "browser"] : ["unit", "office", "browser"]) {
   try {
     const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(`${results}/${name}.json`, "utf8"));
     passed += numPassedTests;
@@ -49,6 +51,11 @@ for (const name of ["unit", "browser"]) {
   } catch {
     failed++;
   }
+}
+if (office === undefined) {
+  console.log(
+    "\nNOT RUN: the files in an office suite, since there is none on this machine and none could be installed",
+  );
 }
 console.log(`\n${passed} passed, ${Math.max(failed, broken)} failed`);
 process.exit(broken === 0 && failed === 0 ? 0 : 1);
