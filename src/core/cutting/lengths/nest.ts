@@ -6,7 +6,7 @@ import type { Column } from "../engine/master.ts";
 import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches } from "../engine/sixty-fourths.ts";
 import type { NestOptions, Reached, SheetBound } from "../engine/types.ts";
-import { type LengthGoals, laterGoals } from "./goals.ts";
+import { type LengthGoals, laterGoals } from "./later/goals.ts";
 import { type LengthModel, type LengthStockType, lengthModel } from "./model.ts";
 import { type LengthSearch, searchLengths } from "./search.ts";
 import type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./types.ts";
@@ -38,7 +38,7 @@ export function nestLengths(
   const goals =
     found.plan.columns.every((c) => model.stocks[c.stock]!.index >= 0) && model.total > 0
       ? laterGoals(model, found.plan, later, random)
-      : { columns: found.plan.columns, stockProven: false };
+      : { columns: found.plan.columns, stockProven: false, leftoverProven: false, patternsProven: false };
   const nesting = describe(parts, stocks, options, model, found, goals, effort.cut || later.cut);
   if (tape) recordLengths(nesting, options, tape);
   return nesting;
@@ -107,7 +107,7 @@ function describe(
     count: lengths.length,
     cost: columns.reduce((sum, c) => sum + model.stocks[c.stock]!.price, 0) / COST_SCALE,
     value,
-    reached: reached(lengths, value, options, proven, goals.stockProven, columns, model),
+    reached: reached(lengths, value, options, proven, goals, columns, model),
     bound: whole ? goalValue(stocks, options, found.bound) : 0,
     method: found.method,
     proven,
@@ -122,19 +122,22 @@ function reached(
   value: number,
   options: NestOptions,
   proven: boolean,
-  stockProven: boolean,
+  goals: LengthGoals,
   columns: readonly Column[],
   model: LengthModel,
 ): Reached[] {
   const price = columns.reduce((sum, c) => sum + model.stocks[c.stock]!.price, 0) / COST_SCALE;
-  const best = proven && stockProven;
+  const best = proven && goals.stockProven;
+  // of several stocks others may be as good for the goals before and leave more
+  const single = best && model.stocks.filter((s) => s.index >= 0).length === 1;
+  const leftover = single && goals.leftoverProven;
   const patterns = new Set(columns.map((c) => `${c.stock}:${c.types}:${c.counts}`)).size;
   return [
     { goal: options.goal === "cost" ? "cost" : "count", value, proven },
     ...(options.goal === "cost" ? [] : [{ goal: "price" as const, value: price, proven: best }]),
     { goal: "size of stock", value: lengths.reduce((sum, l) => sum + l.lengthIn, 0), proven: best },
-    { goal: "longest leftover", value: Math.max(0, ...lengths.map((l) => l.restIn)), proven: false },
-    { goal: "patterns", value: patterns, proven: patterns <= 1 },
+    { goal: "longest leftover", value: Math.max(0, ...lengths.map((l) => l.restIn)), proven: leftover },
+    { goal: "patterns", value: patterns, proven: patterns <= 1 || (leftover && goals.patternsProven) },
   ];
 }
 

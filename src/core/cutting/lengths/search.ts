@@ -8,12 +8,12 @@ import { cuttingProblem, type Finish } from "../engine/problem.ts";
 import type { SheetBound } from "../engine/types.ts";
 import { dualFeasibleLengthBound, materialBound } from "./bound.ts";
 import { completeLengths } from "./completion.ts";
-import { coverLengths } from "./cover.ts";
+import { coverLengths } from "./cover/cover.ts";
+import { fallingValues } from "./cover/values.ts";
 import { LengthExchange } from "./exchange.ts";
 import type { LengthModel } from "./model.ts";
 import { LengthPricer } from "./pricing.ts";
 import { type Plan, startLengths } from "./start.ts";
-import { fallingValues } from "./values.ts";
 
 /** Shares of the whole effort for the exchange before the linear problem, after it, and after each dive. */
 const FIRST_EXCHANGE = 0.04;

@@ -1,17 +1,12 @@
-import { at } from "../engine/at.ts";
-import type { Effort } from "../engine/effort.ts";
-import type { Variable } from "../engine/integer/program.ts";
-import { solveInteger } from "../engine/integer/solve.ts";
-import type { Column } from "../engine/master.ts";
+import { at } from "../../engine/at.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { IntegerProgram, Variable } from "../../engine/integer/program.ts";
+import { solveInteger } from "../../engine/integer/solve.ts";
+import type { Column } from "../../engine/master.ts";
+import type { LengthModel } from "../model.ts";
 import { handedDown } from "./handed-down.ts";
-import type { LengthModel } from "./model.ts";
 import type { Values } from "./values.ts";
 import { waysWithin } from "./ways.ts";
-
-/** How much less of the slack is taken when there are too many ways. */
-const NARROWER = 0.6;
-/** Slack for sums of multipliers, as a share of the dearest stock. */
-const SMALL = 1e-9;
 
 /** What the search for a better plan found. */
 export interface Covering {
@@ -29,30 +24,8 @@ export interface Covering {
  * @param most what the plan may cost
  */
 export function coverLengths(model: LengthModel, values: Values, most: number, effort: Effort): Covering {
-  const small = SMALL * Math.max(...model.stocks.map((s) => s.cost));
-  let slack = most - linearBound(model, values) + small;
-  if (slack < 0) return { columns: undefined, bound: most + model.costStep };
-  let gathered = waysWithin(model, values, slack, effort);
-  while (!gathered.whole && slack > small && !effort.over) {
-    slack *= NARROWER;
-    gathered = waysWithin(model, values, slack, effort);
-  }
-  const { ways } = gathered;
-  const variables = [
-    ...ways.map((way) => variableOf(model, way)),
-    ...model.types.map((_, t) => asShorter(model, t)),
-    ...model.stocks.map(
-      (s, k): Variable => ({
-        cost: 0,
-        most: s.limit,
-        rows: [model.types.length + k],
-        entries: [-1],
-        first: true,
-      }),
-    ),
-  ];
-  const totals = [...model.types.map((t) => t.need), ...model.stocks.map(() => 0)];
-  const answer = solveInteger({ totals, variables, costStep: model.costStep }, most, effort);
+  const { ways, whole } = waysWithin(model, [values], most, effort);
+  const answer = solveInteger(coverProgram(model, ways), most, effort);
   const found = answer.counts?.slice(0, ways.length);
   const columns =
     found &&
@@ -61,7 +34,26 @@ export function coverLengths(model: LengthModel, values: Values, most: number, e
       found.flatMap((n, j) => new Array<Column>(n).fill(at(ways, j))),
     );
   const least = columns ? columns.reduce((sum, c) => sum + c.cost, 0) : most + model.costStep;
-  return { columns, bound: answer.complete && gathered.whole ? least : 0 };
+  return { columns, bound: answer.complete && whole ? least : 0 };
+}
+
+/**
+ * The integer program of a cover: variables for the ways first, then for parts that stand for shorter ones, then for the
+ * number of each stock.
+ */
+export function coverProgram(model: LengthModel, ways: readonly Column[]): IntegerProgram {
+  const counted = model.stocks.map(
+    (s, k): Variable => ({ cost: 0, most: s.limit, rows: [model.types.length + k], entries: [-1], first: true }),
+  );
+  return {
+    totals: [...model.types.map((t) => t.need), ...model.stocks.map(() => 0)],
+    variables: [
+      ...ways.map((way) => variableOf(model, way)),
+      ...model.types.map((_, t) => asShorter(model, t)),
+      ...counted,
+    ],
+    costStep: model.costStep,
+  };
 }
 
 /** A way to cut: its parts, and one of its stock. */
@@ -81,7 +73,3 @@ function asShorter(model: LengthModel, t: number): Variable {
   const last = t === model.types.length - 1;
   return { cost: 0, most: model.total ** 2, rows: last ? [t] : [t, t + 1], entries: last ? [-1] : [-1, 1] };
 }
-
-const linearBound = (model: LengthModel, values: Values): number =>
-  model.types.reduce((sum, t, i) => sum + t.need * at(values.parts, i), 0) +
-  model.stocks.reduce((sum, s, i) => sum + s.limit * Math.min(0, at(values.stocks, i)), 0);

@@ -1,10 +1,10 @@
-import { at } from "../engine/at.ts";
-import { ColumnGeneration } from "../engine/column-generation.ts";
-import type { Effort } from "../engine/effort.ts";
-import type { Column } from "../engine/master.ts";
-import { cuttingProblem } from "../engine/problem.ts";
-import type { LengthModel } from "./model.ts";
-import { LengthPricer } from "./pricing.ts";
+import { at } from "../../engine/at.ts";
+import { ColumnGeneration } from "../../engine/column-generation.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Column } from "../../engine/master.ts";
+import { cuttingProblem } from "../../engine/problem.ts";
+import type { LengthModel } from "../model.ts";
+import { LengthPricer } from "../pricing.ts";
 
 /** Multipliers of the linear problem: what a part of each type is worth, and what a length of limited stock saves (0 or less). */
 export interface Values {
@@ -33,3 +33,8 @@ export function fallingValues(model: LengthModel, known: readonly Column[], effo
   for (let t = parts.length - 2; t >= 0; t--) parts[t] = Math.max(at(parts, t), at(parts, t + 1));
   return { parts, stocks: Float64Array.from(limits, (_, s) => Math.min(0, master.stockDual(s))) };
 }
+
+/** The bound of the multipliers: no plan costs less than its parts are worth, less what limited stock saves. */
+export const worthOf = (model: LengthModel, values: Values): number =>
+  model.types.reduce((sum, t, i) => sum + t.need * at(values.parts, i), 0) +
+  model.stocks.reduce((sum, s, i) => sum + s.limit * Math.min(0, at(values.stocks, i)), 0);

@@ -1,25 +1,29 @@
-import type { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
-import type { Column } from "../engine/master.ts";
-import { rankedCosts } from "../engine/ranked.ts";
+import type { Random } from "../../../kit/random.ts";
+import { at } from "../../engine/at.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Column } from "../../engine/master.ts";
+import { rankedCosts } from "../../engine/ranked.ts";
+import type { LengthModel } from "../model.ts";
+import { searchLengths } from "../search.ts";
+import type { Plan } from "../start.ts";
 import { keepOneLong, longestRoom } from "./leftover.ts";
-import type { LengthModel } from "./model.ts";
 import { columnsOf, fewerPatterns, patternsOf } from "./patterns.ts";
-import { searchLengths } from "./search.ts";
-import type { Plan } from "./start.ts";
 
 /** Shares of the effort for the price of the stock, for its size alone, for the longest leftover, and for the patterns. */
 const RANKED = 0.06;
 const BY_SIZE = 0.01;
-const LEFTOVER = 0.04;
-const PATTERNS = 0.015;
-/** A leftover that is shorter by no more than this share is taken to be as good: fewer patterns are worth it. */
-export const AS_LONG = 0.96;
+const LEFTOVER = 0.06;
+const PATTERNS = 0.2;
 
-/** A plan after all goals, and whether its stock is proven to be the best one. */
+/** A plan after all goals, and what is proven of them. */
 export interface LengthGoals {
   readonly columns: readonly Column[];
+  /** no other stock is better */
   readonly stockProven: boolean;
+  /** the same stock leaves nothing longer */
+  readonly leftoverProven: boolean;
+  /** the same stock with this leftover is not cut in fewer ways */
+  readonly patternsProven: boolean;
 }
 
 /**
@@ -33,25 +37,36 @@ export function laterGoals(model: LengthModel, plan: Plan, effort: Effort, rando
     bestStock(model, exactly(model, plan.columns), e, random),
   );
   const one = effort.stage(whole * LEFTOVER, (e) => keepOneLong(model, ranked.columns, e));
-  const keep = Math.ceil(longestRoom(model, one) * AS_LONG);
-  const few = effort.stage(whole * PATTERNS, (e) => fewerPatterns(model, patternsOf(model, one), keep, random, e));
-  return { columns: columnsOf(model, few), stockProven: ranked.stockProven };
+  const few = effort.stage(whole * PATTERNS, (e) =>
+    fewerPatterns(model, patternsOf(model, one.columns), longestRoom(model, one.columns), random, e),
+  );
+  return {
+    columns: columnsOf(model, few.patterns),
+    stockProven: ranked.stockProven,
+    leftoverProven: one.proven,
+    patternsProven: few.proven,
+  };
 }
 
-function bestStock(model: LengthModel, columns: readonly Column[], effort: Effort, random: Random): LengthGoals {
+interface BestStock {
+  readonly columns: readonly Column[];
+  readonly stockProven: boolean;
+}
+
+function bestStock(model: LengthModel, columns: readonly Column[], effort: Effort, random: Random): BestStock {
   const real = model.stocks.filter((s) => s.index >= 0);
   if (real.length < 2) return { columns, stockProven: true };
   const costs = rankedCosts(
     model.stocks,
     columns.map((c) => c.stock),
   );
-  const dear = columns.reduce((sum, c) => sum + costs[c.stock]!, 0) + 1;
+  const dear = columns.reduce((sum, c) => sum + at(costs, c.stock), 0) + 1;
   const ranked: LengthModel = {
     ...model,
-    stocks: model.stocks.map((s, i) => ({ ...s, cost: s.index < 0 ? dear : costs[i]! })),
+    stocks: model.stocks.map((s, i) => ({ ...s, cost: s.index < 0 ? dear : at(costs, i) })),
     costStep: 1,
   };
-  const known = columns.map((c) => ({ ...c, cost: ranked.stocks[c.stock]!.cost }));
+  const known = columns.map((c) => ({ ...c, cost: at(ranked.stocks, c.stock).cost }));
   const found = searchLengths(ranked, effort, random, false, {
     columns: known,
     cost: known.reduce((sum, c) => sum + c.cost, 0),
@@ -59,7 +74,7 @@ function bestStock(model: LengthModel, columns: readonly Column[], effort: Effor
   return {
     columns: exactly(
       model,
-      found.plan.columns.map((c) => ({ ...c, cost: model.stocks[c.stock]!.cost })),
+      found.plan.columns.map((c) => ({ ...c, cost: at(model.stocks, c.stock).cost })),
     ),
     stockProven: found.plan.cost <= found.bound,
   };
@@ -71,15 +86,11 @@ function exactly(model: LengthModel, columns: readonly Column[]): Column[] {
   return columns
     .map((c) => {
       const counts = c.types.map((t, k) => {
-        const n = Math.min(left[t]!, c.counts[k]!);
-        left[t]! -= n;
+        const n = Math.min(at(left, t), at(c.counts, k));
+        left[t] = at(left, t) - n;
         return n;
       });
-      return {
-        ...c,
-        types: c.types.filter((_, k) => counts[k]! > 0),
-        counts: counts.filter((n) => n > 0),
-      };
+      return { ...c, types: c.types.filter((_, k) => at(counts, k) > 0), counts: counts.filter((n) => n > 0) };
     })
     .filter((c) => c.types.length > 0);
 }
