@@ -16,7 +16,7 @@ const common = {
   ],
   assumptions: [
     "Lengths count in whole 1/64 in, parts rounded up and stock down; there is one saw cut between any two pieces.",
-    "Goals in order: the fewest lengths or the least cost, then their price, the size of the stock used, one long leftover (up to 4 % shorter is taken as good), few ways to cut. None is made worse for a later one.",
+    "Goals in order: the fewest lengths or the least cost, then their price, the size of the stock used, one long leftover, few ways to cut. None is made worse for a later one.",
   ],
   heavy: true,
 } as const;
