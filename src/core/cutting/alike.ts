@@ -1,4 +1,4 @@
-import type { LengthNesting, NestedLength } from "./lengths/types.ts";
+import type { LengthNesting, NestedLength } from "./lengths/model/types.ts";
 import type { NestedSheet, SheetNesting } from "./sheets/plan/types.ts";
 
 /** Pieces of stock that are cut alike. */

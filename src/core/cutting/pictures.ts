@@ -1,6 +1,6 @@
 import type { PictureBase } from "../kit/picture.ts";
 import { alikeLengths, alikeSheets } from "./alike.ts";
-import type { LengthNesting } from "./lengths/types.ts";
+import type { LengthNesting } from "./lengths/model/types.ts";
 import type { Cut, SheetNesting } from "./sheets/plan/types.ts";
 
 /** Name of a part and the mark that is written on it. */

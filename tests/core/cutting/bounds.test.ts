@@ -4,8 +4,8 @@ import { BestBound, upToStep } from "../../../src/core/cutting/engine/best-bound
 import { dualFeasible } from "../../../src/core/cutting/engine/dual-feasible.ts";
 import { isShort } from "../../../src/core/cutting/engine/goal-costs.ts";
 import { costUnits, gcd, sizeDown, sizeUp, wholeCount } from "../../../src/core/cutting/engine/sixty-fourths.ts";
-import { dualFeasibleLengthBound, materialBound } from "../../../src/core/cutting/lengths/bound.ts";
-import { lengthModel } from "../../../src/core/cutting/lengths/model.ts";
+import { lengthModel } from "../../../src/core/cutting/lengths/model/model.ts";
+import { dualFeasibleLengthBound, materialBound } from "../../../src/core/cutting/lengths/search/bound.ts";
 import { sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
 import { areaBound, dualFeasibleBound } from "../../../src/core/cutting/sheets/search/area-bound.ts";
 import { BadInput } from "../../../src/core/kit/refusal.ts";

@@ -6,8 +6,8 @@ import { type LengthPart, type LengthStock, nestLengths, nestSheets } from "../.
 import { coverLengths } from "../../../src/core/cutting/lengths/cover/cover.ts";
 import { keepOneLong, longestRoom, roomOf } from "../../../src/core/cutting/lengths/later/leftover.ts";
 import { columnsOf, fewerPatterns, patternsOf } from "../../../src/core/cutting/lengths/later/patterns.ts";
-import { lengthModel } from "../../../src/core/cutting/lengths/model.ts";
-import { lengthColumn } from "../../../src/core/cutting/lengths/pricing.ts";
+import { lengthModel } from "../../../src/core/cutting/lengths/model/model.ts";
+import { lengthColumn } from "../../../src/core/cutting/lengths/model/pricing.ts";
 import { Random } from "../../../src/core/kit/random.ts";
 import { faults } from "./verify.ts";
 import { lengthFaults } from "./verify-lengths.ts";

@@ -7,8 +7,8 @@ import { inverseOf } from "../../../src/core/cutting/engine/inverse.ts";
 import { type Column, Master } from "../../../src/core/cutting/engine/master.ts";
 import { cuttingProblem } from "../../../src/core/cutting/engine/problem.ts";
 import { sortDown } from "../../../src/core/cutting/engine/sort.ts";
-import { lengthModel } from "../../../src/core/cutting/lengths/model.ts";
-import { LengthPricer, lengthColumn } from "../../../src/core/cutting/lengths/pricing.ts";
+import { lengthModel } from "../../../src/core/cutting/lengths/model/model.ts";
+import { LengthPricer, lengthColumn } from "../../../src/core/cutting/lengths/model/pricing.ts";
 
 const CLOSE = 1e-6;
 

@@ -2,8 +2,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { Effort } from "../../../src/core/cutting/engine/effort.ts";
-import { lengthModel } from "../../../src/core/cutting/lengths/model.ts";
-import { searchLengths } from "../../../src/core/cutting/lengths/search.ts";
+import { lengthModel } from "../../../src/core/cutting/lengths/model/model.ts";
+import { searchLengths } from "../../../src/core/cutting/lengths/search/search.ts";
 import { sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
 import { searchSheets } from "../../../src/core/cutting/sheets/search/search.ts";
 import { Random } from "../../../src/core/kit/random.ts";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Effort } from "../../../src/core/cutting/engine/effort.ts";
-import { lengthModel } from "../../../src/core/cutting/lengths/model.ts";
-import { type LengthStep, searchLengths } from "../../../src/core/cutting/lengths/search.ts";
+import { lengthModel } from "../../../src/core/cutting/lengths/model/model.ts";
+import { type LengthStep, searchLengths } from "../../../src/core/cutting/lengths/search/search.ts";
 import { sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
 import { type SheetStep, searchSheets } from "../../../src/core/cutting/sheets/search/search.ts";
 import { Random } from "../../../src/core/kit/random.ts";

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Effort } from "../../../src/core/cutting/engine/effort.ts";
-import { completeLengths } from "../../../src/core/cutting/lengths/completion.ts";
-import { LengthExchange } from "../../../src/core/cutting/lengths/exchange.ts";
-import { type LengthModel, lengthModel } from "../../../src/core/cutting/lengths/model.ts";
-import { LengthPricer, lengthColumn } from "../../../src/core/cutting/lengths/pricing.ts";
-import { longestThatFits, partSets } from "../../../src/core/cutting/lengths/sets.ts";
-import { startLengths } from "../../../src/core/cutting/lengths/start.ts";
+import { type LengthModel, lengthModel } from "../../../src/core/cutting/lengths/model/model.ts";
+import { LengthPricer, lengthColumn } from "../../../src/core/cutting/lengths/model/pricing.ts";
+import { completeLengths } from "../../../src/core/cutting/lengths/search/completion.ts";
+import { LengthExchange } from "../../../src/core/cutting/lengths/search/exchange.ts";
+import { longestThatFits, partSets } from "../../../src/core/cutting/lengths/search/sets.ts";
+import { startLengths } from "../../../src/core/cutting/lengths/search/start.ts";
 import { type SheetModel, sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
 import {
   partsPerSheet,

@@ -1,5 +1,5 @@
 import type { NestOptions } from "../../../src/core/cutting/engine/types.ts";
-import type { LengthNesting, LengthPart, LengthStock } from "../../../src/core/cutting/lengths/types.ts";
+import type { LengthNesting, LengthPart, LengthStock } from "../../../src/core/cutting/lengths/model/types.ts";
 
 const SLACK = 1e-6;
 

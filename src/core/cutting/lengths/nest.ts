@@ -7,9 +7,9 @@ import { recordGoals } from "../engine/record-goals.ts";
 import { COST_SCALE, inches } from "../engine/sixty-fourths.ts";
 import type { NestOptions, Reached, SheetBound } from "../engine/types.ts";
 import { type LengthGoals, laterGoals } from "./later/goals.ts";
-import { type LengthModel, type LengthStockType, lengthModel } from "./model.ts";
-import { type LengthSearch, searchLengths } from "./search.ts";
-import type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./types.ts";
+import { type LengthModel, type LengthStockType, lengthModel } from "./model/model.ts";
+import type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from "./model/types.ts";
+import { type LengthSearch, searchLengths } from "./search/search.ts";
 
 const DEFAULT_SEED = 1961;
 const USUAL_EFFORT = 600_000_000;

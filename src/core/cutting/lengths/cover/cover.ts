@@ -3,7 +3,7 @@ import type { Effort } from "../../engine/effort.ts";
 import type { IntegerProgram, Variable } from "../../engine/integer/program.ts";
 import { solveInteger } from "../../engine/integer/solve.ts";
 import type { Column } from "../../engine/master.ts";
-import type { LengthModel } from "../model.ts";
+import type { LengthModel } from "../model/model.ts";
 import { handedDown } from "./handed-down.ts";
 import type { Values } from "./values.ts";
 import { waysWithin } from "./ways.ts";

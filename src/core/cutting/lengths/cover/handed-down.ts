@@ -1,7 +1,7 @@
 import { at } from "../../engine/at.ts";
 import type { Column } from "../../engine/master.ts";
-import type { LengthModel } from "../model.ts";
-import { lengthColumn } from "../pricing.ts";
+import type { LengthModel } from "../model/model.ts";
+import { lengthColumn } from "../model/pricing.ts";
 
 /**
  * A plan for just the parts from one whose parts are long enough: the places, the longest first, are given to the parts,

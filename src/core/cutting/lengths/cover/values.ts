@@ -3,8 +3,8 @@ import { ColumnGeneration } from "../../engine/column-generation.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import { cuttingProblem } from "../../engine/problem.ts";
-import type { LengthModel } from "../model.ts";
-import { LengthPricer } from "../pricing.ts";
+import type { LengthModel } from "../model/model.ts";
+import { LengthPricer } from "../model/pricing.ts";
 
 /** Multipliers of the linear problem: what a part of each type is worth, and what a length of limited stock saves (0 or less). */
 export interface Values {

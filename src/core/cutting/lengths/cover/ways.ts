@@ -1,8 +1,8 @@
 import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
-import type { LengthModel } from "../model.ts";
-import { lengthColumn } from "../pricing.ts";
+import type { LengthModel } from "../model/model.ts";
+import { lengthColumn } from "../model/pricing.ts";
 import { type Values, worthOf } from "./values.ts";
 
 /** Ways to cut one length that are gathered at most, and steps of the search for them. */

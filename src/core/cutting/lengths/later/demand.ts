@@ -1,5 +1,5 @@
 import { at, whole } from "../../engine/at.ts";
-import type { LengthModel } from "../model.ts";
+import type { LengthModel } from "../model/model.ts";
 
 /** Entries of a table of fills; where it would be larger, nothing is foreseen. */
 const MOST_ENTRIES = 2_000_000;

@@ -3,9 +3,9 @@ import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import { rankedCosts } from "../../engine/ranked.ts";
-import type { LengthModel } from "../model.ts";
-import { searchLengths } from "../search.ts";
-import type { Plan } from "../start.ts";
+import type { LengthModel } from "../model/model.ts";
+import { searchLengths } from "../search/search.ts";
+import type { Plan } from "../search/start.ts";
 import { keepOneLong, longestRoom } from "./leftover.ts";
 import { columnsOf, fewerPatterns, patternsOf } from "./patterns.ts";
 

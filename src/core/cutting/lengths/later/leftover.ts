@@ -7,8 +7,8 @@ import { coverProgram } from "../cover/cover.ts";
 import { handedDown } from "../cover/handed-down.ts";
 import { fallingValues, type Values, worthOf } from "../cover/values.ts";
 import { waysWithin } from "../cover/ways.ts";
-import type { LengthModel } from "../model.ts";
-import { lengthColumn } from "../pricing.ts";
+import type { LengthModel } from "../model/model.ts";
+import { lengthColumn } from "../model/pricing.ts";
 
 /** Shares of what the last length holds beyond the bound that are tried as goals, one after the other. */
 const GOALS: readonly number[] = [0.02, 0.1, 0.3, 0.6, 1];

@@ -1,6 +1,6 @@
-import type { Effort } from "../engine/effort.ts";
-import type { Column } from "../engine/master.ts";
-import type { Priced, PriceRequest, Pricer } from "../engine/problem.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Column } from "../../engine/master.ts";
+import type { Priced, PriceRequest, Pricer } from "../../engine/problem.ts";
 import type { LengthModel } from "./model.ts";
 
 /** Branch and bound gives up after so many steps and leaves it to dynamic programming. */

@@ -1,7 +1,7 @@
-import type { Effort } from "../engine/effort.ts";
-import type { Column } from "../engine/master.ts";
-import type { LengthModel } from "./model.ts";
-import { lengthColumn } from "./pricing.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Column } from "../../engine/master.ts";
+import type { LengthModel } from "../model/model.ts";
+import { lengthColumn } from "../model/pricing.ts";
 
 /** Steps before a search gives up, unless the caller sets them. */
 const MOST_STEPS = 40_000;

@@ -1,7 +1,7 @@
-import { BadInput } from "../../kit/refusal.ts";
-import { byText, goalCosts, priceUnits } from "../engine/goal-costs.ts";
-import { gcd, sizeDown, sizeUp, wholeCount } from "../engine/sixty-fourths.ts";
-import type { NestOptions } from "../engine/types.ts";
+import { BadInput } from "../../../kit/refusal.ts";
+import { byText, goalCosts, priceUnits } from "../../engine/goal-costs.ts";
+import { gcd, sizeDown, sizeUp, wholeCount } from "../../engine/sixty-fourths.ts";
+import type { NestOptions } from "../../engine/types.ts";
 import type { LengthPart, LengthStock } from "./types.ts";
 
 export interface LengthType {

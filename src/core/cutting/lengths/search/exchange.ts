@@ -1,9 +1,9 @@
-import type { Random } from "../../kit/random.ts";
-import type { Effort } from "../engine/effort.ts";
-import type { Column } from "../engine/master.ts";
+import type { Random } from "../../../kit/random.ts";
+import type { Effort } from "../../engine/effort.ts";
+import type { Column } from "../../engine/master.ts";
+import type { LengthModel } from "../model/model.ts";
+import { lengthColumn } from "../model/pricing.ts";
 import { completeLengths } from "./completion.ts";
-import type { LengthModel } from "./model.ts";
-import { lengthColumn } from "./pricing.ts";
 import { longestThatFits, partSets } from "./sets.ts";
 
 /** Lengths that are not filled with the others: what the others leave over must go into these at the end. */

@@ -1,18 +1,18 @@
-import type { Random } from "../../kit/random.ts";
-import { BestBound } from "../engine/best-bound.ts";
-import { ColumnGeneration } from "../engine/column-generation.ts";
-import type { Effort } from "../engine/effort.ts";
-import { isShort } from "../engine/goal-costs.ts";
-import type { Column } from "../engine/master.ts";
-import { cuttingProblem, type Finish } from "../engine/problem.ts";
-import type { SheetBound } from "../engine/types.ts";
+import type { Random } from "../../../kit/random.ts";
+import { BestBound } from "../../engine/best-bound.ts";
+import { ColumnGeneration } from "../../engine/column-generation.ts";
+import type { Effort } from "../../engine/effort.ts";
+import { isShort } from "../../engine/goal-costs.ts";
+import type { Column } from "../../engine/master.ts";
+import { cuttingProblem, type Finish } from "../../engine/problem.ts";
+import type { SheetBound } from "../../engine/types.ts";
+import { coverLengths } from "../cover/cover.ts";
+import { fallingValues } from "../cover/values.ts";
+import type { LengthModel } from "../model/model.ts";
+import { LengthPricer } from "../model/pricing.ts";
 import { dualFeasibleLengthBound, materialBound } from "./bound.ts";
 import { completeLengths } from "./completion.ts";
-import { coverLengths } from "./cover/cover.ts";
-import { fallingValues } from "./cover/values.ts";
 import { LengthExchange } from "./exchange.ts";
-import type { LengthModel } from "./model.ts";
-import { LengthPricer } from "./pricing.ts";
 import { type Plan, startLengths } from "./start.ts";
 
 /** Shares of the whole effort for the exchange before the linear problem, after it, and after each dive. */

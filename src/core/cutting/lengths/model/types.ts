@@ -1,4 +1,4 @@
-import type { Reached, SheetBound, Unplaced } from "../engine/types.ts";
+import type { Reached, SheetBound, Unplaced } from "../../engine/types.ts";
 
 /** Lengths in, cutting plan out: the types of one-dimensional cutting. Sizes in inches. */
 

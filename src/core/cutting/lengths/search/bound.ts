@@ -1,6 +1,6 @@
-import { upToStep } from "../engine/best-bound.ts";
-import { dualFeasible } from "../engine/dual-feasible.ts";
-import type { LengthModel } from "./model.ts";
+import { upToStep } from "../../engine/best-bound.ts";
+import { dualFeasible } from "../../engine/dual-feasible.ts";
+import type { LengthModel } from "../model/model.ts";
 
 /** Length of the parts shared out to the stock of the least cost for its length. */
 export function materialBound(model: LengthModel): number {
