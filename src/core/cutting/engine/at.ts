@@ -26,3 +26,10 @@ export function whole(list: Int32Array, index: number): number {
   if (entry === undefined) throw new EmptyPlace(index, list.length);
   return entry;
 }
+
+/** As `real`, for lists of plain numbers. */
+export function listed(list: readonly number[], index: number): number {
+  const entry = list[index];
+  if (entry === undefined) throw new EmptyPlace(index, list.length);
+  return entry;
+}

@@ -1,4 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import { rankedCosts } from "../../engine/ranked.ts";
 import type { Layout, Packing } from "../plan/layout.ts";
@@ -41,10 +42,10 @@ function bestStock(model: SheetModel, packing: Packing, effort: Effort, random: 
     model.stocks.map((s) => ({ ...s, size: s.w * s.h })),
     layouts.map((l) => l.stock),
   );
-  const cost = layouts.reduce((sum, l) => sum + costs[l.stock]!, 0);
+  const cost = layouts.reduce((sum, l) => sum + at(costs, l.stock), 0);
   const ranked: SheetModel = {
     ...model,
-    stocks: model.stocks.map((s, i) => ({ ...s, cost: s.index < 0 ? cost + 1 : costs[i]! })),
+    stocks: model.stocks.map((s, i) => ({ ...s, cost: s.index < 0 ? cost + 1 : at(costs, i) })),
     costStep: 1,
   };
   if (planWithin(ranked, cost - 1) === false) return { layouts, stockProven: true };

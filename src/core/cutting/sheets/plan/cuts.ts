@@ -1,3 +1,4 @@
+import { at } from "../../engine/at.ts";
 import type { Cut } from "./types.ts";
 
 /** A rectangle of the inflated sheet, sixty-fourths of an inch; a part takes its kerf with it, right and above. */
@@ -82,9 +83,9 @@ function sawn(boxes: readonly Box[], w: number, h: number, first: Direction): Cu
     const stage = piece.stage + 1;
     const pieces = split(boxes, piece, direction, (line) => lines.push({ ...line, direction, stage }), lines.length);
     if (lines.length === before) {
-      const only = piece.parts[0]!;
-      const whole = boxes[only]!.w === piece.w && boxes[only]!.h === piece.h;
-      if (whole) freed.push({ box: only, cut: piece.cut, stage: piece.stage });
+      const only = at(piece.parts, 0);
+      const isPart = at(boxes, only).w === piece.w && at(boxes, only).h === piece.h;
+      if (isPart) freed.push({ box: only, cut: piece.cut, stage: piece.stage });
       else saw(piece, other(direction), turned);
       return;
     }
@@ -113,7 +114,7 @@ function split(
   const [from, to] = across ? [piece.y, piece.y + piece.h] : [piece.x, piece.x + piece.w];
   const spans = piece.parts
     .map((part) => {
-      const b = boxes[part]!;
+      const b = at(boxes, part);
       return across ? { part, low: b.x, high: b.x + b.w } : { part, low: b.y, high: b.y + b.h };
     })
     .sort((a, b) => a.low - b.low || a.part - b.part);

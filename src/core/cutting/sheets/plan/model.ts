@@ -1,4 +1,5 @@
 import { BadInput } from "../../../kit/refusal.ts";
+import { at } from "../../engine/at.ts";
 import { byText, goalCosts, priceUnits } from "../../engine/goal-costs.ts";
 import { gcd, sizeDown, sizeUp, wholeCount } from "../../engine/sixty-fourths.ts";
 import type { NestOptions } from "../../engine/types.ts";
@@ -78,14 +79,14 @@ function mergeTypes(parts: readonly SheetPart[], sized: readonly Sized[]): PartT
     else groups.set(key, [p]);
   }
   const types = [...groups.values()].map((group) => {
-    const first = group[0]!;
+    const first = at(group, 0);
     return {
       w: first.w,
       h: first.h,
       turns: first.turns,
       need: group.reduce((sum, p) => sum + p.quantity, 0),
       area: first.w * first.h,
-      members: group.sort((a, b) => byText(parts[a.part]!.id, parts[b.part]!.id) || a.part - b.part),
+      members: group.sort((a, b) => byText(at(parts, a.part).id, at(parts, b.part).id) || a.part - b.part),
     };
   });
   return types.sort((a, b) => b.area - a.area || b.w - a.w || b.h - a.h || Number(a.turns) - Number(b.turns));
@@ -104,11 +105,11 @@ export function sheetModel(
   const total = parts.reduce((sum, p) => sum + wholeCount(`The quantity of ${p.id}`, p.quantity, 0), 0);
   const trims = stocks.map((s) => sizeUp(`The trim of ${s.id}`, s.trimIn ?? options.trimIn, 0));
   const sheets = stocks.map((s, index) => ({
-    w: sizeDown(`The length of stock ${s.id}`, s.lengthIn) - 2 * trims[index]! + kerf,
-    h: sizeDown(`The width of stock ${s.id}`, s.widthIn) - 2 * trims[index]! + kerf,
-    cost: goal[index]!,
-    price: prices[index]!,
-    trim: trims[index]!,
+    w: sizeDown(`The length of stock ${s.id}`, s.lengthIn) - 2 * at(trims, index) + kerf,
+    h: sizeDown(`The width of stock ${s.id}`, s.widthIn) - 2 * at(trims, index) + kerf,
+    cost: at(goal, index),
+    price: at(prices, index),
+    trim: at(trims, index),
     limit: Math.min(total, s.quantity === null ? total : wholeCount(`The quantity of stock ${s.id}`, s.quantity, 0)),
     index,
   }));
@@ -122,7 +123,7 @@ export function sheetModel(
     }))
     .filter((p) => p.quantity > 0);
   const usable = sheets.filter((s) => s.limit > 0 && s.w > kerf && s.h > kerf && sized.some((p) => fits(p, s)));
-  const misfits = sized.filter((p) => !usable.some((s) => fits(p, s))).map((p) => parts[p.part]!.id);
+  const misfits = sized.filter((p) => !usable.some((s) => fits(p, s))).map((p) => at(parts, p.part).id);
   if (misfits.length > 0) {
     throw new BadInput(
       `${[...new Set(misfits)].sort(byText).join(", ")} fit${misfits.length === 1 ? "s" : ""} no stock`,
@@ -144,7 +145,7 @@ export function sheetModel(
         b.w - a.w ||
         a.cost - b.cost ||
         a.limit - b.limit ||
-        byText(stocks[a.index]!.id, stocks[b.index]!.id),
+        byText(at(stocks, a.index).id, at(stocks, b.index).id),
     );
   return {
     types,

@@ -1,3 +1,4 @@
+import { at, real } from "../../engine/at.ts";
 import { upToStep } from "../../engine/best-bound.ts";
 import { dualFeasible } from "../../engine/dual-feasible.ts";
 import type { SheetModel } from "../plan/model.ts";
@@ -18,7 +19,7 @@ export function areaBound(model: SheetModel): number {
 /** Pairs of dual-feasible functions, one for the widths and one for the heights; for one stock without end. */
 export function dualFeasibleBound(model: SheetModel): number {
   if (model.stocks.length !== 1 || model.types.length === 0) return 0;
-  const stock = model.stocks[0]!;
+  const stock = at(model.stocks, 0);
   const anyTurn = model.types.some((t) => t.turns);
   if (anyTurn && stock.w === stock.h) return upToStep(squareTurning(model, stock.w) * stock.cost, model.costStep);
   const n = model.types.length;
@@ -32,9 +33,9 @@ export function dualFeasibleBound(model: SheetModel): number {
     for (const g of gs) {
       let sum = 0;
       for (let i = 0; i < n; i++) {
-        const t = model.types[i]!;
-        let v = f[i * per]! * g[i * per]!;
-        if (t.turns) v = Math.min(v, f[i * per + 1]! * g[i * per + 1]!);
+        const t = at(model.types, i);
+        let v = real(f, i * per) * real(g, i * per);
+        if (t.turns) v = Math.min(v, real(f, i * per + 1) * real(g, i * per + 1));
         sum += t.need * v;
       }
       if (sum > best) best = sum;
@@ -50,11 +51,11 @@ function squareTurning(model: SheetModel, side: number): number {
   let best = 0;
   for (let a = 0; a < fs.length; a++) {
     for (let b = a; b < fs.length; b++) {
-      const f = fs[a]!;
-      const g = fs[b]!;
+      const f = at(fs, a);
+      const g = at(fs, b);
       let sum = 0;
       for (let i = 0; i < model.types.length; i++) {
-        sum += model.types[i]!.need * (f[2 * i]! * g[2 * i + 1]! + f[2 * i + 1]! * g[2 * i]!);
+        sum += at(model.types, i).need * (real(f, 2 * i) * real(g, 2 * i + 1) + real(f, 2 * i + 1) * real(g, 2 * i));
       }
       if (sum > best) best = sum;
     }
@@ -65,6 +66,6 @@ function squareTurning(model: SheetModel, side: number): number {
 /** Each size as often as its parts are needed, ascending. */
 function repeated(model: SheetModel, sizes: readonly number[], per: number): Float64Array {
   return Float64Array.from(
-    sizes.flatMap((x, i) => new Array<number>(model.types[Math.floor(i / per)]!.need).fill(x)),
+    sizes.flatMap((x, i) => new Array<number>(at(model.types, Math.floor(i / per)).need).fill(x)),
   ).sort();
 }

@@ -1,4 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
+import { at, listed, real, whole } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Layout, Placed } from "../plan/layout.ts";
 import type { SheetModel } from "../plan/model.ts";
@@ -30,6 +31,9 @@ interface State {
   readonly placed: Placed & { sheet: number };
 }
 
+/** Place, width and height. */
+type Rectangle = readonly [x: number, y: number, w: number, h: number];
+
 /** A step not yet taken. */
 interface Move {
   readonly from: State;
@@ -46,25 +50,27 @@ interface Move {
  * go on, those with the large parts done preferred. What wastes more than the sheets can spare is dropped.
  */
 export class BeamSearch {
-  private readonly model: SheetModel;
-  private readonly w: Int32Array;
-  private readonly h: Int32Array;
-  private readonly area: Float64Array;
-  private readonly largest: number;
+  readonly #model: SheetModel;
+  readonly #w: Int32Array;
+  readonly #h: Int32Array;
+  readonly #turns: Int32Array;
+  readonly #area: Float64Array;
+  readonly #largest: number;
   /** plans kept at one stage of the next beam */
   width = FIRST_WIDTH;
-  private plan: readonly number[] = [];
-  private spare = 0;
-  private bias = 0;
+  #plan: readonly number[] = [];
+  #spare = 0;
+  #bias = 0;
   /** whether the present beam has left out anything */
   narrow = false;
 
   constructor(model: SheetModel) {
-    this.model = model;
-    this.w = Int32Array.from(model.types, (t) => t.w);
-    this.h = Int32Array.from(model.types, (t) => t.h);
-    this.area = Float64Array.from(model.types, (t) => t.area);
-    this.largest = Math.max(...this.area);
+    this.#model = model;
+    this.#w = Int32Array.from(model.types, (t) => t.w);
+    this.#h = Int32Array.from(model.types, (t) => t.h);
+    this.#turns = Int32Array.from(model.types, (t) => Number(t.turns));
+    this.#area = Float64Array.from(model.types, (t) => t.area);
+    this.#largest = Math.max(...this.#area);
   }
 
   /**
@@ -78,16 +84,16 @@ export class BeamSearch {
     effort: Effort,
     beams = Number.POSITIVE_INFINITY,
   ): Layout[] | undefined {
-    const { model } = this;
-    const room = plan.reduce((sum, s) => sum + model.stocks[s]!.w * model.stocks[s]!.h, 0);
-    this.plan = plan;
-    this.spare = room - model.types.reduce((sum, t) => sum + t.need * t.area, 0);
+    const model = this.#model;
+    const room = plan.reduce((sum, s) => sum + at(model.stocks, s).w * at(model.stocks, s).h, 0);
+    this.#plan = plan;
+    this.#spare = room - model.types.reduce((sum, t) => sum + t.need * t.area, 0);
     this.narrow = false;
-    if (this.spare < 0) return undefined;
+    if (this.#spare < 0) return undefined;
     for (let n = 0; n < beams && !effort.over; n++) {
-      this.bias = random.unit() * MOST_BIAS;
-      const end = this.run(this.width, room / plan.length / BUCKETS_PER_SHEET, effort);
-      if (end) return this.layouts(end);
+      this.#bias = random.unit() * MOST_BIAS;
+      const end = this.#run(this.width, room / plan.length / BUCKETS_PER_SHEET, effort);
+      if (end) return this.#layouts(end);
       // what has seen every plan finds no other when it is wider
       if (!this.narrow) return undefined;
       if (!effort.over) this.width = Math.min(MOST_WIDTH, Math.ceil(this.width * 1.6));
@@ -95,12 +101,13 @@ export class BeamSearch {
     return undefined;
   }
 
-  private run(width: number, step: number, effort: Effort): State | undefined {
-    const { model, plan } = this;
+  #run(width: number, step: number, effort: Effort): State | undefined {
+    const model = this.#model;
+    const plan = this.#plan;
     this.narrow = false;
-    effort.spend(STATE_STEPS + STEPS_PER_TYPE * this.w.length);
+    effort.spend(STATE_STEPS + STEPS_PER_TYPE * this.#w.length);
     const buckets: (Move[] | undefined)[] = [];
-    const first = model.stocks[plan[0]!]!;
+    const first = at(model.stocks, at(plan, 0));
     const root: State = {
       left: Uint16Array.from(model.types, (t) => t.need),
       free: [0, 0, first.w, first.h],
@@ -112,7 +119,7 @@ export class BeamSearch {
       before: undefined,
       placed: { type: -1, x: 0, y: 0, turned: false, sheet: -1 },
     };
-    this.expand(root, 0, step, buckets);
+    this.#expand(root, 0, step, buckets);
     for (let b = 1; b < buckets.length; b++) {
       const moves = buckets[b];
       buckets[b] = undefined;
@@ -125,15 +132,15 @@ export class BeamSearch {
           this.narrow = true;
           break;
         }
-        const state = this.take(move);
-        effort.spend(STATE_STEPS + STEPS_PER_TYPE * this.w.length);
+        const state = this.#take(move);
+        effort.spend(STATE_STEPS + STEPS_PER_TYPE * this.#w.length);
         if (!state) continue;
         if (state.parts === 0) return state;
-        const key = this.signature(state);
+        const key = this.#signature(state);
         if (seen.has(key)) continue;
         seen.add(key);
         kept++;
-        this.expand(state, b, step, buckets);
+        this.#expand(state, b, step, buckets);
       }
       if (effort.over) return undefined;
     }
@@ -141,50 +148,52 @@ export class BeamSearch {
   }
 
   /** All parts and cuts for the next free rectangle; the best few go into the buckets of what they use up. */
-  private expand(state: State, bucket: number, step: number, buckets: (Move[] | undefined)[]): void {
-    const { w, h, area, model } = this;
+  #expand(state: State, bucket: number, step: number, buckets: (Move[] | undefined)[]): void {
+    const w = this.#w;
+    const h = this.#h;
+    const area = this.#area;
     const n = state.free.length;
-    const rw = state.free[n - 2]!;
-    const rh = state.free[n - 1]!;
+    const rw = listed(state.free, n - 2);
+    const rh = listed(state.free, n - 1);
     const { left } = state;
     let leastW = Number.POSITIVE_INFINITY;
     let leastH = Number.POSITIVE_INFINITY;
     for (let t = 0; t < left.length; t++) {
       if (left[t] === 0) continue;
-      const turns = model.types[t]!.turns;
-      const a = turns && h[t]! < w[t]! ? h[t]! : w[t]!;
-      const b = turns && w[t]! < h[t]! ? w[t]! : h[t]!;
+      const turns = whole(this.#turns, t) === 1;
+      const a = turns && whole(h, t) < whole(w, t) ? whole(h, t) : whole(w, t);
+      const b = turns && whole(w, t) < whole(h, t) ? whole(w, t) : whole(h, t);
       if (a < leastW) leastW = a;
       if (b < leastH) leastH = b;
     }
     const best: Move[] = [];
     for (let t = 0; t < left.length; t++) {
       if (left[t] === 0) continue;
-      for (let turn = 0; turn <= Number(model.types[t]!.turns); turn++) {
-        const dw = rw - (turn ? h[t]! : w[t]!);
-        const dh = rh - (turn ? w[t]! : h[t]!);
+      for (let turn = 0; turn <= whole(this.#turns, t); turn++) {
+        const dw = rw - (turn ? whole(h, t) : whole(w, t));
+        const dh = rh - (turn ? whole(w, t) : whole(h, t));
         if (dw < 0 || dh < 0) continue;
-        const bulk = (this.bias * area[t]! * area[t]!) / this.largest;
-        const base = state.waste - this.bias * state.bulk - bulk;
+        const bulk = (this.#bias * real(area, t) * real(area, t)) / this.#largest;
+        const base = state.waste - this.#bias * state.bulk - bulk;
         for (let cut = 0; cut < 2; cut++) {
           if (cut === 1 && (dw === 0 || dh === 0)) break;
           const across = cut === 0;
           let lost = 0;
           if (dw > 0 && dw < leastW) lost += dw * (across ? rh : rh - dh);
           if (dh > 0 && dh < leastH) lost += dh * (across ? rw - dw : rw);
-          if (state.waste + lost > this.spare) continue;
+          if (state.waste + lost > this.#spare) continue;
           const guide = base + lost;
           if (best.length === BRANCHES) this.narrow = true;
-          if (best.length === BRANCHES && guide >= best[BRANCHES - 1]!.guide) continue;
-          let at = best.length;
-          while (at > 0 && best[at - 1]!.guide > guide) at--;
-          best.splice(at, 0, { from: state, type: t, turned: turn === 1, across, guide });
+          if (best.length === BRANCHES && guide >= at(best, BRANCHES - 1).guide) continue;
+          let place = best.length;
+          while (place > 0 && at(best, place - 1).guide > guide) place--;
+          best.splice(place, 0, { from: state, type: t, turned: turn === 1, across, guide });
           if (best.length > BRANCHES) best.pop();
         }
       }
     }
     for (const move of best) {
-      const used = state.filled + area[move.type]! + state.waste;
+      const used = state.filled + real(area, move.type) + state.waste;
       const b = Math.max(bucket + 1, Math.floor(used / step));
       const list = buckets[b];
       if (list) list.push(move);
@@ -193,38 +202,41 @@ export class BeamSearch {
   }
 
   /** Does a step, and gives up the free rectangles that no part left fits; undefined when too much is wasted. */
-  private take(move: Move): State | undefined {
-    const { w, h, model, plan } = this;
+  #take(move: Move): State | undefined {
+    const w = this.#w;
+    const h = this.#h;
+    const model = this.#model;
+    const plan = this.#plan;
     const { from, type, turned, across } = move;
     const n = from.free.length;
-    const x = from.free[n - 4]!;
-    const y = from.free[n - 3]!;
-    const rw = from.free[n - 2]!;
-    const rh = from.free[n - 1]!;
-    const pw = turned ? h[type]! : w[type]!;
-    const ph = turned ? w[type]! : h[type]!;
+    const x = listed(from.free, n - 4);
+    const y = listed(from.free, n - 3);
+    const rw = listed(from.free, n - 2);
+    const rh = listed(from.free, n - 1);
+    const pw = turned ? whole(h, type) : whole(w, type);
+    const ph = turned ? whole(w, type) : whole(h, type);
     const left = from.left.slice();
-    left[type]!--;
+    left[type] = (left[type] ?? 0) - 1;
     const parts = from.parts - 1;
-    const beside = across ? [x + pw, y, rw - pw, rh] : [x + pw, y, rw - pw, ph];
-    const above = across ? [x, y + ph, pw, rh - ph] : [x, y + ph, rw, rh - ph];
+    const beside: Rectangle = across ? [x + pw, y, rw - pw, rh] : [x + pw, y, rw - pw, ph];
+    const above: Rectangle = across ? [x, y + ph, pw, rh - ph] : [x, y + ph, rw, rh - ph];
     const free: number[] = [];
-    for (let i = 0; i < n - 4; i++) free.push(from.free[i]!);
-    const sides = beside[2]! * beside[3]! < above[2]! * above[3]! ? [above, beside] : [beside, above];
-    for (const side of sides) if (side[2]! > 0 && side[3]! > 0) free.push(side[0]!, side[1]!, side[2]!, side[3]!);
+    for (let i = 0; i < n - 4; i++) free.push(listed(from.free, i));
+    const sides = beside[2] * beside[3] < above[2] * above[3] ? [above, beside] : [beside, above];
+    for (const side of sides) if (side[2] > 0 && side[3] > 0) free.push(...side);
     let { waste, sheet } = from;
     while (parts > 0) {
       if (free.length === 0) {
         sheet++;
         if (sheet >= plan.length) return undefined;
-        const s = model.stocks[plan[sheet]!]!;
+        const s = at(model.stocks, at(plan, sheet));
         free.push(0, 0, s.w, s.h);
       }
-      const fw = free[free.length - 2]!;
-      const fh = free[free.length - 1]!;
-      if (this.anyFits(left, fw, fh)) break;
+      const fw = listed(free, free.length - 2);
+      const fh = listed(free, free.length - 1);
+      if (this.#anyFits(left, fw, fh)) break;
       waste += fw * fh;
-      if (waste > this.spare) return undefined;
+      if (waste > this.#spare) return undefined;
       free.length -= 4;
     }
     return {
@@ -233,42 +245,45 @@ export class BeamSearch {
       sheet,
       parts,
       waste,
-      filled: from.filled + this.area[type]!,
-      bulk: from.bulk + (this.area[type]! * this.area[type]!) / this.largest,
+      filled: from.filled + real(this.#area, type),
+      bulk: from.bulk + (real(this.#area, type) * real(this.#area, type)) / this.#largest,
       before: from,
       placed: { type, x, y, turned, sheet: from.sheet },
     };
   }
 
   /** States of one signature have the same parts left and the same free sizes; a rare clash only drops a state. */
-  private signature(state: State): number {
+  #signature(state: State): number {
     const { left, free } = state;
     let a = state.sheet;
     let b = 0;
-    for (let t = 0; t < left.length; t++) a = Math.imul(a ^ left[t]!, 0x5bd1e995) + t;
+    for (let t = 0; t < left.length; t++) a = Math.imul(a ^ (left[t] ?? 0), 0x5bd1e995) + t;
     for (let i = 2; i < free.length; i += 4) {
-      b = Math.imul(b ^ free[i]!, 0x01000193) ^ (b >>> 15);
-      b = Math.imul(b ^ free[i + 1]!, 0x5bd1e995) ^ (b >>> 13);
+      b = Math.imul(b ^ listed(free, i), 0x01000193) ^ (b >>> 15);
+      b = Math.imul(b ^ listed(free, i + 1), 0x5bd1e995) ^ (b >>> 13);
     }
     return (a >>> 0) * 2097152 + (b >>> 11);
   }
 
-  private anyFits(left: Uint16Array, rw: number, rh: number): boolean {
-    const { w, h, model } = this;
+  #anyFits(left: Uint16Array, rw: number, rh: number): boolean {
+    const w = this.#w;
+    const h = this.#h;
     for (let t = 0; t < left.length; t++) {
       if (left[t] === 0) continue;
-      if (w[t]! <= rw && h[t]! <= rh) return true;
-      if (h[t]! <= rw && w[t]! <= rh && model.types[t]!.turns) return true;
+      if (whole(w, t) <= rw && whole(h, t) <= rh) return true;
+      if (whole(h, t) <= rw && whole(w, t) <= rh && whole(this.#turns, t) === 1) return true;
     }
     return false;
   }
 
-  private layouts(end: State): Layout[] {
-    const placed: Placed[][] = this.plan.map(() => []);
+  #layouts(end: State): Layout[] {
+    const placed: Placed[][] = this.#plan.map(() => []);
     for (let s: State | undefined = end; s && s.placed.sheet >= 0; s = s.before) {
       const { type, x, y, turned, sheet } = s.placed;
-      placed[sheet]!.push({ type, x, y, turned });
+      at(placed, sheet).push({ type, x, y, turned });
     }
-    return this.plan.map((stock, i) => ({ stock, placed: placed[i]!.reverse() })).filter((l) => l.placed.length > 0);
+    return this.#plan
+      .map((stock, i) => ({ stock, placed: at(placed, i).reverse() }))
+      .filter((l) => l.placed.length > 0);
   }
 }

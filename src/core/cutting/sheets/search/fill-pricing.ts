@@ -1,4 +1,5 @@
 import { Random } from "../../../kit/random.ts";
+import { at, real, whole } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import { sortDown } from "../../engine/sort.ts";
 import { fits, type SheetModel } from "../plan/model.ts";
@@ -21,15 +22,15 @@ const MOST_PARTS_SEEN = 64;
  * of the best sheet so far a little preferred. Much cheaper than an exact pricing, which is then left for the proof.
  */
 export class FillPricer {
-  private readonly model: SheetModel;
-  private readonly fill: SheetFill;
-  private readonly random = new Random(SEED);
-  private items = new Int32Array(MOST_PARTS_SEEN);
-  private keys = new Float64Array(MOST_PARTS_SEEN);
+  readonly #model: SheetModel;
+  readonly #fill: SheetFill;
+  readonly #random = new Random(SEED);
+  #items = new Int32Array(MOST_PARTS_SEEN);
+  #keys = new Float64Array(MOST_PARTS_SEEN);
 
   constructor(model: SheetModel) {
-    this.model = model;
-    this.fill = new SheetFill(model);
+    this.#model = model;
+    this.#fill = new SheetFill(model);
   }
 
   /** Sheets of a stock worth more than `threshold`, the best first, each with parts that those before do not have. */
@@ -40,18 +41,22 @@ export class FillPricer {
     needs: ArrayLike<number>,
     effort: Effort,
   ): SheetColumn[] {
-    const { model, fill, random, items, keys } = this;
-    const candidates = this.candidates(values, stock, needs);
+    const model = this.#model;
+    const fill = this.#fill;
+    const random = this.#random;
+    const items = this.#items;
+    const keys = this.#keys;
+    const candidates = this.#candidates(values, stock, needs);
     let loyal: ReadonlySet<number> = new Set();
     let best = threshold;
     const found = new Map<string, { worth: number; column: SheetColumn }>();
     for (let n = 0; n < TRIES && !effort.over; n++) {
-      const noise = NOISE[random.below(NOISE.length)]!;
+      const noise = at(NOISE, random.below(NOISE.length));
       const power = random.below(3) / 2;
       for (let i = 0; i < candidates.length; i++) {
-        const t = candidates[i]!;
+        const t = at(candidates, i);
         items[i] = t;
-        const rate = values[t]! / model.types[t]!.area ** power;
+        const rate = real(values, t) / at(model.types, t).area ** power;
         keys[i] = rate * (1 + noise * (random.unit() - random.unit()) + (loyal.has(t) ? LOYALTY : 0));
       }
       sortDown(keys, items, candidates.length);
@@ -61,14 +66,14 @@ export class FillPricer {
       let failed = -1;
       const fit = random.below(FIT_RULES);
       for (let i = 0; i < candidates.length; i++) {
-        const t = items[i]!;
+        const t = whole(items, i);
         if (t !== failed && !fill.place(t, fit, split, random)) failed = t;
       }
       effort.spend(2 * (fill.looked + candidates.length));
-      const { placed } = fill.layouts()[0]!;
-      const worth = placed.reduce((sum, p) => sum + values[p.type]!, 0);
+      const { placed } = at(fill.layouts(), 0);
+      const worth = placed.reduce((sum, p) => sum + real(values, p.type), 0);
       if (worth > threshold) {
-        const column = sheetColumn(stock, model.stocks[stock]!.cost, placed);
+        const column = sheetColumn(stock, at(model.stocks, stock).cost, placed);
         found.set(`${column.types}:${column.counts}`, { worth, column });
       }
       if (worth >= best || (n < TRIES / 4 && worth > 0.95 * best)) {
@@ -80,18 +85,18 @@ export class FillPricer {
   }
 
   /** The parts that fit the stock, the most valuable for their area first. */
-  private candidates(values: Float64Array, stock: number, needs: ArrayLike<number>): number[] {
-    const { model } = this;
-    const s = model.stocks[stock]!;
+  #candidates(values: Float64Array, stock: number, needs: ArrayLike<number>): number[] {
+    const model = this.#model;
+    const s = at(model.stocks, stock);
     const types: number[] = [];
     for (let t = 0; t < values.length; t++) {
-      if (values[t]! > 0 && needs[t]! > 0 && fits(model.types[t]!, s)) types.push(t);
+      if (real(values, t) > 0 && at(needs, t) > 0 && fits(at(model.types, t), s)) types.push(t);
     }
-    const rate = (t: number): number => values[t]! / model.types[t]!.area;
+    const rate = (t: number): number => real(values, t) / at(model.types, t).area;
     types.sort((a, b) => rate(b) - rate(a) || a - b);
     const parts: number[] = [];
     for (const t of types) {
-      const most = Math.min(needs[t]!, Math.ceil((s.w * s.h) / model.types[t]!.area));
+      const most = Math.min(at(needs, t), Math.ceil((s.w * s.h) / at(model.types, t).area));
       for (let k = 0; k < most && parts.length < MOST_PARTS_SEEN; k++) parts.push(t);
     }
     return parts;

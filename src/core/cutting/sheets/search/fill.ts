@@ -1,4 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
+import { at, whole } from "../../engine/at.ts";
 import type { Layout, Placed } from "../plan/layout.ts";
 import type { SheetModel } from "../plan/model.ts";
 
@@ -18,103 +19,104 @@ const PIECE = 6;
  * cut edge to edge into two rectangles, so that every layout made here is a guillotine layout.
  */
 export class SheetFill {
-  private readonly model: SheetModel;
-  private free = 0;
-  private readonly fx: Int32Array;
-  private readonly fy: Int32Array;
-  private readonly fw: Int32Array;
-  private readonly fh: Int32Array;
-  private readonly fs: Int32Array;
+  readonly #model: SheetModel;
+  #free = 0;
+  readonly #fx: Int32Array;
+  readonly #fy: Int32Array;
+  readonly #fw: Int32Array;
+  readonly #fh: Int32Array;
+  readonly #fs: Int32Array;
   /** what the cuts so far leave open, where the stages are limited: see `putStaged` */
-  private readonly fk: Uint8Array;
-  private readonly tw: Int32Array;
-  private readonly th: Int32Array;
-  private readonly tt: Uint8Array;
-  private stocks: number[] = [];
+  readonly #fk: Int32Array;
+  readonly #tw: Int32Array;
+  readonly #th: Int32Array;
+  readonly #tt: Int32Array;
+  #stocks: number[] = [];
   /** placed parts: type, place, sheet */
-  private readonly pt: Int32Array;
-  private readonly px: Int32Array;
-  private readonly py: Int32Array;
-  private readonly pr: Uint8Array;
-  private readonly ps: Int32Array;
+  readonly #pt: Int32Array;
+  readonly #px: Int32Array;
+  readonly #py: Int32Array;
+  readonly #pr: Int32Array;
+  readonly #ps: Int32Array;
   placedCount = 0;
   /** rectangles looked at since the last `reset`, for the count of work */
   looked = 0;
 
   constructor(model: SheetModel) {
-    this.model = model;
+    this.#model = model;
     const room = 2 * model.total + 16;
-    this.fx = new Int32Array(room);
-    this.fy = new Int32Array(room);
-    this.fw = new Int32Array(room);
-    this.fh = new Int32Array(room);
-    this.fs = new Int32Array(room);
-    this.fk = new Uint8Array(room);
-    this.pt = new Int32Array(room);
-    this.px = new Int32Array(room);
-    this.py = new Int32Array(room);
-    this.pr = new Uint8Array(room);
-    this.ps = new Int32Array(room);
-    this.tw = Int32Array.from(model.types, (t) => t.w);
-    this.th = Int32Array.from(model.types, (t) => t.h);
-    this.tt = Uint8Array.from(model.types, (t) => Number(t.turns));
+    this.#fx = new Int32Array(room);
+    this.#fy = new Int32Array(room);
+    this.#fw = new Int32Array(room);
+    this.#fh = new Int32Array(room);
+    this.#fs = new Int32Array(room);
+    this.#fk = new Int32Array(room);
+    this.#pt = new Int32Array(room);
+    this.#px = new Int32Array(room);
+    this.#py = new Int32Array(room);
+    this.#pr = new Int32Array(room);
+    this.#ps = new Int32Array(room);
+    this.#tw = Int32Array.from(model.types, (t) => t.w);
+    this.#th = Int32Array.from(model.types, (t) => t.h);
+    this.#tt = Int32Array.from(model.types, (t) => Number(t.turns));
   }
 
   reset(): void {
-    this.free = 0;
+    this.#free = 0;
     this.placedCount = 0;
-    this.stocks = [];
+    this.#stocks = [];
     this.looked = 0;
   }
 
   open(stock: number): void {
-    const s = this.model.stocks[stock]!;
-    this.push(0, 0, s.w, s.h, this.stocks.length, WHOLE);
-    this.stocks.push(stock);
+    const s = at(this.#model.stocks, stock);
+    this.#push(0, 0, s.w, s.h, this.#stocks.length, WHOLE);
+    this.#stocks.push(stock);
   }
 
   get sheetCount(): number {
-    return this.stocks.length;
+    return this.#stocks.length;
   }
 
   /** Forgets the free rectangles, so that the next parts go into sheets opened from now on. */
   close(): void {
-    this.free = 0;
+    this.#free = 0;
   }
 
-  private push(x: number, y: number, w: number, h: number, sheet: number, kind = WHOLE): void {
+  #push(x: number, y: number, w: number, h: number, sheet: number, kind = WHOLE): void {
     if (w <= 0 || h <= 0) return;
-    const f = this.free++;
-    this.fx[f] = x;
-    this.fy[f] = y;
-    this.fw[f] = w;
-    this.fh[f] = h;
-    this.fs[f] = sheet;
-    this.fk[f] = kind;
+    const f = this.#free++;
+    this.#fx[f] = x;
+    this.#fy[f] = y;
+    this.#fw[f] = w;
+    this.#fh[f] = h;
+    this.#fs[f] = sheet;
+    this.#fk[f] = kind;
   }
 
   /** Puts one part of a type into the best free rectangle; false when none takes it. */
   place(type: number, fit: number, split: number, random: Random): boolean {
-    const { fw, fh } = this;
-    const w0 = this.tw[type]!;
-    const h0 = this.th[type]!;
+    const fw = this.#fw;
+    const fh = this.#fh;
+    const w0 = whole(this.#tw, type);
+    const h0 = whole(this.#th, type);
     const area = w0 * h0;
     let best = -1;
     let bestScore = Number.POSITIVE_INFINITY;
     let turned = false;
-    this.looked += this.free;
-    for (let turn = 0; turn <= this.tt[type]!; turn++) {
+    this.looked += this.#free;
+    for (let turn = 0; turn <= whole(this.#tt, type); turn++) {
       const w = turn ? h0 : w0;
       const h = turn ? w0 : h0;
-      for (let f = 0; f < this.free; f++) {
-        const dw = fw[f]! - w;
-        const dh = fh[f]! - h;
+      for (let f = 0; f < this.#free; f++) {
+        const dw = whole(fw, f) - w;
+        const dh = whole(fh, f) - h;
         if (dw < 0 || dh < 0) continue;
         let score: number;
-        if (fit === 0) score = fw[f]! * fh[f]! - area;
+        if (fit === 0) score = whole(fw, f) * whole(fh, f) - area;
         else if (fit === 1) score = Math.min(dw, dh);
         else if (fit === 2) score = Math.max(dw, dh);
-        else score = dw === 0 || dh === 0 ? -1 : fw[f]! * fh[f]! - area;
+        else score = dw === 0 || dh === 0 ? -1 : whole(fw, f) * whole(fh, f) - area;
         if (score < bestScore) {
           bestScore = score;
           best = f;
@@ -123,7 +125,7 @@ export class SheetFill {
       }
     }
     if (best < 0) return false;
-    this.put(type, best, turned, split, random);
+    this.#put(type, best, turned, split, random);
     return true;
   }
 
@@ -133,33 +135,37 @@ export class SheetFill {
    * @returns how many parts are left, moved to the front of `items`
    */
   serve(items: Int32Array, n: number, reach: number, split: number, random: Random): number {
-    const { fw, fh, tw, th, tt } = this;
+    const fw = this.#fw;
+    const fh = this.#fh;
+    const tw = this.#tw;
+    const th = this.#th;
+    const tt = this.#tt;
     let left = n;
-    while (left > 0 && this.free > 0) {
+    while (left > 0 && this.#free > 0) {
       let f = 0;
       let least = Number.POSITIVE_INFINITY;
-      for (let k = 0; k < this.free; k++) {
-        const area = fw[k]! * fh[k]!;
+      for (let k = 0; k < this.#free; k++) {
+        const area = whole(fw, k) * whole(fh, k);
         if (area < least) {
           least = area;
           f = k;
         }
       }
-      const rw = fw[f]!;
-      const rh = fh[f]!;
+      const rw = whole(fw, f);
+      const rh = whole(fh, f);
       let best = -1;
       let bestRest = Number.POSITIVE_INFINITY;
       let turned = false;
       let seen = 0;
       let last = -1;
       for (let i = 0; i < left && seen < reach; i++) {
-        const t = items[i]!;
+        const t = whole(items, i);
         if (t === last) continue;
         last = t;
         let fitted = false;
-        for (let turn = 0; turn <= tt[t]!; turn++) {
-          const dw = rw - (turn ? th[t]! : tw[t]!);
-          const dh = rh - (turn ? tw[t]! : th[t]!);
+        for (let turn = 0; turn <= whole(tt, t); turn++) {
+          const dw = rw - (turn ? whole(th, t) : whole(tw, t));
+          const dh = rh - (turn ? whole(tw, t) : whole(th, t));
           if (dw < 0 || dh < 0) continue;
           fitted = true;
           const rest = Math.min(dw, dh);
@@ -172,65 +178,65 @@ export class SheetFill {
         if (fitted) seen++;
         if (bestRest === 0) break;
       }
-      this.looked += left + this.free;
+      this.looked += left + this.#free;
       if (best < 0) {
-        this.remove(f);
+        this.#remove(f);
         continue;
       }
-      const type = items[best]!;
+      const type = whole(items, best);
       left--;
-      for (let i = best; i < left; i++) items[i] = items[i + 1]!;
-      this.put(type, f, turned, split, random);
+      for (let i = best; i < left; i++) items[i] = whole(items, i + 1);
+      this.#put(type, f, turned, split, random);
     }
     return left;
   }
 
-  private remove(f: number): void {
-    const last = --this.free;
-    this.fx[f] = this.fx[last]!;
-    this.fy[f] = this.fy[last]!;
-    this.fw[f] = this.fw[last]!;
-    this.fh[f] = this.fh[last]!;
-    this.fs[f] = this.fs[last]!;
-    this.fk[f] = this.fk[last]!;
+  #remove(f: number): void {
+    const last = --this.#free;
+    this.#fx[f] = whole(this.#fx, last);
+    this.#fy[f] = whole(this.#fy, last);
+    this.#fw[f] = whole(this.#fw, last);
+    this.#fh[f] = whole(this.#fh, last);
+    this.#fs[f] = whole(this.#fs, last);
+    this.#fk[f] = whole(this.#fk, last);
   }
 
-  private put(type: number, f: number, turned: boolean, split: number, random: Random): void {
-    const w = turned ? this.th[type]! : this.tw[type]!;
-    const h = turned ? this.tw[type]! : this.th[type]!;
-    const x = this.fx[f]!;
-    const y = this.fy[f]!;
-    const rw = this.fw[f]!;
-    const rh = this.fh[f]!;
-    const sheet = this.fs[f]!;
-    const kind = this.fk[f]!;
+  #put(type: number, f: number, turned: boolean, split: number, random: Random): void {
+    const w = turned ? whole(this.#th, type) : whole(this.#tw, type);
+    const h = turned ? whole(this.#tw, type) : whole(this.#th, type);
+    const x = whole(this.#fx, f);
+    const y = whole(this.#fy, f);
+    const rw = whole(this.#fw, f);
+    const rh = whole(this.#fh, f);
+    const sheet = whole(this.#fs, f);
+    const kind = whole(this.#fk, f);
     const p = this.placedCount++;
-    this.pt[p] = type;
-    this.px[p] = x;
-    this.py[p] = y;
-    this.pr[p] = turned ? 1 : 0;
-    this.ps[p] = sheet;
-    this.remove(f);
+    this.#pt[p] = type;
+    this.#px[p] = x;
+    this.#py[p] = y;
+    this.#pr[p] = turned ? 1 : 0;
+    this.#ps[p] = sheet;
+    this.#remove(f);
     const dw = rw - w;
     const dh = rh - h;
-    if (this.model.stages !== undefined) {
-      this.putStaged(kind, x, y, rw, rh, w, h, sheet, split, random);
+    if (this.#model.stages !== undefined) {
+      this.#putStaged(kind, x, y, rw, rh, w, h, sheet, split, random);
       return;
     }
-    let whole: boolean;
-    // whole: the strip beside the part keeps the full height (first cut across); else the strip above keeps the width
-    if (split === 0) whole = dw * rh >= dh * rw;
-    else if (split === 1) whole = dw * rh < dh * rw;
-    else if (split === 2) whole = dw >= dh;
-    else if (split === 3) whole = dw < dh;
-    else if (split === 4) whole = random.bits() >= 2147483648;
-    else whole = dw * h <= dh * w;
-    if (whole) {
-      this.push(x + w, y, dw, rh, sheet);
-      this.push(x, y + h, w, dh, sheet);
+    let full: boolean;
+    // full: the strip beside the part keeps the full height (first cut across); else the strip above keeps the width
+    if (split === 0) full = dw * rh >= dh * rw;
+    else if (split === 1) full = dw * rh < dh * rw;
+    else if (split === 2) full = dw >= dh;
+    else if (split === 3) full = dw < dh;
+    else if (split === 4) full = random.bits() >= 2147483648;
+    else full = dw * h <= dh * w;
+    if (full) {
+      this.#push(x + w, y, dw, rh, sheet);
+      this.#push(x, y + h, w, dh, sheet);
     } else {
-      this.push(x, y + h, rw, dh, sheet);
-      this.push(x + w, y, dw, h, sheet);
+      this.#push(x, y + h, rw, dh, sheet);
+      this.#push(x + w, y, dw, h, sheet);
     }
   }
 
@@ -238,7 +244,7 @@ export class SheetFill {
    * What is left of a rectangle where the stages are limited: the first cuts make strips, the second pieces of a strip, the
    * third cuts what lies above a part in its piece. What only a further stage could reach is given up.
    */
-  private putStaged(
+  #putStaged(
     kind: number,
     x: number,
     y: number,
@@ -253,35 +259,40 @@ export class SheetFill {
     let along = kind % 2 === 1;
     if (kind === WHOLE) along = split === 4 ? random.bits() >= 2147483648 : split % 2 === 0;
     const turn = along ? 1 : 0;
-    const three = this.model.stages === 3;
+    const three = this.#model.stages === 3;
     const level = kind >> 1;
     if (level <= 1) {
       // a strip as high (wide) as the part: the rest of the sheet stays as it was
       if (along) {
-        this.push(x + w, y, rw - w, h, sheet, STRIP + turn);
-        this.push(x, y + h, rw, rh - h, sheet, SHEET + turn);
+        this.#push(x + w, y, rw - w, h, sheet, STRIP + turn);
+        this.#push(x, y + h, rw, rh - h, sheet, SHEET + turn);
       } else {
-        this.push(x, y + h, w, rh - h, sheet, STRIP + turn);
-        this.push(x + w, y, rw - w, rh, sheet, SHEET + turn);
+        this.#push(x, y + h, w, rh - h, sheet, STRIP + turn);
+        this.#push(x + w, y, rw - w, rh, sheet, SHEET + turn);
       }
     } else if (level === 2) {
       if (along) {
-        this.push(x + w, y, rw - w, rh, sheet, STRIP + turn);
-        if (three) this.push(x, y + h, w, rh - h, sheet, PIECE + turn);
+        this.#push(x + w, y, rw - w, rh, sheet, STRIP + turn);
+        if (three) this.#push(x, y + h, w, rh - h, sheet, PIECE + turn);
       } else {
-        this.push(x, y + h, rw, rh - h, sheet, STRIP + turn);
-        if (three) this.push(x + w, y, rw - w, h, sheet, PIECE + turn);
+        this.#push(x, y + h, rw, rh - h, sheet, STRIP + turn);
+        if (three) this.#push(x + w, y, rw - w, h, sheet, PIECE + turn);
       }
-    } else if (along) this.push(x, y + h, rw, rh - h, sheet, PIECE + turn);
-    else this.push(x + w, y, rw - w, rh, sheet, PIECE + turn);
+    } else if (along) this.#push(x, y + h, rw, rh - h, sheet, PIECE + turn);
+    else this.#push(x + w, y, rw - w, rh, sheet, PIECE + turn);
   }
 
   /** The sheets opened since the last reset, empty ones too. */
   layouts(): Layout[] {
-    const placed: Placed[][] = this.stocks.map(() => []);
+    const placed: Placed[][] = this.#stocks.map(() => []);
     for (let p = 0; p < this.placedCount; p++) {
-      placed[this.ps[p]!]!.push({ type: this.pt[p]!, x: this.px[p]!, y: this.py[p]!, turned: this.pr[p] === 1 });
+      at(placed, whole(this.#ps, p)).push({
+        type: whole(this.#pt, p),
+        x: whole(this.#px, p),
+        y: whole(this.#py, p),
+        turned: this.#pr[p] === 1,
+      });
     }
-    return this.stocks.map((stock, i) => ({ stock, placed: placed[i]! }));
+    return this.#stocks.map((stock, i) => ({ stock, placed: at(placed, i) }));
   }
 }

@@ -1,8 +1,9 @@
 import type { Random } from "../../../kit/random.ts";
+import { at, real, whole } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import { sortDown } from "../../engine/sort.ts";
 import type { Layout, Packing } from "../plan/layout.ts";
-import type { SheetModel } from "../plan/model.ts";
+import type { PartType, SheetModel } from "../plan/model.ts";
 import { FIT_RULES, SheetFill, SPLIT_RULES } from "./fill.ts";
 import { MOST_PARTS } from "./stairs.ts";
 
@@ -17,6 +18,15 @@ const LOOSER = 0.8;
 /** How often the free rectangles are served in turn, not the parts; and of how many parts that fit the best is taken. */
 const SERVED = 0.5;
 const MOST_REACH = 6;
+/** What the parts of a rebuilding are sorted by. */
+const MEASURES: readonly ((t: PartType) => number)[] = [
+  (t) => t.area,
+  (t) => t.area,
+  (t) => Math.max(t.w, t.h) ** 2,
+  (t) => t.w * t.w,
+  (t) => t.h * t.h,
+  (t) => (t.w + t.h) ** 2,
+];
 const NOISE: readonly number[] = [0.05, 0.15, 0.3, 0.6];
 /** Work of one rebuilding beside the rectangles looked at: by itself, and for each part. */
 const REBUILD_STEPS = 40;
@@ -28,35 +38,40 @@ const STEPS_PER_PART = 2;
  * accepted by annealing on the weighted area of the pool; parts that stay in the pool grow heavier.
  */
 export class GoalSearch {
-  private readonly model: SheetModel;
-  private readonly random: Random;
-  private readonly fill: SheetFill;
-  private readonly weight: Float64Array;
-  private sheets: Layout[] = [];
-  private waste: number[] = [];
-  private pool: number[] = [];
-  private cost = 0;
-  private readonly used: Int32Array;
-  private items = new Int32Array(64);
-  private keys = new Float64Array(64);
+  readonly #model: SheetModel;
+  readonly #random: Random;
+  readonly #fill: SheetFill;
+  readonly #area: Float64Array;
+  /** for each measure that of each type */
+  readonly #measures: readonly Float64Array[];
+  readonly #weight: Float64Array;
+  #sheets: Layout[] = [];
+  #waste: number[] = [];
+  #pool: number[] = [];
+  #cost = 0;
+  readonly #used: Int32Array;
+  #items = new Int32Array(64);
+  #keys = new Float64Array(64);
   /** parts in the last rebuilding */
-  private gathered = 0;
+  #gathered = 0;
   /** well filled sheets met on the way, each set of parts once */
   readonly harvest = new Map<string, Layout>();
 
   constructor(model: SheetModel, random: Random) {
-    this.model = model;
-    this.random = random;
-    this.fill = new SheetFill(model);
-    this.weight = new Float64Array(model.types.length);
-    this.used = new Int32Array(model.stocks.length);
+    this.#model = model;
+    this.#random = random;
+    this.#fill = new SheetFill(model);
+    this.#area = Float64Array.from(model.types, (t) => t.area);
+    this.#measures = MEASURES.map((of) => Float64Array.from(model.types, of));
+    this.#weight = new Float64Array(model.types.length);
+    this.#used = new Int32Array(model.stocks.length);
   }
 
   /** Lowers the cost of a packing towards `floor` as far as the effort goes; calls back with each better packing. */
   improve(start: Packing, floor: number, effort: Effort): Packing {
     let best = start;
     while (best.cost > floor && !effort.over) {
-      const found = this.reach(best, best.cost - this.model.costStep, effort);
+      const found = this.#reach(best, best.cost - this.#model.costStep, effort);
       if (!found) break;
       best = found;
     }
@@ -65,121 +80,123 @@ export class GoalSearch {
 
   /** The stocks that are left of a packing when its least useful sheets are taken away until the cost is at most `target`. */
   plan(start: Packing, target: number): number[] {
-    this.load(start);
-    this.cutDown(target);
-    return this.sheets.map((l) => l.stock).sort((a, b) => a - b);
+    this.#load(start);
+    this.#cutDown(target);
+    return this.#sheets.map((l) => l.stock).sort((a, b) => a - b);
   }
 
-  private load(start: Packing): void {
-    this.sheets = start.layouts.filter((l) => l.placed.length > 0);
-    this.waste = this.sheets.map((l) => this.freeArea(l));
-    this.pool = [];
-    this.used.fill(0);
-    for (const l of this.sheets) this.used[l.stock]!++;
-    this.cost = this.sheets.reduce((sum, l) => sum + this.model.stocks[l.stock]!.cost, 0);
-    for (let t = 0; t < this.weight.length; t++) this.weight[t] = this.model.types[t]!.area;
+  #load(start: Packing): void {
+    this.#sheets = start.layouts.filter((l) => l.placed.length > 0);
+    this.#waste = this.#sheets.map((l) => this.#freeArea(l));
+    this.#pool = [];
+    this.#used.fill(0);
+    for (const l of this.#sheets) this.#used[l.stock] = whole(this.#used, l.stock) + 1;
+    this.#cost = this.#sheets.reduce((sum, l) => sum + at(this.#model.stocks, l.stock).cost, 0);
+    for (let t = 0; t < this.#weight.length; t++) this.#weight[t] = at(this.#model.types, t).area;
   }
 
-  private freeArea(l: Layout): number {
-    const s = this.model.stocks[l.stock]!;
-    return s.w * s.h - this.filledArea(l);
+  #freeArea(l: Layout): number {
+    const s = at(this.#model.stocks, l.stock);
+    return s.w * s.h - this.#filledArea(l);
   }
 
-  private filledArea(l: Layout): number {
-    return l.placed.reduce((sum, p) => sum + this.model.types[p.type]!.area, 0);
+  #filledArea(l: Layout): number {
+    return l.placed.reduce((sum, p) => sum + at(this.#model.types, p.type).area, 0);
   }
 
   /** Takes away sheets, the least useful for their cost first, until the cost is at most `target`. */
-  private cutDown(target: number): void {
-    while (this.cost > target) {
+  #cutDown(target: number): void {
+    while (this.#cost > target) {
       let worst = -1;
       let worstValue = Number.POSITIVE_INFINITY;
-      this.sheets.forEach((l, i) => {
-        const c = this.model.stocks[l.stock]!.cost;
+      this.#sheets.forEach((l, i) => {
+        const c = at(this.#model.stocks, l.stock).cost;
         if (c === 0) return;
-        const value = this.filledArea(l) / c;
+        const value = this.#filledArea(l) / c;
         if (value < worstValue) {
           worstValue = value;
           worst = i;
         }
       });
-      this.drop(worst);
+      this.#drop(worst);
     }
   }
 
-  private drop(i: number): void {
-    const l = this.sheets[i]!;
-    this.sheets[i] = this.sheets[this.sheets.length - 1]!;
-    this.sheets.pop();
-    this.waste[i] = this.waste[this.waste.length - 1]!;
-    this.waste.pop();
-    this.used[l.stock]!--;
-    this.cost -= this.model.stocks[l.stock]!.cost;
-    for (const p of l.placed) this.pool.push(p.type);
+  #drop(i: number): void {
+    const l = at(this.#sheets, i);
+    this.#sheets[i] = at(this.#sheets, this.#sheets.length - 1);
+    this.#sheets.pop();
+    this.#waste[i] = at(this.#waste, this.#waste.length - 1);
+    this.#waste.pop();
+    this.#used[l.stock] = whole(this.#used, l.stock) - 1;
+    this.#cost -= at(this.#model.stocks, l.stock).cost;
+    for (const p of l.placed) this.#pool.push(p.type);
   }
 
-  private reach(start: Packing, target: number, effort: Effort): Packing | undefined {
-    this.load(start);
-    this.cutDown(target);
-    const scale = Math.max(...this.model.types.map((t) => t.area));
+  #reach(start: Packing, target: number, effort: Effort): Packing | undefined {
+    this.#load(start);
+    this.#cutDown(target);
+    const scale = Math.max(...this.#model.types.map((t) => t.area));
     let clock = 0;
-    let current = this.poolWeight();
-    while (this.pool.length > 0) {
+    let current = this.#poolWeight();
+    while (this.#pool.length > 0) {
       const heat = HEAT * scale * (1 - clock / COOLING) ** 2 + 1e-9;
-      const allowed = current - heat * Math.log(1 - this.random.unit());
-      const left = this.rebuild(target, allowed);
-      clock = (clock + this.fill.looked) % COOLING;
+      const allowed = current - heat * Math.log(1 - this.#random.unit());
+      const left = this.#rebuild(target, allowed);
+      clock = (clock + this.#fill.looked) % COOLING;
       if (left >= 0) {
         current = left;
-        for (const t of this.pool) this.weight[t]! += GROWTH * this.model.types[t]!.area;
-        current = this.poolWeight();
+        for (const t of this.#pool) this.#weight[t] = real(this.#weight, t) + GROWTH * at(this.#model.types, t).area;
+        current = this.#poolWeight();
       }
-      if (!effort.spend(this.fill.looked + REBUILD_STEPS + STEPS_PER_PART * this.gathered)) break;
+      if (!effort.spend(this.#fill.looked + REBUILD_STEPS + STEPS_PER_PART * this.#gathered)) break;
     }
-    return this.pool.length === 0 ? { layouts: [...this.sheets], cost: this.cost } : undefined;
+    return this.#pool.length === 0 ? { layouts: [...this.#sheets], cost: this.#cost } : undefined;
   }
 
-  private keep(l: Layout): void {
+  #keep(l: Layout): void {
     if (this.harvest.size >= MOST_KEPT || l.placed.length > MOST_PARTS) return;
-    const s = this.model.stocks[l.stock]!;
-    if (this.filledArea(l) < 0.8 * s.w * s.h) return;
+    const s = at(this.#model.stocks, l.stock);
+    if (this.#filledArea(l) < 0.8 * s.w * s.h) return;
     const key = `${l.stock}:${l.placed.map((p) => p.type).sort((a, b) => a - b)}`;
     if (!this.harvest.has(key)) this.harvest.set(key, l);
   }
 
-  private poolWeight(): number {
+  #poolWeight(): number {
     let sum = 0;
-    for (const t of this.pool) sum += this.weight[t]!;
+    for (const t of this.#pool) sum += real(this.#weight, t);
     return sum;
   }
 
   /** Rebuilds one to three sheets; the new weight of the pool, or -1 when that is more than `allowed`. */
-  private rebuild(target: number, allowed: number): number {
-    const { random, fill } = this;
+  #rebuild(target: number, allowed: number): number {
+    const random = this.#random;
+    const fill = this.#fill;
     const u = random.unit();
-    const want = Math.min(this.sheets.length, u < 0.2 ? 1 : u < 0.85 ? 2 : 3);
+    const want = Math.min(this.#sheets.length, u < 0.2 ? 1 : u < 0.85 ? 2 : 3);
     const chosen: number[] = [];
     while (chosen.length < want) {
-      let i = random.below(this.sheets.length);
+      let i = random.below(this.#sheets.length);
       if (random.unit() < LOOSER) {
-        const j = random.below(this.sheets.length);
-        if (this.waste[j]! > this.waste[i]!) i = j;
+        const j = random.below(this.#sheets.length);
+        if (at(this.#waste, j) > at(this.#waste, i)) i = j;
       }
       if (!chosen.includes(i)) chosen.push(i);
     }
-    const n = this.gather(chosen);
-    this.order(n);
-    const plan = this.restock(chosen, target);
+    const n = this.#gather(chosen);
+    this.#order(n);
+    const plan = this.#restock(chosen, target);
     fill.reset();
     const fit = random.below(FIT_RULES);
     const split = random.below(SPLIT_RULES);
     const together = plan.length > 1 && random.unit() < 0.2;
     const serve = random.unit() < SERVED;
     const reach = 1 + random.below(MOST_REACH);
-    const { items, weight } = this;
+    const items = this.#items;
+    const weight = this.#weight;
     let rest = n;
     for (let s = 0; s < plan.length; s++) {
-      fill.open(plan[s]!);
+      fill.open(at(plan, s));
       if (together && s + 1 < plan.length) continue;
       if (serve) {
         rest = fill.serve(items, rest, reach, split, random);
@@ -189,11 +206,11 @@ export class GoalSearch {
       let failed = -1;
       let lost = s + 1 < plan.length ? Number.NEGATIVE_INFINITY : 0;
       for (let i = 0; i < rest; i++) {
-        const t = items[i]!;
+        const t = whole(items, i);
         if (t === failed || !fill.place(t, fit, split, random)) {
           items[kept++] = t;
           failed = t;
-          lost += weight[t]!;
+          lost += real(weight, t);
           if (lost > allowed) return -1;
         }
       }
@@ -201,95 +218,94 @@ export class GoalSearch {
       if (!together) fill.close();
     }
     let left = 0;
-    for (let i = 0; i < rest; i++) left += weight[items[i]!]!;
+    for (let i = 0; i < rest; i++) left += real(weight, whole(items, i));
     if (left > allowed) return -1;
-    this.replace(chosen, fill.layouts(), rest);
+    this.#replace(chosen, fill.layouts(), rest);
     return left;
   }
 
   /** The parts of the chosen sheets and of the pool, into `items`. */
-  private gather(chosen: readonly number[]): number {
+  #gather(chosen: readonly number[]): number {
     let n = 0;
-    let size = this.pool.length;
-    for (const i of chosen) size += this.sheets[i]!.placed.length;
-    if (size > this.items.length) {
-      this.items = new Int32Array(2 * size);
-      this.keys = new Float64Array(2 * size);
+    let size = this.#pool.length;
+    for (const i of chosen) size += at(this.#sheets, i).placed.length;
+    if (size > this.#items.length) {
+      this.#items = new Int32Array(2 * size);
+      this.#keys = new Float64Array(2 * size);
     }
-    for (const i of chosen) for (const p of this.sheets[i]!.placed) this.items[n++] = p.type;
-    for (const t of this.pool) this.items[n++] = t;
-    this.gathered = n;
+    for (const i of chosen) for (const p of at(this.#sheets, i).placed) this.#items[n++] = p.type;
+    for (const t of this.#pool) this.#items[n++] = t;
+    this.#gathered = n;
     return n;
   }
 
   /** Sorts `items` by a random measure with noise, largest first. */
-  private order(n: number): void {
-    const { random, items, keys, weight, model } = this;
-    const measure = random.below(6);
-    const noise = NOISE[random.below(NOISE.length)]!;
+  #order(n: number): void {
+    const random = this.#random;
+    const items = this.#items;
+    const keys = this.#keys;
+    const weight = this.#weight;
+    const measure = at(this.#measures, random.below(MEASURES.length));
+    const noise = at(NOISE, random.below(NOISE.length));
+    const area = this.#area;
     for (let i = 0; i < n; i++) {
-      const t = items[i]!;
-      const p = model.types[t]!;
-      let key = weight[t]! / p.area;
-      if (measure < 2) key *= p.area;
-      else if (measure === 2) key *= Math.max(p.w, p.h) ** 2;
-      else if (measure === 3) key *= p.w * p.w;
-      else if (measure === 4) key *= p.h * p.h;
-      else key *= (p.w + p.h) ** 2;
+      const t = whole(items, i);
+      const key = (real(weight, t) / real(area, t)) * real(measure, t);
       keys[i] = key * (1 + noise * (random.unit() - random.unit()));
     }
     sortDown(keys, items, n);
   }
 
   /** The stocks to rebuild on: those of the chosen sheets, or others within the cost that is left. */
-  private restock(chosen: readonly number[], target: number): number[] {
-    const { model, random } = this;
-    const same = chosen.map((i) => this.sheets[i]!.stock);
+  #restock(chosen: readonly number[], target: number): number[] {
+    const model = this.#model;
+    const random = this.#random;
+    const same = chosen.map((i) => at(this.#sheets, i).stock);
     if (model.stocks.length === 1) return same;
-    let budget = target - this.cost;
+    let budget = target - this.#cost;
     for (const s of same) {
-      budget += model.stocks[s]!.cost;
-      this.used[s]!--;
+      budget += at(model.stocks, s).cost;
+      this.#used[s] = whole(this.#used, s) - 1;
     }
     const plan: number[] = [];
     if (random.unit() < 0.5) {
       for (const s of same) {
         plan.push(s);
-        this.used[s]!++;
-        budget -= model.stocks[s]!.cost;
+        this.#used[s] = whole(this.#used, s) + 1;
+        budget -= at(model.stocks, s).cost;
       }
     }
     for (;;) {
       const open = model.stocks
         .map((_, i) => i)
-        .filter((i) => this.used[i]! < model.stocks[i]!.limit && model.stocks[i]!.cost <= budget);
+        .filter((i) => whole(this.#used, i) < at(model.stocks, i).limit && at(model.stocks, i).cost <= budget);
       if (open.length === 0 || plan.length > chosen.length + 2) break;
-      const s = open[random.below(open.length)]!;
+      const s = at(open, random.below(open.length));
       plan.push(s);
-      this.used[s]!++;
-      budget -= model.stocks[s]!.cost;
+      this.#used[s] = whole(this.#used, s) + 1;
+      budget -= at(model.stocks, s).cost;
     }
-    for (const s of plan) this.used[s]!--;
-    for (const s of same) this.used[s]!++;
+    for (const s of plan) this.#used[s] = whole(this.#used, s) - 1;
+    for (const s of same) this.#used[s] = whole(this.#used, s) + 1;
     return plan;
   }
 
-  private replace(chosen: readonly number[], layouts: readonly Layout[], rest: number): void {
+  #replace(chosen: readonly number[], layouts: readonly Layout[], rest: number): void {
     chosen
       .slice()
       .sort((a, b) => b - a)
       .forEach((i) => {
-        this.drop(i);
+        this.#drop(i);
       });
-    this.pool = [];
-    for (let i = 0; i < rest; i++) this.pool.push(this.items[i]!);
+    this.#pool = [];
+    for (let i = 0; i < rest; i++) this.#pool.push(whole(this.#items, i));
     for (const l of layouts) {
       if (l.placed.length === 0) continue;
-      this.sheets.push(l);
-      this.waste.push(this.freeArea(l));
-      this.keep(l);
-      this.used[l.stock]!++;
-      this.cost += this.model.stocks[l.stock]!.cost;
+      this.#sheets.push(l);
+      this.#waste.push(this.#freeArea(l));
+      this.#keep(l);
+      this.#used[l.stock] = whole(this.#used, l.stock) + 1;
+      this.#cost += at(this.#model.stocks, l.stock).cost;
     }
   }
 }

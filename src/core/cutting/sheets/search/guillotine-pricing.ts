@@ -1,3 +1,4 @@
+import { at, real, whole } from "../../engine/at.ts";
 import type { Column } from "../../engine/master.ts";
 import type { Priced, PriceRequest, Pricer } from "../../engine/problem.ts";
 import type { Placed } from "../plan/layout.ts";
@@ -12,8 +13,8 @@ export interface SheetColumn extends Column {
 export function sheetColumn(stock: number, cost: number, placed: readonly Placed[]): SheetColumn {
   const counts = new Map<number, number>();
   for (const p of placed) counts.set(p.type, (counts.get(p.type) ?? 0) + 1);
-  const types = [...counts.keys()].sort((a, b) => a - b);
-  return { stock, cost, types, counts: types.map((t) => counts.get(t)!), placed };
+  const sorted = [...counts].sort(([a], [b]) => a - b);
+  return { stock, cost, types: sorted.map(([t]) => t), counts: sorted.map(([, n]) => n), placed };
 }
 
 /** Cells looked at in the time of one unit of effort of a search. */
@@ -37,171 +38,178 @@ interface Grid {
   readonly mirrored: boolean;
 }
 
+const NONE = new Int32Array(0);
+const NO_GRID: Grid = { xs: NONE, ys: NONE, toX: NONE, toY: NONE, fromX: NONE, fromY: NONE, mirrored: false };
+
 /**
  * The most valuable guillotine pattern of any number of stages, parts without limit of number, by dynamic programming
  * over the sizes that combinations of parts can reach (J. Beasley, J. Oper. Res. Soc. 36 (1985) 297-306; reduced raster
  * points: G. Scheithauer, J. Terno 1996). Exact for that relaxation, so its value bounds every real pattern.
  */
 export class GuillotinePricer implements Pricer {
-  private readonly model: SheetModel;
-  private readonly grids: (Grid | undefined)[];
-  private value = new Float64Array(0);
+  readonly #model: SheetModel;
+  /** that of the stand-in is never priced and empty */
+  readonly #grids: readonly Grid[];
+  #value = new Float64Array(0);
   /** the same values, by rows of cells of one height */
-  private flipped = new Float64Array(0);
+  #flipped = new Float64Array(0);
   /** how each cell came about: part 2 t + turned as -2 - that; cut across at column index * 2, along * 2 + 1; -1 none */
-  private how = new Int32Array(0);
+  #how = new Int32Array(0);
 
   constructor(model: SheetModel) {
-    this.model = model;
-    this.grids = model.stocks.map((s) => (s.index < 0 ? undefined : makeGrid(model, s.w, s.h)));
+    this.#model = model;
+    this.#grids = model.stocks.map((s) => (s.index < 0 ? NO_GRID : makeGrid(model, s.w, s.h)));
   }
 
   /** Elementary steps of one pricing over all stocks. */
   get work(): number {
-    return this.grids.reduce((sum, g) => sum + (g ? work(g) : 0), 0);
+    return this.#grids.reduce((sum, g) => sum + work(g), 0);
   }
 
   price({ values, stock, threshold, effort }: PriceRequest): Priced {
-    const grid = this.grids[stock]!;
+    const grid = at(this.#grids, stock);
     const { xs, ys } = grid;
     const nx = xs.length;
     const ny = ys.length;
     effort.spend(work(grid) / STEPS_PER_UNIT);
-    if (this.value.length < nx * ny) {
-      this.value = new Float64Array(nx * ny);
-      this.flipped = new Float64Array(nx * ny);
-      this.how = new Int32Array(nx * ny);
+    if (this.#value.length < nx * ny) {
+      this.#value = new Float64Array(nx * ny);
+      this.#flipped = new Float64Array(nx * ny);
+      this.#how = new Int32Array(nx * ny);
     }
-    this.singles(grid, values);
-    this.combine(grid);
-    const most = this.value[nx * ny - 1]!;
+    this.#singles(grid, values);
+    this.#combine(grid);
+    const most = real(this.#value, nx * ny - 1);
     if (most <= threshold) return { columns: [], most };
-    const { cost } = this.model.stocks[stock]!;
-    return { columns: this.plans(grid, threshold).map((placed) => sheetColumn(stock, cost, placed)), most };
+    const { cost } = at(this.#model.stocks, stock);
+    return { columns: this.#plans(grid, threshold).map((placed) => sheetColumn(stock, cost, placed)), most };
   }
 
   /** The best single part, at the smallest cell that holds it. */
-  private singles(grid: Grid, values: Float64Array): void {
+  #singles(grid: Grid, values: Float64Array): void {
     const { xs, ys } = grid;
     const nx = xs.length;
     const ny = ys.length;
-    const { value, how } = this;
+    const value = this.#value;
+    const how = this.#how;
     value.fill(0, 0, nx * ny);
     how.fill(-1, 0, nx * ny);
-    this.model.types.forEach((t, i) => {
+    this.#model.types.forEach((t, i) => {
       for (let turn = 0; turn <= Number(t.turns); turn++) {
         const w = turn ? t.h : t.w;
         const h = turn ? t.w : t.h;
-        if (w > xs[nx - 1]! || h > ys[ny - 1]!) continue;
-        const at = grid.fromX[w]! * ny + grid.fromY[h]!;
-        if (value[at]! < values[i]!) {
-          value[at] = values[i]!;
-          how[at] = -2 - (2 * i + turn);
+        if (w > whole(xs, nx - 1) || h > whole(ys, ny - 1)) continue;
+        const cell = whole(grid.fromX, w) * ny + whole(grid.fromY, h);
+        if (real(value, cell) < real(values, i)) {
+          value[cell] = real(values, i);
+          how[cell] = -2 - (2 * i + turn);
         }
       }
     });
   }
 
   /** Best cut in each cell; smaller cells first. */
-  private combine(grid: Grid): void {
+  #combine(grid: Grid): void {
     const { xs, ys, toX, toY } = grid;
     const nx = xs.length;
     const ny = ys.length;
-    const { value, flipped, how } = this;
+    const value = this.#value;
+    const flipped = this.#flipped;
+    const how = this.#how;
     // where all is alike both ways, a cell is worth what its mirror image is
     const { mirrored } = grid;
     for (let x = 0; x < nx; x++) {
-      const w = xs[x]!;
+      const w = whole(xs, x);
       const row = x * ny;
       const last = mirrored ? x : ny - 1;
       for (let y = 0; y <= last; y++) {
-        const h = ys[y]!;
-        const at = row + y;
+        const h = whole(ys, y);
+        const cell = row + y;
         const column = y * nx;
-        let best = value[at]!;
-        let way = how[at]!;
-        if (y > 0 && value[at - 1]! > best) {
-          best = value[at - 1]!;
-          way = how[at - 1]!;
+        let best = real(value, cell);
+        let way = whole(how, cell);
+        if (y > 0 && real(value, cell - 1) > best) {
+          best = real(value, cell - 1);
+          way = whole(how, cell - 1);
         }
-        if (x > 0 && flipped[column + x - 1]! > best) {
-          best = flipped[column + x - 1]!;
-          way = how[at - ny]!;
+        if (x > 0 && real(flipped, column + x - 1) > best) {
+          best = real(flipped, column + x - 1);
+          way = whole(how, cell - ny);
         }
-        for (let c = 0; c < x && 2 * xs[c]! <= w; c++) {
-          const other = toX[w - xs[c]!]!;
+        for (let c = 0; c < x && 2 * whole(xs, c) <= w; c++) {
+          const other = whole(toX, w - whole(xs, c));
           if (other < 0) continue;
-          const v = flipped[column + c]! + flipped[column + other]!;
+          const v = real(flipped, column + c) + real(flipped, column + other);
           if (v > best) {
             best = v;
             way = 2 * c;
           }
         }
-        for (let c = 0; c < y && 2 * ys[c]! <= h; c++) {
-          const other = toY[h - ys[c]!]!;
+        for (let c = 0; c < y && 2 * whole(ys, c) <= h; c++) {
+          const other = whole(toY, h - whole(ys, c));
           if (other < 0) continue;
-          const v = value[row + c]! + value[row + other]!;
+          const v = real(value, row + c) + real(value, row + other);
           if (v > best) {
             best = v;
             way = 2 * c + 1;
           }
         }
-        value[at] = best;
+        value[cell] = best;
         flipped[column + x] = best;
-        how[at] = way;
+        how[cell] = way;
         if (mirrored && y < x) {
           value[column + x] = best;
-          flipped[at] = best;
-          how[column + x] = this.mirror(way);
+          flipped[cell] = best;
+          how[column + x] = this.#mirror(way);
         }
       }
     }
   }
 
   /** How the mirror image of a cell came about. */
-  private mirror(way: number): number {
+  #mirror(way: number): number {
     if (way >= 0) return way ^ 1;
-    if (way === -1 || !this.model.types[(-2 - way) >> 1]!.turns) return way;
+    if (way === -1 || !at(this.#model.types, (-2 - way) >> 1).turns) return way;
     return -2 - ((-2 - way) ^ 1);
   }
 
   /** The best plan, and the best of those with another first cut. */
-  private plans(grid: Grid, threshold: number): Placed[][] {
+  #plans(grid: Grid, threshold: number): Placed[][] {
     const { xs, ys, toX, toY } = grid;
-    const { value } = this;
+    const value = this.#value;
     const nx = xs.length;
     const ny = ys.length;
     const first: Placed[] = [];
-    this.trace(grid, nx - 1, ny - 1, 0, 0, first);
+    this.#trace(grid, nx - 1, ny - 1, 0, 0, first);
     const cuts: { across: boolean; c: number; other: number; worth: number }[] = [];
     const add = (across: boolean, c: number, other: number, a: number, b: number): void => {
-      if (other >= 0 && value[a]! + value[b]! > threshold)
-        cuts.push({ across, c, other, worth: value[a]! + value[b]! });
+      if (other >= 0 && real(value, a) + real(value, b) > threshold)
+        cuts.push({ across, c, other, worth: real(value, a) + real(value, b) });
     };
-    const w = xs[nx - 1]!;
-    const h = ys[ny - 1]!;
-    for (let c = 0; 2 * xs[c]! <= w; c++) {
-      const other = toX[w - xs[c]!]!;
+    const w = whole(xs, nx - 1);
+    const h = whole(ys, ny - 1);
+    for (let c = 0; 2 * whole(xs, c) <= w; c++) {
+      const other = whole(toX, w - whole(xs, c));
       add(true, c, other, c * ny + ny - 1, other * ny + ny - 1);
     }
-    for (let c = 0; 2 * ys[c]! <= h; c++) {
-      const other = toY[h - ys[c]!]!;
+    for (let c = 0; 2 * whole(ys, c) <= h; c++) {
+      const other = whole(toY, h - whole(ys, c));
       add(false, c, other, (nx - 1) * ny + c, (nx - 1) * ny + other);
     }
     cuts.sort((a, b) => b.worth - a.worth);
     const plans = [first];
     for (const { across, c, other } of cuts.slice(0, MOST_PLANS)) {
       const placed: Placed[] = [];
-      this.trace(grid, across ? c : nx - 1, across ? ny - 1 : c, 0, 0, placed);
-      if (across) this.trace(grid, other, ny - 1, xs[c]!, 0, placed);
-      else this.trace(grid, nx - 1, other, 0, ys[c]!, placed);
+      this.#trace(grid, across ? c : nx - 1, across ? ny - 1 : c, 0, 0, placed);
+      if (across) this.#trace(grid, other, ny - 1, whole(xs, c), 0, placed);
+      else this.#trace(grid, nx - 1, other, 0, whole(ys, c), placed);
       plans.push(placed);
     }
     return plans;
   }
 
-  private trace(grid: Grid, x: number, y: number, left: number, low: number, placed: Placed[]): void {
-    const way = this.how[x * grid.ys.length + y]!;
+  #trace(grid: Grid, x: number, y: number, left: number, low: number, placed: Placed[]): void {
+    const way = whole(this.#how, x * grid.ys.length + y);
     if (way === -1) return;
     if (way < -1) {
       const code = -2 - way;
@@ -210,11 +218,25 @@ export class GuillotinePricer implements Pricer {
     }
     const c = way >> 1;
     if (way & 1) {
-      this.trace(grid, x, c, left, low, placed);
-      this.trace(grid, x, grid.toY[grid.ys[y]! - grid.ys[c]!]!, left, low + grid.ys[c]!, placed);
+      this.#trace(grid, x, c, left, low, placed);
+      this.#trace(
+        grid,
+        x,
+        whole(grid.toY, whole(grid.ys, y) - whole(grid.ys, c)),
+        left,
+        low + whole(grid.ys, c),
+        placed,
+      );
     } else {
-      this.trace(grid, c, y, left, low, placed);
-      this.trace(grid, grid.toX[grid.xs[x]! - grid.xs[c]!]!, y, left + grid.xs[c]!, low, placed);
+      this.#trace(grid, c, y, left, low, placed);
+      this.#trace(
+        grid,
+        whole(grid.toX, whole(grid.xs, x) - whole(grid.xs, c)),
+        y,
+        left + whole(grid.xs, c),
+        low,
+        placed,
+      );
     }
   }
 }
@@ -248,9 +270,9 @@ function rasterPoints(sizes: readonly number[], span: number): Int32Array {
     }
   }
   const below = new Int32Array(span + 1);
-  for (let x = 1; x <= span; x++) below[x] = reach[x] ? x : below[x - 1]!;
+  for (let x = 1; x <= span; x++) below[x] = reach[x] ? x : whole(below, x - 1);
   const points = new Set<number>();
-  for (let x = 0; x <= span; x++) if (reach[x]) points.add(below[span - x]!);
+  for (let x = 0; x <= span; x++) if (reach[x]) points.add(whole(below, span - x));
   points.add(span);
   points.delete(0);
   return Int32Array.from(points).sort();
@@ -258,20 +280,20 @@ function rasterPoints(sizes: readonly number[], span: number): Int32Array {
 
 function floorIndex(points: Int32Array, span: number): Int32Array {
   const index = new Int32Array(span + 1).fill(-1);
-  let at = -1;
+  let cell = -1;
   for (let x = 0; x <= span; x++) {
-    while (at + 1 < points.length && points[at + 1]! <= x) at++;
-    index[x] = at;
+    while (cell + 1 < points.length && whole(points, cell + 1) <= x) cell++;
+    index[x] = cell;
   }
   return index;
 }
 
 function ceilIndex(points: Int32Array, span: number): Int32Array {
   const index = new Int32Array(span + 1);
-  let at = 0;
+  let cell = 0;
   for (let x = 0; x <= span; x++) {
-    while (points[at]! < x) at++;
-    index[x] = at;
+    while (whole(points, cell) < x) cell++;
+    index[x] = cell;
   }
   return index;
 }

@@ -1,4 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
+import { at } from "../../engine/at.ts";
 import { BestBound } from "../../engine/best-bound.ts";
 import { ColumnGeneration } from "../../engine/column-generation.ts";
 import type { Effort } from "../../engine/effort.ts";
@@ -83,8 +84,8 @@ export function searchSheets(
   const does = (step: SheetStep): boolean => !without.includes(step);
   const bound = new BestBound(areaBound(model));
   if (does("dual-feasible functions")) bound.raise(dualFeasibleBound(model), "dual-feasible functions");
-  const whole = effort.remaining;
-  const stage = <T>(share: number, run: (e: Effort) => T): T => effort.stage(whole * share, run);
+  const units = effort.remaining;
+  const stage = <T>(share: number, run: (e: Effort) => T): T => effort.stage(units * share, run);
   let packing = stage(START, (e) => startSheets(model, e, random));
   if (known && known.cost <= packing.cost) packing = known;
   const done = (): boolean => packing.cost <= bound.value || effort.over;
@@ -115,7 +116,7 @@ export function searchSheets(
           ? planned.reach(packing, random, e)
           : search.reach(goal.plan(packing, packing.cost - model.costStep), random, e);
         if (!layouts) return;
-        packing = { layouts, cost: layouts.reduce((sum, l) => sum + model.stocks[l.stock]!.cost, 0) };
+        packing = { layouts, cost: layouts.reduce((sum, l) => sum + at(model.stocks, l.stock).cost, 0) };
         search = new BeamSearch(model);
       }
     });
@@ -138,8 +139,8 @@ export function searchSheets(
   const relaxed = raster && generation(raster, SMOOTHING);
   let open = relaxed !== undefined;
   const prove = (share: number): void => {
-    if (!open || done()) return;
-    open = !solve(relaxed!, share);
+    if (!open || !relaxed || done()) return;
+    open = !solve(relaxed, share);
   };
   prove(boundOnly ? 0.5 : RASTER);
   let share = FIRST_ROUND;

@@ -1,3 +1,4 @@
+import { at, listed } from "../../engine/at.ts";
 import type { Placed } from "../plan/layout.ts";
 import type { SheetModel } from "../plan/model.ts";
 
@@ -23,30 +24,30 @@ export const MOST_PARTS = 8;
  */
 export class Stairs {
   readonly root: PartSet;
-  private readonly model: SheetModel;
-  private readonly boxes: readonly { w: number; h: number }[];
-  private readonly maxArea: number;
-  private readonly widest: number;
-  private readonly tallest: number;
-  private readonly nodes: PartSet[] = [];
+  readonly #model: SheetModel;
+  readonly #boxes: readonly { w: number; h: number }[];
+  readonly #maxArea: number;
+  readonly #widest: number;
+  readonly #tallest: number;
+  readonly #nodes: PartSet[] = [];
   /** pairs of rectangles joined, for the count of work */
   work = 0;
   /** sets known */
   known = 0;
 
   constructor(model: SheetModel) {
-    this.model = model;
-    this.boxes = model.stocks.filter((s) => s.index >= 0);
-    this.maxArea = Math.max(...this.boxes.map((b) => b.w * b.h));
-    this.widest = Math.max(...this.boxes.map((b) => b.w));
-    this.tallest = Math.max(...this.boxes.map((b) => b.h));
+    this.#model = model;
+    this.#boxes = model.stocks.filter((s) => s.index >= 0);
+    this.#maxArea = Math.max(...this.#boxes.map((b) => b.w * b.h));
+    this.#widest = Math.max(...this.#boxes.map((b) => b.w));
+    this.#tallest = Math.max(...this.#boxes.map((b) => b.h));
     this.root = { type: -1, size: 0, parent: undefined, children: undefined, w: [0], h: [0] };
   }
 
-  private holds(w: number, h: number): boolean {
-    if (w > this.widest || h > this.tallest) return false;
-    if (this.boxes.length === 1) return true;
-    for (const b of this.boxes) if (w <= b.w && h <= b.h) return true;
+  #holds(w: number, h: number): boolean {
+    if (w > this.#widest || h > this.#tallest) return false;
+    if (this.#boxes.length === 1) return true;
+    for (const b of this.#boxes) if (w <= b.w && h <= b.h) return true;
     return false;
   }
 
@@ -56,8 +57,8 @@ export class Stairs {
     if (known) return known;
     this.known++;
     const made: PartSet = { type, size: set.size + 1, parent: set, children: undefined, w: [], h: [] };
-    if (set.size === 0) this.single(made);
-    else if (set.w.length > 0) this.divide(made);
+    if (set.size === 0) this.#single(made);
+    else if (set.w.length > 0) this.#divide(made);
     set.children ??= new Map();
     set.children.set(type, made);
     return made;
@@ -72,28 +73,28 @@ export class Stairs {
 
   /** The set with one more part of any type. */
   with(set: PartSet, type: number): PartSet {
-    return set.type <= type ? this.child(set, type) : this.child(this.with(set.parent!, type), set.type);
+    return set.type <= type ? this.child(set, type) : this.child(this.with(set.parent ?? this.root, type), set.type);
   }
 
   fits(set: PartSet, w: number, h: number): boolean {
-    for (let i = 0; i < set.w.length; i++) if (set.w[i]! <= w && set.h[i]! <= h) return true;
+    for (let i = 0; i < set.w.length; i++) if (listed(set.w, i) <= w && listed(set.h, i) <= h) return true;
     return false;
   }
 
-  private single(set: PartSet): void {
-    const t = this.model.types[set.type]!;
-    if (this.holds(t.w, t.h)) insert(set, t.w, t.h);
-    if (t.turns && this.holds(t.h, t.w)) insert(set, t.h, t.w);
+  #single(set: PartSet): void {
+    const t = at(this.#model.types, set.type);
+    if (this.#holds(t.w, t.h)) insert(set, t.w, t.h);
+    if (t.turns && this.#holds(t.h, t.w)) insert(set, t.h, t.w);
   }
 
-  private divide(set: PartSet): void {
+  #divide(set: PartSet): void {
     const types: number[] = [];
     let area = 0;
     for (let s: PartSet | undefined = set; s && s.size > 0; s = s.parent) {
       types.push(s.type);
-      area += this.model.types[s.type]!.area;
+      area += at(this.#model.types, s.type).area;
     }
-    if (area > this.maxArea || types.length > MOST_PARTS) return;
+    if (area > this.#maxArea || types.length > MOST_PARTS) return;
     types.reverse();
     const n = types.length;
     for (let i = 0; i + 1 < n; i++) {
@@ -102,34 +103,34 @@ export class Stairs {
       if (this.of(types.filter((_, j) => j !== i)).w.length === 0) return;
     }
     const all = 1 << n;
-    const start = this.nodes.length;
-    this.nodes[start] = this.root;
+    const start = this.#nodes.length;
+    this.#nodes[start] = this.root;
     for (let mask = 1; mask < all - 1; mask++) {
       const high = 31 - Math.clz32(mask);
-      this.nodes[start + mask] = this.child(this.nodes[start + (mask & ~(1 << high))]!, types[high]!);
+      this.#nodes[start + mask] = this.child(at(this.#nodes, start + (mask & ~(1 << high))), listed(types, high));
     }
     for (let mask = 1; mask < all - 1; mask += 2) {
-      const a = this.nodes[start + mask]!;
-      const b = this.nodes[start + (all - 1 - mask)]!;
+      const a = at(this.#nodes, start + mask);
+      const b = at(this.#nodes, start + (all - 1 - mask));
       this.work += 4 + a.w.length * b.w.length;
       for (let i = 0; i < a.w.length; i++) {
         for (let j = 0; j < b.w.length; j++) {
-          const w = a.w[i]! + b.w[j]!;
-          const h = Math.max(a.h[i]!, b.h[j]!);
-          if (this.holds(w, h)) insert(set, w, h);
-          const h2 = a.h[i]! + b.h[j]!;
-          const w2 = Math.max(a.w[i]!, b.w[j]!);
-          if (this.holds(w2, h2)) insert(set, w2, h2);
+          const w = listed(a.w, i) + listed(b.w, j);
+          const h = Math.max(listed(a.h, i), listed(b.h, j));
+          if (this.#holds(w, h)) insert(set, w, h);
+          const h2 = listed(a.h, i) + listed(b.h, j);
+          const w2 = Math.max(listed(a.w, i), listed(b.w, j));
+          if (this.#holds(w2, h2)) insert(set, w2, h2);
         }
       }
     }
-    this.nodes.length = start;
+    this.#nodes.length = start;
   }
 
   /** Lays the set into w by h, which it fits: divides it again the same way. */
   lay(set: PartSet, w: number, h: number, x: number, y: number, placed: Placed[]): boolean {
     if (set.size === 1) {
-      const t = this.model.types[set.type]!;
+      const t = at(this.#model.types, set.type);
       const upright = t.w <= w && t.h <= h;
       placed.push({ type: set.type, x, y, turned: !upright });
       return upright || (t.turns && t.h <= w && t.w <= h);
@@ -142,14 +143,14 @@ export class Stairs {
       const a = this.of(types.filter((_, i) => mask & (1 << i)));
       const b = this.of(types.filter((_, i) => !(mask & (1 << i))));
       for (let i = 0; i < a.w.length; i++) {
-        if (a.w[i]! > w || a.h[i]! > h) continue;
-        if (this.fits(b, w - a.w[i]!, h)) {
-          this.lay(a, a.w[i]!, h, x, y, placed);
-          return this.lay(b, w - a.w[i]!, h, x + a.w[i]!, y, placed);
+        if (listed(a.w, i) > w || listed(a.h, i) > h) continue;
+        if (this.fits(b, w - listed(a.w, i), h)) {
+          this.lay(a, listed(a.w, i), h, x, y, placed);
+          return this.lay(b, w - listed(a.w, i), h, x + listed(a.w, i), y, placed);
         }
-        if (this.fits(b, w, h - a.h[i]!)) {
-          this.lay(a, w, a.h[i]!, x, y, placed);
-          return this.lay(b, w, h - a.h[i]!, x, y + a.h[i]!, placed);
+        if (this.fits(b, w, h - listed(a.h, i))) {
+          this.lay(a, w, listed(a.h, i), x, y, placed);
+          return this.lay(b, w, h - listed(a.h, i), x, y + listed(a.h, i), placed);
         }
       }
     }
@@ -161,12 +162,12 @@ export class Stairs {
 function insert(set: PartSet, w: number, h: number): void {
   const ws = set.w;
   const hs = set.h;
-  let at = 0;
-  while (at < ws.length && ws[at]! < w) at++;
-  if (at > 0 && hs[at - 1]! <= h) return;
-  if (at < ws.length && ws[at] === w && hs[at]! <= h) return;
-  let end = at;
-  while (end < ws.length && hs[end]! >= h) end++;
-  ws.splice(at, end - at, w);
-  hs.splice(at, end - at, h);
+  let place = 0;
+  while (place < ws.length && listed(ws, place) < w) place++;
+  if (place > 0 && listed(hs, place - 1) <= h) return;
+  if (place < ws.length && ws[place] === w && listed(hs, place) <= h) return;
+  let end = place;
+  while (end < ws.length && listed(hs, end) >= h) end++;
+  ws.splice(place, end - place, w);
+  hs.splice(place, end - place, h);
 }

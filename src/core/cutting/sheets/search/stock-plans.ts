@@ -1,4 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Layout, Packing } from "../plan/layout.ts";
 import { fits, type SheetModel } from "../plan/model.ts";
@@ -24,20 +25,20 @@ export function stockPlans(model: SheetModel, most: number): StockPlan[] {
   const stocks = model.stocks.map((s, i) => ({ ...s, i, size: s.w * s.h })).filter((s) => s.index >= 0);
   const found: { plan: number[]; room: number }[] = [];
   let looked = 0;
-  const choose = (at: number, plan: number[], cost: number, room: number): void => {
+  const choose = (from: number, plan: number[], cost: number, room: number): void => {
     if (++looked > MOST_LOOKED) return;
-    const s = stocks[at];
+    const s = stocks[from];
     if (s === undefined) {
       const full =
         plan.length === MOST_SHEETS || stocks.every((k) => used(plan, k.i) === k.limit || cost + k.cost > most);
-      if (full && room >= area && model.types.every((t) => plan.some((k) => fits(t, model.stocks[k]!)))) {
+      if (full && room >= area && model.types.every((t) => plan.some((k) => fits(t, at(model.stocks, k))))) {
         found.push({ plan: [...plan], room });
       }
       return;
     }
     const before = plan.length;
     for (let n = 0; n <= s.limit && cost + n * s.cost <= most && plan.length <= MOST_SHEETS; n++) {
-      choose(at + 1, plan, cost + n * s.cost, room + n * s.size);
+      choose(from + 1, plan, cost + n * s.cost, room + n * s.size);
       plan.push(s.i);
     }
     plan.length = before;
@@ -53,13 +54,13 @@ export function stockPlans(model: SheetModel, most: number): StockPlan[] {
 export function mayFill(model: SheetModel, most: number): boolean {
   const stocks = model.stocks.filter((s) => s.index >= 0);
   let looked = 0;
-  const fills = (at: number, cost: number, area: number): boolean => {
+  const fills = (from: number, cost: number, area: number): boolean => {
     if (area === 0) return true;
-    const s = stocks[at];
+    const s = stocks[from];
     if (s === undefined || ++looked > MOST_LOOKED) return false;
     const size = s.w * s.h;
     for (let n = 0; n <= s.limit && cost + n * s.cost <= most && n * size <= area; n++) {
-      if (fills(at + 1, cost + n * s.cost, area - n * size)) return true;
+      if (fills(from + 1, cost + n * s.cost, area - n * size)) return true;
     }
     return false;
   };
@@ -81,15 +82,15 @@ export function planWithin(model: SheetModel, most: number): boolean | undefined
     .sort((a, b) => a.cost * b.size - b.cost * a.size);
   const chosen: boolean[] = [];
   let looked = 0;
-  const holds = (at: number, cost: number, room: number): boolean => {
-    const s = stocks[at];
+  const holds = (from: number, cost: number, room: number): boolean => {
+    const s = stocks[from];
     if (room >= area && model.types.every((t) => stocks.some((k, i) => chosen[i] === true && fits(t, k)))) return true;
     // the stock that is left is no cheaper for its area than this one
     if (s === undefined || (most - cost) * s.size < (area - room) * s.cost || ++looked > MOST_LOOKED) return false;
     const count = Math.min(s.limit, s.cost > 0 ? Math.floor((most - cost) / s.cost) : s.limit);
     for (let n = count; n >= 0; n--) {
-      chosen[at] = n > 0;
-      if (holds(at + 1, cost + n * s.cost, room + n * s.size)) return true;
+      chosen[from] = n > 0;
+      if (holds(from + 1, cost + n * s.cost, room + n * s.size)) return true;
     }
     return false;
   };
@@ -97,33 +98,40 @@ export function planWithin(model: SheetModel, most: number): boolean | undefined
   return looked > MOST_LOOKED ? undefined : some;
 }
 
+/** A set of sheets and how far it was looked for. */
+interface PlannedBeam {
+  readonly plan: StockPlan;
+  readonly search: BeamSearch;
+  open: boolean;
+}
+
 /** Beams over the sets of sheets that would be an improvement, each in its turn. */
 export class PlannedBeams {
-  private readonly model: SheetModel;
-  private beams: { readonly plan: StockPlan; readonly search: BeamSearch; open: boolean }[] = [];
-  private most = Number.POSITIVE_INFINITY;
+  readonly #model: SheetModel;
+  #beams: PlannedBeam[] = [];
+  #most = Number.POSITIVE_INFINITY;
 
   constructor(model: SheetModel) {
-    this.model = model;
+    this.#model = model;
   }
 
   /** Looks for a packing that costs less; goes on with wider beams when called again. */
   reach(packing: Packing, random: Random, effort: Effort): Layout[] | undefined {
-    const { model } = this;
+    const model = this.#model;
     const most = packing.cost - model.costStep;
-    if (most !== this.most) {
-      this.most = most;
-      this.beams = stockPlans(model, most).map((plan) => ({ plan, search: new BeamSearch(model), open: true }));
+    if (most !== this.#most) {
+      this.#most = most;
+      this.#beams = stockPlans(model, most).map((plan) => ({ plan, search: new BeamSearch(model), open: true }));
     }
     while (!effort.over) {
-      let next: (typeof this.beams)[number] | undefined;
+      let next: PlannedBeam | undefined;
       let least = Number.POSITIVE_INFINITY;
-      this.beams.forEach((b, rank) => {
+      for (const [rank, b] of this.#beams.entries()) {
         const width = b.search.width * (1 + RANK * rank);
-        if (!b.open || width >= least) return;
+        if (!b.open || width >= least) continue;
         least = width;
         next = b;
-      });
+      }
       if (!next) return undefined;
       const layouts = next.search.reach(shuffled(next.plan, random), random, effort, 1);
       if (layouts) return layouts;
@@ -139,7 +147,7 @@ function shuffled(plan: StockPlan, random: Random): StockPlan {
   if (random.unit() < 0.5) return order;
   for (let i = order.length - 1; i > 0; i--) {
     const j = random.below(i + 1);
-    [order[i], order[j]] = [order[j]!, order[i]!];
+    [order[i], order[j]] = [at(order, j), at(order, i)];
   }
   return order;
 }

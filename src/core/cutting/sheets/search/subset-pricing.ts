@@ -1,3 +1,4 @@
+import { at, real } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Priced, PriceRequest, Pricer } from "../../engine/problem.ts";
 import type { Placed } from "../plan/layout.ts";
@@ -20,107 +21,112 @@ export type Weights = Float64Array;
  * exceed (its area, or a pair of dual-feasible functions), over the parts that still fit beside those chosen.
  */
 export class SubsetPricer implements Pricer {
-  private readonly model: SheetModel;
-  private readonly stairs: Stairs;
-  private readonly fillings: FillPricer;
-  private readonly weights: readonly (readonly Weights[])[];
-  private best = 0;
-  private found: number[][] = [];
+  readonly #model: SheetModel;
+  readonly #stairs: Stairs;
+  readonly #fillings: FillPricer;
+  readonly #weights: readonly (readonly Weights[])[];
+  #best = 0;
+  #found: number[][] = [];
   /** limit on the value of what was left unsearched */
-  private skipped = 0;
-  private quick = 0;
+  #skipped = 0;
+  #quick = 0;
 
   /** @param weights for each stock the weight systems; the first orders the search */
   constructor(model: SheetModel, stairs: Stairs, weights: readonly (readonly Weights[])[]) {
-    this.model = model;
-    this.fillings = new FillPricer(model);
-    this.stairs = stairs;
-    this.weights = weights;
+    this.#model = model;
+    this.#fillings = new FillPricer(model);
+    this.#stairs = stairs;
+    this.#weights = weights;
   }
 
   price({ values, stock, threshold, enough, needs, effort }: PriceRequest): Priced {
-    const quick = this.fillings.find(values, stock, threshold, needs, effort);
+    const quick = this.#fillings.find(values, stock, threshold, needs, effort);
     if (quick.length > 0) return { columns: quick, most: Number.POSITIVE_INFINITY };
-    const s = this.model.stocks[stock]!;
-    const systems = this.weights[stock]!;
-    const main = systems[0]!;
+    const s = at(this.#model.stocks, stock);
+    const systems = at(this.#weights, stock);
+    const main = at(systems, 0);
     const order: number[] = [];
     for (let t = 0; t < values.length; t++) {
-      const p = this.model.types[t]!;
-      if (values[t]! > 0 && needs[t]! > 0 && ((p.w <= s.w && p.h <= s.h) || (p.turns && p.h <= s.w && p.w <= s.h))) {
+      const p = at(this.#model.types, t);
+      if (
+        real(values, t) > 0 &&
+        at(needs, t) > 0 &&
+        ((p.w <= s.w && p.h <= s.h) || (p.turns && p.h <= s.w && p.w <= s.h))
+      ) {
         order.push(t);
       }
     }
-    const rate = (t: number): number => (main[t]! > 0 ? values[t]! / main[t]! : Number.POSITIVE_INFINITY);
+    const rate = (t: number): number =>
+      real(main, t) > 0 ? real(values, t) / real(main, t) : Number.POSITIVE_INFINITY;
     order.sort((a, b) => rate(b) - rate(a) || a - b);
-    this.best = threshold;
-    this.found = [];
-    this.skipped = 0;
+    this.#best = threshold;
+    this.#found = [];
+    this.#skipped = 0;
     const items: number[] = [];
-    for (const t of order) for (let k = 0; k < Math.min(needs[t]!, MOST_PARTS); k++) items.push(t);
-    this.quick = QUICK_STEPS;
+    for (const t of order) for (let k = 0; k < Math.min(at(needs, t), MOST_PARTS); k++) items.push(t);
+    this.#quick = QUICK_STEPS;
     const full = systems.map(() => 1);
     const sheet = { w: s.w, h: s.h, values, systems, effort };
-    this.search(this.stairs.root, [], 0, items, sheet, full);
-    if (this.skipped > enough && this.found.length === 0 && !effort.over) {
-      this.quick = Number.POSITIVE_INFINITY;
-      this.skipped = 0;
-      this.best = enough;
-      this.search(this.stairs.root, [], 0, items, sheet, full);
+    this.#search(this.#stairs.root, [], 0, items, sheet, full);
+    if (this.#skipped > enough && this.#found.length === 0 && !effort.over) {
+      this.#quick = Number.POSITIVE_INFINITY;
+      this.#skipped = 0;
+      this.#best = enough;
+      this.#search(this.#stairs.root, [], 0, items, sheet, full);
     }
     const columns: SheetColumn[] = [];
     const seen = new Set<number>();
-    for (let i = this.found.length - 1; i >= 0 && columns.length < 8; i--) {
-      const types = this.found[i]!;
+    for (let i = this.#found.length - 1; i >= 0 && columns.length < 8; i--) {
+      const types = at(this.#found, i);
       if (columns.length > 0 && types.some((t) => seen.has(t))) continue;
       for (const t of types) seen.add(t);
       columns.push(this.column(stock, types));
     }
-    return { columns, most: Math.max(this.best, this.skipped) };
+    return { columns, most: Math.max(this.#best, this.#skipped) };
   }
 
   column(stock: number, types: readonly number[]): SheetColumn {
-    const s = this.model.stocks[stock]!;
+    const s = at(this.#model.stocks, stock);
     const placed: Placed[] = [];
-    this.stairs.lay(this.stairs.of([...types].sort((a, b) => a - b)), s.w, s.h, 0, 0, placed);
+    this.#stairs.lay(this.#stairs.of([...types].sort((a, b) => a - b)), s.w, s.h, 0, 0, placed);
     return sheetColumn(stock, s.cost, placed);
   }
 
   /** Limit on what the items from `from` on can add: as many as the weights allow, and the fractional knapsack. */
-  private limit(items: readonly number[], from: number, search: Sheet, room: readonly number[]): number {
+  #limit(items: readonly number[], from: number, search: Sheet, room: readonly number[]): number {
     const { values, systems } = search;
-    const main = systems[0]!;
-    let left = room[0]!;
+    const main = at(systems, 0);
+    let left = at(room, 0);
     let sum = 0;
     for (let i = from; i < items.length; i++) {
-      const t = items[i]!;
-      const w = main[t]!;
+      const t = at(items, i);
+      const w = real(main, t);
       if (w > left) {
-        sum += (values[t]! * left) / w;
+        sum += (real(values, t) * left) / w;
         break;
       }
       left -= w;
-      sum += values[t]!;
+      sum += real(values, t);
     }
     let first = 0;
     let second = 0;
     let least = Number.POSITIVE_INFINITY;
-    const last = systems[systems.length - 1]!;
+    const last = at(systems, systems.length - 1);
     for (let i = from; i < items.length; i++) {
-      const t = items[i]!;
-      const v = values[t]!;
+      const t = at(items, i);
+      const v = real(values, t);
       if (v > first) {
         second = first;
         first = v;
       } else if (v > second) second = v;
-      if (last[t]! < least) least = last[t]!;
+      if (real(last, t) < least) least = real(last, t);
     }
-    const space = room[systems.length - 1]! + 1e-9;
+    const space = at(room, systems.length - 1) + 1e-9;
     if (2 * least > space) return Math.min(sum, first);
     return 3 * least > space ? Math.min(sum, first + second) : sum;
   }
 
-  private search(
+  #search(
     set: PartSet,
     chosen: number[],
     value: number,
@@ -128,43 +134,43 @@ export class SubsetPricer implements Pricer {
     sheet: Sheet,
     room: readonly number[],
   ): void {
-    const { stairs } = this;
+    const stairs = this.#stairs;
     const { values, systems, effort } = sheet;
     for (let i = 0; i < items.length; i++) {
-      const limit = value + this.limit(items, i, sheet, room);
-      if (limit <= this.best * (1 + 1e-12)) return;
-      if (effort.over || this.quick <= 0) {
-        this.skipped = Math.max(this.skipped, limit);
+      const limit = value + this.#limit(items, i, sheet, room);
+      if (limit <= this.#best * (1 + 1e-12)) return;
+      if (effort.over || this.#quick <= 0) {
+        this.#skipped = Math.max(this.#skipped, limit);
         return;
       }
-      const t = items[i]!;
+      const t = at(items, i);
       // a second copy without the first gives the same sets again
       if (i > 0 && items[i - 1] === t) continue;
       const before = stairs.work;
       const next = stairs.with(set, t);
       chosen.push(t);
-      const worth = value + values[t]!;
-      if (worth > this.best) {
-        this.best = worth;
-        this.found.push([...chosen]);
+      const worth = value + real(values, t);
+      if (worth > this.#best) {
+        this.#best = worth;
+        this.#found.push([...chosen]);
       }
-      const nextRoom = systems.map((ws, k) => room[k]! - ws[t]!);
+      const nextRoom = systems.map((ws, k) => at(room, k) - real(ws, t));
       const light: number[] = [];
       for (let j = i + 1; j < items.length; j++) {
-        const u = items[j]!;
-        if (!systems.some((ws, k) => ws[u]! > nextRoom[k]! + 1e-9)) light.push(u);
+        const u = at(items, j);
+        if (!systems.some((ws, k) => real(ws, u) > at(nextRoom, k) + 1e-9)) light.push(u);
       }
       const rest: number[] = [];
-      if (light.length > 0 && worth + this.limit(light, 0, sheet, nextRoom) > this.best * (1 + 1e-12)) {
+      if (light.length > 0 && worth + this.#limit(light, 0, sheet, nextRoom) > this.#best * (1 + 1e-12)) {
         for (const u of light) {
-          if (next.size === MOST_PARTS) this.skipped = Math.max(this.skipped, limit);
+          if (next.size === MOST_PARTS) this.#skipped = Math.max(this.#skipped, limit);
           else if (stairs.fits(stairs.with(next, u), sheet.w, sheet.h)) rest.push(u);
         }
       }
       const steps = items.length - i + light.length + stairs.work - before;
-      this.quick -= steps;
+      this.#quick -= steps;
       effort.spend(STEP_UNITS * steps);
-      if (rest.length > 0) this.search(next, chosen, worth, rest, sheet, nextRoom);
+      if (rest.length > 0) this.#search(next, chosen, worth, rest, sheet, nextRoom);
       chosen.pop();
     }
   }
