@@ -2,7 +2,7 @@
 // that went out. Refuses a changed signature without a raised version, a working copy that is not committed, and a manifest that does not say the new version.
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, utimesSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { getPackageJsonScript, logErrorMessage } from "office-addin-cli";
 import { OfficeAddinManifest } from "office-addin-manifest";
@@ -64,6 +64,8 @@ Next: npm test, then commit package.json, package-lock.json and src/publish/rele
 /** @param {(text: string) => string} change */
 function write(change) {
   for (const [i, file] of PACKAGES.entries()) writeFileSync(file, change(before[i]));
+  // Only the version differs: nothing is to be installed anew for it.
+  utimesSync(`${top}node_modules/.package-lock.json`, new Date(), new Date());
 }
 
 function hashOf(text) {
