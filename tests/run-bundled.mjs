@@ -18,7 +18,9 @@ export async function runBundled(entry) {
     format: "esm",
     mainFields: ["module", "main"],
     // some peers are CommonJS and ask for modules of Node
-    banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
+    banner: {
+      js: 'import { createRequire as requireOf } from "node:module"; const require = requireOf(import.meta.url);',
+    },
     logLevel: "warning",
   });
   await import(pathToFileURL(out).href);

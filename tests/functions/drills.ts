@@ -28,6 +28,13 @@ export const DRILLS: readonly Drill[] = [
   drill("WIND_FRAME", "the speed for the pressure", { velocityPressure: 200 }, "usual"),
   drill("WIND_FRAME", "slope as a number", { roofSlope: 6 }, SLOPE),
   drill("WIND_BASESHEAR", "the speed for the pressure", { velocityPressure: 115 }, "usual"),
+  drill("WIND_TORSION", "the speed for the pressure", { velocityPressure: 120 }, "or the speed"),
+  drill(
+    "LOAD_SEISMIC",
+    "spectral response in percent",
+    { system: [["light-frame wood walls", 105.1, 56.2]] },
+    "it must be",
+  ),
   drill("WIND_UPLIFT", "the dead load of the whole wall", { dead: 120 }, "usual"),
   drill("WIND_UPLIFT", "inches for feet", { tributary: [[240]] }, "usual 60"),
   drill("LOAD_DEAD", "the thickness in mm", { layers: [["gypsum board", 12.5]] }, "in millimeters"),

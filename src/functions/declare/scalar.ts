@@ -58,8 +58,7 @@ export function capital(text: string): string {
 }
 
 /** Limits and usual range of a number that has been read. */
-function check(value: number, at: string, unit: string, options: NumberOptions, notes: Notes): void {
-  const o = narrowed(options);
+function check(value: number, at: string, unit: string, o: Limits, usual: Usual | undefined, notes: Notes): void {
   if (!inside(o, value)) {
     const Kind = o.source === undefined ? BadInput : OutOfRange;
     const date = isDate(value) ? " (a date arrives as such a number)" : "";
@@ -69,12 +68,9 @@ function check(value: number, at: string, unit: string, options: NumberOptions, 
       otherUnit(value, unit, o) ?? "Use a value inside that range",
     );
   }
-  if (options.usual !== undefined && (value < options.usual.min || value > options.usual.max)) {
-    const side =
-      value < options.usual.min
-        ? `below the usual ${plain(options.usual.min)}`
-        : `above the usual ${plain(options.usual.max)}`;
-    notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}: ${options.usual.ask}`);
+  if (usual !== undefined && (value < usual.min || value > usual.max)) {
+    const side = value < usual.min ? `below the usual ${plain(usual.min)}` : `above the usual ${plain(usual.max)}`;
+    notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}: ${usual.ask}`);
   }
 }
 
@@ -109,6 +105,16 @@ function withUnit(value: number, unit: string): string {
   return unit === "" ? plain(value) : `${plain(value)} ${unit}`;
 }
 
+/** A number as read; its words are made only where somebody looks at them. */
+function reading(value: number, unit: string): Reading<number> {
+  return {
+    value,
+    get shown() {
+      return withUnit(value, unit);
+    },
+  };
+}
+
 /** The word for nothing, where a 0 could be a blank cell. */
 export function isNone(cell: unknown): boolean {
   return typeof cell === "string" && cell.trim().toLowerCase() === "none";
@@ -132,10 +138,11 @@ function numeric(
   unit: string,
   o: NumberOptions,
   fromText: (text: string) => number,
-  fromNumber: (value: number, at: string) => Reading<number> = (value) => ({ value, shown: withUnit(value, unit) }),
+  fromNumber: (value: number, at: string) => Reading<number> = (value) => reading(value, unit),
 ): Param<number, number | string> {
   const { says, usual, heads, ...given } = o;
   const limits = narrowed(given);
+  const wants = `${says}${unit === "" ? "" : ` in ${unit}`}`;
   return {
     kind,
     says,
@@ -144,13 +151,13 @@ function numeric(
     ...(usual === undefined ? {} : { usual }),
     ...(heads === undefined ? {} : { heads }),
     read(raw, at, notes) {
-      const cell = oneCell(raw, at, `${says}${unit === "" ? "" : ` in ${unit}`}`);
+      const cell = oneCell(raw, at, wants);
       if (typeof cell === "boolean") {
         throw new BadInput(`${capital(at)} is ${quote(cell)}`, "a number is wanted here", `Give ${says}`);
       }
-      const reading = typeof cell === "number" ? fromNumber(cell, at) : readText(cell, at);
-      check(reading.value, at, unit, o, notes);
-      return reading;
+      const read = typeof cell === "number" ? fromNumber(cell, at) : readText(cell, at);
+      check(read.value, at, unit, limits, usual, notes);
+      return read;
     },
   };
 
@@ -200,7 +207,7 @@ export function length(unit: LengthUnit, o: NumberOptions): Param<number, number
   const fromText = (text: string) => fromInches(parseLength(text, unit), unit);
   return numeric("length", unit, o, fromText, (value, at) => {
     if (o.usual !== undefined && value > o.usual.max && isDate(value)) throw dateForLength(capital(at), value, unit);
-    return { value, shown: withUnit(value, unit) };
+    return reading(value, unit);
   });
 }
 
@@ -285,7 +292,7 @@ export function humidity(o: NumberOptions): Param<number, number | string> {
     },
     (value) =>
       fromBare(value) === value
-        ? { value, shown: `${plain(value)} %` }
+        ? reading(value, "%")
         : { value: fromBare(value), shown: `${plain(value)} read as a share: ${plain(fromBare(value))} %` },
   );
 }

@@ -42,22 +42,44 @@ function sources(
 ): { readonly all: readonly Sourced[]; readonly bases: Bases } {
   const { own, bases: ranges } = divide(fn, raw);
   const bases = new Bases(fn, ranges);
-  const placed = fn.params
-    .map((named, i): Sourced => ({ ...named, source: sourceOf(named, own[i], bases) }))
-    .filter(({ param }) => param.kind !== "basis");
-  const named = fn.named.map((n): Sourced => ({ ...n, source: sourceOf(n, null, bases) }));
-  const sheet = sheetTerms(fn).map((term): Sourced => {
-    const param: Param<unknown, unknown> = GLOSSARY[term].param;
-    const term_ = { ...param, optional: true, standIn: undefined, omitted: "", term, needed: false } as TermParam<
-      unknown,
-      unknown
-    >;
-    return { name: term, param: term_, source: sourceOf({ name: term, param: term_ }, null, bases) };
-  });
-  return { all: [...placed, ...named, ...sheet], bases };
+  const all = placesOf(fn).map(
+    ({ place, name, param }): Sourced => ({
+      name,
+      param,
+      source: sourceOf(name, param, place < 0 ? null : own[place], bases),
+    }),
+  );
+  return { all, bases };
 }
 
-function sourceOf({ name, param }: NamedParam, raw: RawArgument | undefined, bases: Bases): Source {
+/** An argument of a function with its place in the call, -1 for one that comes from a basis only. */
+interface Place extends NamedParam {
+  readonly place: number;
+}
+
+/** A cell is calculated again and again: what does not change from call to call is found once. */
+const PLACES = new WeakMap<CellFunction, readonly Place[]>();
+
+function placesOf(fn: CellFunction): readonly Place[] {
+  const known = PLACES.get(fn);
+  if (known !== undefined) return known;
+  const sheet = sheetTerms(fn).map((term) => ({ name: term, param: sheetParam(term) }));
+  const places = [
+    ...fn.params
+      .map(({ name, param }, place) => ({ name, param, place }))
+      .filter(({ param }) => param.kind !== "basis"),
+    ...[...fn.named, ...sheet].map(({ name, param }) => ({ name, param, place: -1 })),
+  ];
+  PLACES.set(fn, places);
+  return places;
+}
+
+function sheetParam(term: "headings" | "lengths"): TermParam<unknown, unknown> {
+  const param: Param<unknown, unknown> = GLOSSARY[term].param;
+  return { ...param, optional: true, standIn: undefined, omitted: "", term, needed: false };
+}
+
+function sourceOf(name: string, param: NamedParam["param"], raw: RawArgument | undefined, bases: Bases): Source {
   const given = raw ?? null;
   if (!isOptional(param)) return { kind: "own", raw: given };
   const zero = zeroOf(given, param);
@@ -118,20 +140,26 @@ export function readArguments(
   const { all, bases } = sources(fn, raw);
   if (shown !== undefined) bases.warn(fn, notes);
   for (const { name, param, source } of all) {
-    const facts = { name, says: param.says, unit: param.unit };
     if (source.kind === "omitted") {
       const omitted = param as OptionalParam<unknown, unknown>;
       args[name] = standInOf(name, omitted, source.zero, bases, notes);
-      shown?.push({ ...facts, shown: omitted.omitted, omitted: true, from: "" });
+      shown?.push({ name, says: param.says, unit: param.unit, shown: omitted.omitted, omitted: true, from: "" });
     } else if (source.kind === "basis") {
       const { found } = source;
       const reading = readRow(found, param, `${spoken(name)} in row ${found.row} of the ${found.at}`, notes);
       args[name] = reading.value;
-      shown?.push({ ...facts, shown: reading.shown, omitted: false, from: `${found.at}, row ${found.row}` });
+      shown?.push({
+        name,
+        says: param.says,
+        unit: param.unit,
+        shown: reading.shown,
+        omitted: false,
+        from: `${found.at}, row ${found.row}`,
+      });
     } else {
       const reading = readOwn(name, param, source.raw, notes, fn.takesBasis);
       args[name] = reading.value;
-      shown?.push({ ...facts, shown: reading.shown, omitted: false, from: "" });
+      shown?.push({ name, says: param.says, unit: param.unit, shown: reading.shown, omitted: false, from: "" });
     }
   }
   return args;

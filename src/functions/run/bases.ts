@@ -21,6 +21,10 @@ export class Bases {
   /** @throws BadInput for a range that is no basis, or one that could change nothing before another */
   constructor(fn: CellFunction, cells: readonly Cells[]) {
     const named = (i: number) => (cells.length === 1 ? "basis" : `${ORDINALS[i] ?? `${i + 1}th`} basis`);
+    if (cells.length === 0) {
+      this.#bases = [];
+      return;
+    }
     this.#bases = cells.map((range, i) => ({ at: named(i), basis: readBasis(range, named(i)) }));
     const taken = termsOf(fn);
     this.#bases.forEach(({ at, basis }, i) => {
@@ -92,8 +96,18 @@ export class Bases {
 
 const ORDINALS = ["first", "second", "third", "fourth"];
 
-/** Every term that a function takes. */
+const TERMS = new WeakMap<CellFunction, ReadonlySet<TermName>>();
+
+/** Every term that a function takes, found once. */
 export function termsOf(fn: CellFunction): ReadonlySet<TermName> {
+  const known = TERMS.get(fn);
+  if (known !== undefined) return known;
+  const terms = foundTerms(fn);
+  TERMS.set(fn, terms);
+  return terms;
+}
+
+function foundTerms(fn: CellFunction): ReadonlySet<TermName> {
   const terms = [...fn.params, ...fn.named]
     .map(({ param }) => param)
     .filter(isTerm)

@@ -1,4 +1,4 @@
-import { BadInput, plain, within } from "../../kit/refusal.ts";
+import { BadInput, OutOfRange, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { M_IN_INCH, R_IP_IN_RSI, W_MK_IN_BTU_IN } from "../air/si.ts";
 import type { HeatFlow } from "../tables/films.ts";
@@ -103,11 +103,21 @@ function overK(kBtuIn: number, thicknessIn: number, source: string): Heat {
 function askFarOff(rIp: number, input: LayerInput, flow: HeatFlow, where: string, tape: Tape | undefined): void {
   const { material, thicknessIn } = input;
   if (tape === undefined || material === undefined || !(thicknessIn !== undefined && thicknessIn > 0)) return;
-  const known = knownHeat(input, flow, where, undefined).rIp;
-  if (known === 0 || (rIp <= known * FAR_OFF && rIp * FAR_OFF >= known)) return;
+  const known = comparable(input, flow, where);
+  if (known === undefined || known === 0 || (rIp <= known * FAR_OFF && rIp * FAR_OFF >= known)) return;
   tape.caution(
     `The ${input.name} in ${where} has an R of ${plain(Number(rIp.toPrecision(3)))} by its own figure, where ${plain(thicknessIn)} in of ${material.name} has ${plain(Number(known.toPrecision(3)))}: is it the R of the whole layer, in h ft2 F/Btu?`,
   );
+}
+
+/** The built-in figure; undefined beyond what it covers, where an own figure stands without one to compare it with. */
+function comparable(input: LayerInput, flow: HeatFlow, where: string): number | undefined {
+  try {
+    return knownHeat(input, flow, where, undefined).rIp;
+  } catch (refusal) {
+    if (refusal instanceof OutOfRange) return undefined;
+    throw refusal;
+  }
 }
 
 function knownHeat(input: LayerInput, flow: HeatFlow, where: string, tape: Tape | undefined): Heat {
