@@ -1,12 +1,12 @@
 // `npm run steady -- browser 20` or `-- all 5`: the browser tests, or all tests from fresh clones, again and again while two more processes keep the cores
-// busy. It runs on by itself and keeps a log of each run in .cache/steady; no retries.
+// busy (a third argument says how many: 0 where another run is the load). It runs on by itself and keeps a log of each run in .cache/steady; no retries.
 import { spawn, spawnSync } from "node:child_process";
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const top = fileURLToPath(new URL("..", import.meta.url));
-const [what = "browser", times = "20"] = process.argv.slice(2);
+const [what = "browser", times = "20", others = "2"] = process.argv.slice(2);
 const logs = join(top, ".cache/steady");
 mkdirSync(logs, { recursive: true });
 
@@ -30,7 +30,9 @@ function options(cwd) {
   return { cwd, encoding: "utf8", maxBuffer: 64 * 1024 * 1024 };
 }
 
-const load = [busy(), busy()];
+const load = Array.from({ length: Number(others) }, busy);
+const { stdout: commit } = spawnSync("git", ["rev-parse", "--short", "HEAD"], options(top));
+console.log(`${what} tests of ${commit.trim()}, ${others} more processes on the cores`);
 process.on("exit", () => {
   for (const child of load) child.kill();
 });
