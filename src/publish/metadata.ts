@@ -116,7 +116,7 @@ function enumFor(fn: FunctionText, p: ParameterText, enums: Map<string, ExcelEnu
 }
 
 /** The unit comes first, since Excel may cut the rest. */
-export function parameterDescription(p: ParameterText): string {
+function parameterDescription(p: ParameterText): string {
   const unit = p.unit === "" ? "" : `[${p.unit}] `;
   const more: string[] = [];
   if (p.columns.length > 0) more.push(`columns: ${p.columns.map(columnName).join(", ")}`);

@@ -25,7 +25,7 @@ export function packageFolder(file) {
  * Name, version, license and its text of a package.
  * @param {string} folder
  */
-export function noticeOf(folder) {
+function noticeOf(folder) {
   const { name, version, author, ...rest } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
   const license = rest.license ?? BY_SOURCES[name];
   if (typeof license !== "string" || !ALLOWED.test(license)) {

@@ -5,7 +5,7 @@ const BEGIN = "<!-- functions: begin -->";
 const END = "<!-- functions: end -->";
 
 /** The table of functions for the README, family by family. */
-export function functionTable(functions: readonly CellFunction[]): string {
+function functionTable(functions: readonly CellFunction[]): string {
   const families = [...new Set(functions.map((fn) => fn.family))];
   return families
     .map((family) => {

@@ -34,7 +34,7 @@ export interface ScheduledAnchor {
   readonly combined: number | undefined;
 }
 
-export const NONE_HOLDS = "none of the list";
+const NONE_HOLDS = "none of the list";
 const BOTH = 1.2;
 const CLAUSE = "ACI 318-19 17.8 (318-14 17.6)";
 

@@ -35,7 +35,7 @@ export interface ScheduledWall {
 
 /** Where no arm is given the hold-down and the center of compression stand this far in from the ends, both together. Common practice, no source. */
 const ARM_LESS_FT = 0.5;
-export const BEYOND = "beyond the range";
+const BEYOND = "beyond the range";
 
 function armOf(wall: ShearLine): number {
   return wall.armFt ?? wall.lengthFt - ARM_LESS_FT;

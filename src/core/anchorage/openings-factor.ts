@@ -1,8 +1,6 @@
 import { BadInput, OutOfRange, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 
-export const SHEAR_WALL_STANDARDS = ["2008", "2015", "2021"] as const;
-
 export interface WallOpening {
   readonly name: string;
   readonly widthFt: number;

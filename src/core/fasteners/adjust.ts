@@ -5,7 +5,7 @@ import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import type { FastenerType } from "./tables/fasteners.ts";
 
-export const SERVICES = ["dry", "wet"] as const;
+const SERVICES = ["dry", "wet"] as const;
 export type Service = (typeof SERVICES)[number];
 
 /** What acts on the reference value of a connection. */

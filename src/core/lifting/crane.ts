@@ -10,7 +10,7 @@ export interface ChartRow {
   readonly boomFt: number | undefined;
 }
 
-export const CRANE_VERDICTS = ["within the limit", "above the limit", "above the chart"] as const;
+const CRANE_VERDICTS = ["within the limit", "above the limit", "above the chart"] as const;
 
 export interface CraneCheck {
   readonly capacityLb: number;

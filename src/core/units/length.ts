@@ -37,11 +37,6 @@ const VULGAR: Readonly<Record<string, string>> = {
   "⅔": "2/3",
 };
 
-/** The unit of length that a word or mark means, or undefined. */
-export function lengthUnit(word: string): LengthUnit | undefined {
-  return UNIT_OF.get(folded(word).toLowerCase().replace(/\.$/, ""));
-}
-
 /**
  * Reads a length as builders write it: `12'-6 1/2"`, `12' 6.5"`, `12 ft 6.5 in`, `6-1/2"`, `150.5in`, `3.8 m`, `-2'`,
  * with Unicode primes and fractions. General unit libraries read `12 ft 6.5 in` as an area and `6-1/2 in` as 5.5 in.

@@ -36,7 +36,7 @@ function ofRatio(rise: number, run: number, text: string): number {
 }
 
 /** A bare number as a slope: how it must be written, in the three ways that it may be meant. */
-export function bareSlope(shown: string): BadInput {
+function bareSlope(shown: string): BadInput {
   return new BadInput(
     `The slope ${clipped(shown)} has no unit`,
     "a bare number may be a rise on 12, degrees or a percentage",
@@ -45,7 +45,7 @@ export function bareSlope(shown: string): BadInput {
 }
 
 /** Refuses a slope that is no roof: below level or vertical. */
-export function slopeDegrees(degrees: number, shown: string): number {
+function slopeDegrees(degrees: number, shown: string): number {
   if (degrees >= 0 && degrees < 90) return degrees;
   throw new OutOfRange(
     `The slope ${shown} is ${Number(degrees.toFixed(2))} degrees`,

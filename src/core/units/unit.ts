@@ -158,7 +158,7 @@ class Expression {
 }
 
 /** What a unit measures, as a key: alike for units that convert into each other. */
-export function kindKey(unit: Unit): string {
+function kindKey(unit: Unit): string {
   const ofMass = unit.powers[MASS] === 0 && unit.ofMasses ? "of masses" : "";
   return `${unit.powers.join(",")}${ofMass}`;
 }

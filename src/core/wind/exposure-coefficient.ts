@@ -15,7 +15,7 @@ const TABLE_7_10: Readonly<Record<WindUse, string>> = {
 };
 
 /** The table that Kz stands in. */
-export function kzTable(use: WindUse | undefined, edition: Edition): string {
+function kzTable(use: WindUse | undefined, edition: Edition): string {
   return asce(edition, renumbered(TABLE_7_10[use ?? "frame"], "Table 26.10-1"));
 }
 

@@ -242,7 +242,7 @@ export function frequency(deflectionIn: number): number {
 }
 
 /** Greatest span that is tried, in: nothing is promised beyond. */
-export const MOST_PANEL_SPAN_IN = 240;
+const MOST_PANEL_SPAN_IN = 240;
 /** Least clear span that is tried, in. */
 const LEAST_CLEAR_IN = 1;
 

@@ -121,7 +121,7 @@ export function describe(fn: CellFunction): FunctionText {
 }
 
 /** The call with optional arguments in brackets. */
-export function syntaxOf(fn: CellFunction): string {
+function syntaxOf(fn: CellFunction): string {
   const names = fn.params.map(({ name, param }) => (isOptional(param) ? `[${name}]` : name));
   return `${NAMESPACE}.${fn.name}(${names.join(", ")})`;
 }

@@ -98,7 +98,7 @@ function sayZeros(where: string, typed: boolean, notes: Notes): void {
 }
 
 /** One host hands a blank cell over as 0: a 0 that the parameter cannot be stands for a blank. */
-export function zeroForBlank(cell: Raw, param: Param<unknown, unknown>): boolean {
+function zeroForBlank(cell: Raw, param: Param<unknown, unknown>): boolean {
   const { kind, limits } = param;
   if (cell !== 0) return false;
   if (kind === "table" || kind === "list" || kind === "flag") return kind !== "flag";

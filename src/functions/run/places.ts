@@ -58,7 +58,7 @@ export function divide(fn: CellFunction, raw: readonly RawArgument[]): Divided {
 }
 
 /** More than one cell. */
-export function isWide(raw: RawArgument): raw is Cells {
+function isWide(raw: RawArgument): raw is Cells {
   return isRange(raw) && (raw.length > 1 || (raw[0]?.length ?? 0) > 1);
 }
 

@@ -35,7 +35,7 @@ const LOOKS = [
  * The drawing of a picture as a file of its own, with the looks of the pane's style sheet written into its elements. Needs a page with that style
  * sheet; undefined for a kind of picture that has no drawing.
  */
-export function standalone(picture: PictureBase, width = SHEET_WIDTH): Standalone | undefined {
+function standalone(picture: PictureBase, width = SHEET_WIDTH): Standalone | undefined {
   const drawn = drawing(picture, width);
   if (drawn === undefined) return undefined;
   const place = document.createElement("div");
@@ -82,7 +82,7 @@ function ground(width: number, height: number): SVGElement {
 }
 
 /** The drawing as a PNG file in base 64, fine enough to print. */
-export async function asPng({ svg, width, height }: Standalone): Promise<string> {
+async function asPng({ svg, width, height }: Standalone): Promise<string> {
   const scale = Math.min(FINE, Math.sqrt(MOST_PIXELS / (width * height)), LONGEST / Math.max(width, height));
   const image = new Image(width, height);
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;

@@ -12,7 +12,7 @@ export const RODS: readonly (readonly [diameterIn: number, threads: number])[] =
 /** Tensile strength of ASTM F1554 grade 36 rod, psi; ductile. */
 export const ROD_STRENGTH_PSI = 58_000;
 
-export const CONCRETE_STATES = ["cracked", "uncracked"] as const;
+const CONCRETE_STATES = ["cracked", "uncracked"] as const;
 export type ConcreteState = (typeof CONCRETE_STATES)[number];
 
 /** Least characteristic bond stress outdoors, psi. ACI 318-19 Table 17.6.5.2.5 (318-14 Table 17.4.5.2), from memory. */
@@ -47,7 +47,7 @@ export const CLAUSES = {
     limits: "17.9",
   },
 } as const;
-export const CONCRETE_STANDARDS = ["318-14", "318-19"] as const;
+const CONCRETE_STANDARDS = ["318-14", "318-19"] as const;
 export type ConcreteStandard = (typeof CONCRETE_STANDARDS)[number];
 
 /**

@@ -1,5 +1,5 @@
 /** A place that the program took to be filled and is not: a fault of the program, not of what was given to it. */
-export class EmptyPlace extends Error {
+class EmptyPlace extends Error {
   constructor(index: number, length: number) {
     super(`Place ${index} of ${length} is empty`);
     this.name = "EmptyPlace";

@@ -4,7 +4,7 @@ import { dewPointFromPressureC, type SaturationFormula, saturationClause, satura
 import { cToF, PA_IN_INHG } from "./si.ts";
 
 /** Refuses a relative humidity that is no share above 0 up to 1. */
-export function checkHumidity(name: string, rhShare: number): void {
+function checkHumidity(name: string, rhShare: number): void {
   if (rhShare > 0 && rhShare <= 1) return;
   throw new OutOfRange(
     `${name} is ${plain(rhShare * 100)} %`,

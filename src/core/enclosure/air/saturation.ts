@@ -9,7 +9,7 @@ import { OutOfRange, plain, within } from "../../kit/refusal.ts";
 export const SATURATION_FORMULAS = ["ASHRAE", "ISO 13788", "water"] as const;
 export type SaturationFormula = (typeof SATURATION_FORMULAS)[number];
 
-export const KELVIN_AT_0C = 273.15;
+const KELVIN_AT_0C = 273.15;
 /** The ice and water branches meet here, so the curve has no step. */
 const TRIPLE_POINT_C = 0.01;
 

@@ -7,7 +7,7 @@ export interface Zone {
 }
 
 /** True for marine zone 4, which the code tables list apart from the rest of zone 4. */
-export function isMarine4(zone: Zone, tape?: Tape): boolean {
+function isMarine4(zone: Zone, tape?: Tape): boolean {
   if (zone.number === 4 && zone.regime === "") tape?.assume("zone 4 is taken as not marine; write 4C for marine 4");
   return zone.number === 4 && zone.regime === "C";
 }

@@ -29,7 +29,7 @@ export function assemble(inputs: readonly LayerInput[], inside: Film, outside: F
   return ventilate(layers, inside, outside, tape);
 }
 
-export function ventilate(layers: readonly Layer[], inside: Film, outside: Film, tape?: Tape): Assembly {
+function ventilate(layers: readonly Layer[], inside: Film, outside: Film, tape?: Tape): Assembly {
   const at = layers.findIndex((l) => l.role.kind === "ventilated cavity");
   const role = layers[at]?.role;
   const whole: Assembly = { layers, inside, outside, dropped: [], ventilated: undefined };

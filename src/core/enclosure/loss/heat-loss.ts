@@ -3,7 +3,7 @@ import type { Tape } from "../../kit/tape.ts";
 
 const UA_CLAUSE = "ISO 13789:2017 (transmission); ASHRAE Handbook Fundamentals 2021 ch. 18";
 /** Sensible heat of air at sea level: 60 min/h x 0.075 lb/ft3 x 0.24 Btu/(lb F), Btu min/(h ft3 F). */
-export const AIR_HEAT_FACTOR = 60 * 0.075 * 0.24;
+const AIR_HEAT_FACTOR = 60 * 0.075 * 0.24;
 const AIR_CLAUSE = "ASHRAE sensible heat factor 60 x 0.075 x 0.24";
 /** Pressure of the standard atmosphere at a height Z in ft, over that at sea level: (1 - 6.8754e-6 Z)^5.2559. */
 const ATMOSPHERE = {

@@ -84,7 +84,7 @@ export function vaporPath(
 }
 
 /** Mean relative humidity (share) in each layer of a solution, from its two faces. */
-export function layerHumidities(path: VaporPath, solution: VaporSolution): readonly number[] {
+function layerHumidities(path: VaporPath, solution: VaporSolution): readonly number[] {
   const rh = solution.pressurePa.map((p, n) => Math.min(1, p / (path.saturationPa[n] ?? p)));
   return rh.slice(1).map((r, i) => (r + (rh[i] ?? r)) / 2);
 }

@@ -1,7 +1,7 @@
 import type { Material } from "./materials.ts";
 
 /** Specific heat, Btu/(lb F). California joint appendix JA4 Table 4.5.2 (public law): softwood, plywood, gypsum board, concrete and stucco; the others from memory. */
-export const SPECIFIC_HEAT = {
+const SPECIFIC_HEAT = {
   lumber: 0.33,
   panel: 0.29,
   gypsum: 0.26,

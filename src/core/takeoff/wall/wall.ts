@@ -51,7 +51,7 @@ export function tallestFt(wall: Wall): number {
 }
 
 /** Height up to which the wall is a rectangle. */
-export function straightFt(wall: Wall): number {
+function straightFt(wall: Wall): number {
   return wall.heightFt + Math.min(0, wall.riseFt);
 }
 

@@ -13,7 +13,7 @@ import { WALLS } from "../tables/cladding-walls.ts";
 import type { CladdingFigure, UnreadFigure } from "../tables/cladding-zone.ts";
 import { CLAUSE } from "../tables/clauses.ts";
 
-export const CLADDING_ROOFS = ["flat", "gable", "hip", "monoslope"] as const;
+const CLADDING_ROOFS = ["flat", "gable", "hip", "monoslope"] as const;
 export type CladdingRoof = (typeof CLADDING_ROOFS)[number];
 
 export const SURFACES = [

@@ -15,7 +15,7 @@ import { framePicture } from "./frame-picture.ts";
 /** Heights at which the velocity pressure of the windward wall steps, as the Kz table does, ft. */
 const BAND_TOPS_FT = [15, 20, 25, 30, 40, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200] as const;
 
-export const FRAME_WINDS = ["across ridge", "along ridge"] as const;
+const FRAME_WINDS = ["across ridge", "along ridge"] as const;
 export type FrameWind = (typeof FRAME_WINDS)[number];
 
 /** A band of the windward wall with its share of the velocity pressure at the mean roof height. */
@@ -56,7 +56,7 @@ export function wallBands(input: FrameInput, topFt: number): readonly WallBand[]
 }
 
 /** External pressures on every surface for one wind direction. */
-export function externalPressures(input: FrameInput, wind: FrameWind): readonly External[] {
+function externalPressures(input: FrameInput, wind: FrameWind): readonly External[] {
   const { lOverB, hOverL } = windRatios(input, wind);
   const one = (surface: string, part: string, cp: number, share = 1): External => ({ surface, part, cp, share });
   return [

@@ -25,7 +25,7 @@ const size = (widthIn: number, bending: number, bendingThick: number, tension: n
 });
 
 /** Of select structural to No. 3; the last row holds for every larger width. */
-export const SIZE_FACTORS: readonly SizeFactors[] = [
+const SIZE_FACTORS: readonly SizeFactors[] = [
   size(2, 1.5, 1.5, 1.5, 1.15),
   size(3, 1.5, 1.5, 1.5, 1.15),
   size(4, 1.5, 1.5, 1.5, 1.15),
@@ -38,7 +38,7 @@ export const SIZE_FACTORS: readonly SizeFactors[] = [
 ];
 
 /** Of stud grade, which from 8 in wide on takes the values of No. 3. */
-export const STUD_SIZE_FACTORS: readonly SizeFactors[] = [
+const STUD_SIZE_FACTORS: readonly SizeFactors[] = [
   size(2, 1.1, 1.1, 1.1, 1.05),
   size(3, 1.1, 1.1, 1.1, 1.05),
   size(4, 1.1, 1.1, 1.1, 1.05),

@@ -1,7 +1,7 @@
 import { choice, flag } from "../../declare/scalar.ts";
 import { defaulted, entry } from "./entry.ts";
 
-export const LENGTH_FORMS = ["number", "feet and inches"] as const;
+const LENGTH_FORMS = ["number", "feet and inches"] as const;
 
 /** How results stand in the sheet. */
 export const SHEET_TERMS = {

@@ -1,10 +1,6 @@
 import type { IndoorCondition } from "../../../core/enclosure/moisture/indoor.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
 
-/** The condition as text, for help. */
-export const INDOOR_SAYS =
-  'indoor air: "class 1" to "class 4" (ISO 13788), "class 2 2001" (with its 1.10), "EN 15026", "EN 15026 high", or "air conditioned"; or one row or twelve rows of label, temperature, humidity';
-
 /**
  * Reads an indoor condition by its name.
  * @throws BadInput for anything else

@@ -38,7 +38,7 @@ export interface CallListener {
 }
 
 /** What a cell holds while its answer is awaited. */
-export const WAITING = ErrorType.CONNECT;
+const WAITING = ErrorType.CONNECT;
 
 /**
  * Every function of the list as a class of the engine, so that a call knows the cell that makes it.

@@ -20,7 +20,7 @@ export type StockPlan = readonly number[];
  * The sets of sheets within a cost that have at least the area of the parts, those with most area first: in a set with
  * room to spare a layout is found sooner. A set is left out where another has the same sheets and more.
  */
-export function stockPlans(model: SheetModel, most: number): StockPlan[] {
+function stockPlans(model: SheetModel, most: number): StockPlan[] {
   const area = model.types.reduce((sum, t) => sum + t.need * t.area, 0);
   const stocks = model.stocks.map((s, i) => ({ ...s, i, size: s.w * s.h })).filter((s) => s.index >= 0);
   const found: { plan: number[]; room: number }[] = [];
