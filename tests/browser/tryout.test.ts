@@ -231,9 +231,18 @@ describe("the try-out sheet", () => {
     await expect.poll(() => value("Site!K25"), SOON).toBe(3.25);
   });
 
-  test("F6 leaves the sheet for the pane and comes back, and the next key goes into the cell", async () => {
+  test("F6 goes round sheet, pane, files and toolbar, and the next key goes into the cell", async () => {
     await enter("Site!K28");
     const inPane = () => page.evaluate(() => document.querySelector("#pane")?.contains(document.activeElement));
+    const inside = (selector: string) =>
+      page.evaluate((s) => document.querySelector(s)?.contains(document.activeElement), selector);
+    // The whole round: the pane, the files, the toolbar, and the sheet again.
+    for (const place of ["#pane", "#files", "[data-u-comp='ribbon-toolbar']"]) {
+      await page.keyboard.press("F6");
+      await expect.poll(() => inside(place), SOON).toBe(true);
+    }
+    await page.keyboard.press("F6");
+    await expect.poll(() => inside("[data-u-comp='ribbon-toolbar']"), SOON).toBe(false);
     await page.keyboard.press("F6");
     await expect.poll(inPane, SOON).toBe(true);
     await page.keyboard.press("Shift+F6");

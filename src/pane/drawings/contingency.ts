@@ -6,7 +6,7 @@ import { at, linear, type Scale, ticks } from "./parts/scale.ts";
 import { textWidth } from "./parts/text.ts";
 
 const PLOT = 180;
-const AXIS = 40;
+const AXIS = 46;
 const TOP = 16;
 
 /** How sure a total is: the simulated curve, the normal one in dashes, the lines' amounts, and the confidence that was chosen. */

@@ -66,7 +66,7 @@ function picture(lines: readonly Uplift[], level: LoadLevel): RoofUpliftPicture 
   const most = Math.max(...lines.map((l) => l.netPlf));
   return {
     kind: "roof-uplift",
-    alt: `Wind against the dead load counted at ${lines.length} wall lines; the largest net uplift is ${most.toFixed(0)} plf.`,
+    alt: `Wind against the dead load counted at ${lines.length} ${lines.length === 1 ? "wall line" : "wall lines"}; the largest net uplift is ${most.toFixed(0)} plf.`,
     level,
     lines,
   };

@@ -14,6 +14,9 @@ import "./tryout.css";
 
 const find = (id: string): HTMLElement => document.getElementById(id) as HTMLElement;
 
+/** The engine's row of buttons. */
+const toolbar = (): HTMLElement | null => find("sheet").querySelector("[data-u-comp='ribbon-toolbar']");
+
 const searches = new Searches(startSearchWorker);
 const sheet = new TryOutSheet(find("sheet"), demo, searches.answer);
 const pane = mountPane(find("pane"), undefined, {
@@ -24,9 +27,14 @@ const pane = mountPane(find("pane"), undefined, {
 makeResizable(find("page"), find("divider"));
 nameControls(find("sheet"));
 goRoundRegions([
-  { element: find("files"), focus: () => find("open").focus() },
-  { element: find("sheet"), focus: () => sheet.focus() },
-  { element: find("pane"), focus: () => find("pane").querySelector<HTMLElement>("[role=tab][tabindex='0']")?.focus() },
+  { element: () => find("files"), focus: () => find("blank").focus() },
+  // Inside the sheet's element, so it comes before it.
+  { element: toolbar, focus: () => toolbar()?.querySelector<HTMLElement>("button:enabled, input")?.focus() },
+  { element: () => find("sheet"), focus: () => sheet.focus() },
+  {
+    element: () => find("pane"),
+    focus: () => find("pane").querySelector<HTMLElement>("[role=tab][tabindex='0']")?.focus(),
+  },
 ]);
 
 await sheet.ready;

@@ -1,6 +1,7 @@
 /** A part of the page that the keyboard can go to. */
 export interface Region {
-  readonly element: HTMLElement;
+  /** undefined while it is not drawn */
+  readonly element: () => Element | null;
   focus(): void;
 }
 
@@ -13,9 +14,10 @@ export function goRoundRegions(regions: readonly Region[]): void {
     if (event.key !== "F6" || event.ctrlKey || event.altKey || event.metaKey) return;
     event.preventDefault();
     event.stopImmediatePropagation();
-    const here = regions.findIndex(({ element }) => element.contains(document.activeElement));
+    const there = regions.filter(({ element }) => element() !== null);
+    const here = there.findIndex(({ element }) => element()?.contains(document.activeElement));
     const step = event.shiftKey ? -1 : 1;
-    regions[(here + step + regions.length) % regions.length]?.focus();
+    there[(here + step + there.length) % there.length]?.focus();
   };
   // Before the embedded spreadsheet hears of the key.
   window.addEventListener("keydown", go, { capture: true });

@@ -5,7 +5,12 @@ const MINUS = "−";
 /** To so many decimals, zeros at the end left off. */
 export function short(value: number, decimals = 1): string {
   const rounded = Number(value.toFixed(decimals));
-  return `${rounded < 0 ? MINUS : ""}${Math.abs(rounded)}`;
+  return `${rounded < 0 ? MINUS : ""}${grouped(Math.abs(rounded))}`;
+}
+
+/** Thousands apart from 10,000 on; four digits read well without. */
+function grouped(value: number): string {
+  return value < 10_000 ? String(value) : value.toLocaleString("en-US", { maximumFractionDigits: 12 });
 }
 
 /** With its sign, as pressures are given. */
