@@ -93,10 +93,12 @@ export class SiteView implements View {
   #actions(held: Held & { ok: true }, states: ReadonlyMap<TermName, TermState>): TemplateResult {
     const count = this.#drafts.size;
     const refused = [...states.values()].filter((s) => s.drafted && s.refused !== undefined).length;
-    const changes = count - refused === 1 ? "1 change" : `${count - refused} changes`;
+    const sound = count - refused;
+    const write =
+      sound === 0 ? "No change to write" : `Write ${sound === 1 ? "1 change" : `${sound} changes`} to ${BASIS_NAME}`;
     return html`<p class="sw-actions">
       <button type="button" class="sw-main" ?disabled=${count === refused} @click=${() => void this.#write(states)}>${
-        held.at === undefined ? `Make the sheet ${SITE_SHEET}` : `Write ${changes} to ${BASIS_NAME}`
+        held.at === undefined ? `Make the sheet ${SITE_SHEET}` : write
       }</button>
       ${count === 0 ? nothing : html`<button type="button" @click=${() => this.#discard()}>Discard</button>`}
       ${refused === 0 ? nothing : html`<span class="sw-blank">${refused} cannot be read: see below</span>`}

@@ -7,8 +7,9 @@ import { type Html, html } from "./html.ts";
 export function startBody(functions: readonly FunctionText[]): Html {
   return html`<h1>Sillwork in ten minutes</h1>
 <ol class="start">
-<li><strong>Type a function.</strong> In any cell: <code>=SILL.WIND_AREA(8, 4)</code>. While you type, the spreadsheet lists the arguments; the pane's Functions view has a form for each.</li>
+<li><strong>Type a function.</strong> In any cell: <code>=SILL.WIND_AREA(8, 4)</code>. A word is enough to find one: <code>=dew</code>. While you type, the spreadsheet lists the arguments; the pane's Functions view has a form for each, with its result before it stands in a cell.</li>
 <li><strong>Select the cell.</strong> The pane's Working view shows the picture, the result, each step with its clause, the arguments as read and where they came from, and what to be careful about.</li>
+<li><strong>Or start from a template.</strong> The pane's Templates view puts ready worksheets beside yours; change the marked cells.</li>
 <li><strong>Make a basis.</strong> A range of three columns whose first cell says <code>Basis</code>: name, value, unit. Give it the name Basis. It holds what most formulas share: wind speed, exposure, roof slope, waste, saw cut, wages. The <a href="terms.html">terms</a> are listed here.</li>
 <li><strong>End your formulas with it.</strong> <code>=SILL.WIND_CLADDING("wall", 5, 32, Basis)</code>. What the call leaves out comes from the basis; what stands in the call wins.</li>
 <li><strong>Write lengths as you say them.</strong> <code>12'-6 1/2"</code>, <code>3.8 m</code>; slopes as <code>6:12</code>; shares as <code>10%</code>. Where a formula stands around such a text, double its inch mark.</li>
