@@ -7,6 +7,7 @@ import {
   type Workbook,
 } from "@univerjs/core";
 import {
+  ArrayValueObject,
   BaseFunction,
   type BaseValueObject,
   ErrorType,
@@ -85,7 +86,30 @@ function keepQuotedTextAsText(): void {
   patched = true;
   const create = ValueObjectFactory.create.bind(ValueObjectFactory);
   ValueObjectFactory.create = (raw, ignorePattern) =>
-    create(raw, ignorePattern === true || (typeof raw === "string" && /^\s*"/.test(raw)));
+    create(
+      typeof raw === "string" ? withSigns(raw) : raw,
+      ignorePattern === true || (typeof raw === "string" && /^\s*"/.test(raw)),
+    );
+  // It also parts an array constant at the commas and semicolons inside quoted text: {"a, b",1} became three cells.
+  const arrays = ArrayValueObject.prototype as unknown as { _formatValue(raw: unknown): unknown };
+  const format = arrays._formatValue;
+  arrays._formatValue = function (raw) {
+    return format.call(this, typeof raw === "string" ? raw.replace(QUOTED_IN_ARRAY, withoutSigns) : raw);
+  };
+}
+
+/** Quoted text in an array constant, whose own quotes the engine has undoubled before: it ends where a sign of the array follows. */
+const QUOTED_IN_ARRAY = /(?<=[{,;]\s*)".*?"(?=\s*[,;}])/g;
+/** Signs of no meaning that stand for a comma and a semicolon in quoted text while an array constant is parted. */
+const COMMA = "\uE000";
+const SEMICOLON = "\uE001";
+
+function withoutSigns(text: string): string {
+  return text.replaceAll(",", COMMA).replaceAll(";", SEMICOLON);
+}
+
+function withSigns(text: string): string {
+  return text.replaceAll(COMMA, ",").replaceAll(SEMICOLON, ";");
 }
 
 /** Name of a worksheet by the engine's ids. */

@@ -38,6 +38,13 @@ describe("what a formula's arguments arrive as", () => {
       ],
     ],
     [
+      '{"a, b; c","say ""x, y""";1,2}',
+      [
+        ["a, b; c", 'say "x, y"'],
+        [1, 2],
+      ],
+    ],
+    [
       '{"6:12",#N/A;TRUE,-2.5}',
       [
         ["6:12", { error: "#N/A" }],
