@@ -1,7 +1,7 @@
 import type { PictureBase } from "../kit/picture.ts";
 import { alikeLengths, alikeSheets } from "./alike.ts";
 import type { LengthNesting } from "./lengths/model/types.ts";
-import type { Cut, SheetNesting } from "./sheets/plan/types.ts";
+import type { Cut, Rest, SheetNesting } from "./sheets/plan/types.ts";
 
 /** Name of a part and the mark that is written on it. */
 type Label = (part: string) => { readonly part: string; readonly mark: string };
@@ -26,6 +26,8 @@ export interface SheetDrawing {
   }[];
   /** in the order of the saw */
   readonly cuts: readonly Cut[];
+  /** what is left over, the largest first */
+  readonly rests: readonly Rest[];
 }
 
 /** Cutting layouts of sheets, x along the length of the sheet. */
@@ -66,6 +68,7 @@ export function sheetsPicture(nesting: SheetNesting, label: Label = plainName): 
       return { name, mark, xIn, yIn, lengthIn, widthIn, turned };
     }),
     cuts: of.cuts,
+    rests: of.rests,
   }));
   const parts = nesting.sheets.reduce((sum, s) => sum + s.placements.length, 0);
   return {

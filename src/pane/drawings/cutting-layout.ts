@@ -11,6 +11,9 @@ import { textWidth } from "./parts/text.ts";
 const GAP = 18;
 /** More cuts than this are numbered in the list alone. */
 const MOST_NUMBERED = 16;
+/** Leftovers named below a sheet: none narrower than this, as in the stock rows, and so many at most. */
+const LEAST_REST_IN = 6;
+const MOST_RESTS = 4;
 
 /** Feet, inches and sixteenths, as a tape is read. */
 const size = (inches: number): string => formatLength(inches, 16);
@@ -83,7 +86,17 @@ function sheetAt(sheet: SheetDrawing, scale: number, top: number, width: number)
   });
   const cuts = paragraph(`Cuts: ${cutList(sheet)}`, 0, foot + LINE, width);
   parts.push(...cuts.parts);
-  return { parts, foot: cuts.foot };
+  const leaves = paragraph(`Leaves: ${restList(sheet)}`, 0, cuts.foot + LINE, width);
+  parts.push(...leaves.parts);
+  return { parts, foot: leaves.foot };
+}
+
+/** The leftovers that are worth keeping, the largest first. */
+function restList({ rests }: SheetDrawing): string {
+  const kept = rests.filter((r) => Math.min(r.lengthIn, r.widthIn) >= LEAST_REST_IN);
+  if (kept.length === 0) return "nothing to keep";
+  const named = kept.slice(0, MOST_RESTS).map((r) => `${size(r.lengthIn)} × ${size(r.widthIn)}`);
+  return `${named.join("; ")}${kept.length > MOST_RESTS ? `; ${kept.length - MOST_RESTS} smaller` : ""}`;
 }
 
 /** "1 across at 4'-0", 2 along at 2'-0", then turned: 3 ..." */

@@ -12,9 +12,9 @@ import { fewerTurns } from "./turns.ts";
 
 /** Shares of the effort: price and size of the stock, the largest leftover, the ways to cut, the turns of the saw. */
 const RANKED = 0.1;
-const LEFTOVER = 0.08;
-const KINDS = 0.06;
-const TURNS = 0.03;
+const LEFTOVER = 0.06;
+const KINDS = 0.04;
+const TURNS = 0.02;
 
 /** Layouts after all goals, and whether their stock is proven to be the best one. */
 export interface SheetGoals {

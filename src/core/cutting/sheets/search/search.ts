@@ -22,7 +22,7 @@ import { mayFill, PlannedBeams } from "./stock-plans.ts";
 const SMOOTHING = 0.7;
 
 /** Elementary steps of the simplex method that take as long as one step of a search. */
-const STEPS_PER_UNIT = 5;
+const STEPS_PER_UNIT = 4;
 
 /** Shares of the whole effort. */
 const START = 0.05;
