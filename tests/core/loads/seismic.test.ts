@@ -57,6 +57,22 @@ describe("LOAD_SEISMIC", () => {
     expect(base(roof, { ...WOOD, r: 3 })).toBeCloseTo(1000 / 3, 6);
   });
 
+  test("importance lifts the cap, both least ones, and the period goes by the highest level", () => {
+    const at = (system: Partial<SeismicSystem>) =>
+      seismicForces([{ name: "r", weightLb: 1000, heightFt: 40 }], { ...WOOD, ...system }, { ...SITE, risk: "IV" }).at(
+        -1,
+      )?.shearLb;
+    const period = 0.02 * 40 ** 0.75;
+    expect(at({ sd1: 0.2 })).toBeCloseTo((1000 * 0.2 * 1.5) / (period * 6.5), 6);
+    expect(at({ sd1: 0.02 })).toBeCloseTo(44 * 1.5, 6);
+    expect(at({ sd1: 0.02, s1: 0.9 })).toBeCloseTo((1000 * 0.45 * 1.5) / 6.5, 6);
+    const two = [
+      { name: "r", weightLb: 1000, heightFt: 40 },
+      { name: "f", weightLb: 1000, heightFt: 10 },
+    ];
+    expect(base(two, { ...WOOD, sd1: 0.2 })).toBeCloseTo((2000 * 0.2) / (period * 6.5), 6);
+  });
+
   test("importance lifts the forces, and says that it is from memory above 1", () => {
     const at = (risk: "I" | "II" | "III" | "IV") =>
       seismicForces([{ name: "r", weightLb: 1000, heightFt: 20 }], WOOD, { ...SITE, risk })[0]?.forceLb;
