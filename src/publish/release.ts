@@ -4,10 +4,10 @@ export interface Released {
   readonly signatures: Readonly<Record<string, string>>;
 }
 
-export type Raise = "major" | "minor" | "patch";
+type Raise = "major" | "minor" | "patch";
 
 /** Differences between two sets of signatures, by the functions' names. */
-export interface SignatureChanges {
+interface SignatureChanges {
   readonly gone: readonly string[];
   readonly changed: readonly string[];
   readonly added: readonly string[];

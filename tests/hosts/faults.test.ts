@@ -94,6 +94,7 @@ const WORKS: readonly Work[] = [
   },
   { name: "a cell is gone to", run: (host) => host.goTo({ sheet: "Ours", row: 1, column: 0 }) },
   { name: "ticks are kept", run: (host) => host.keep?.("seen", "a:1"), may: [] },
+  { name: "a range is read", run: (host) => host.readRange?.("B1:C1", "Start") },
   { name: "a name is read", run: (host) => host.readName?.("Basis") },
 ];
 

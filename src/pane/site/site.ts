@@ -170,8 +170,8 @@ export class SiteView implements View {
         for (const [term, text] of sound) if (this.#drafts.get(term) === text) this.#drafts.delete(term);
         this.#pane.announce(held.at === undefined ? `The name ${BASIS_NAME} is made` : `Written to ${BASIS_NAME}`);
       }
-    } catch {
-      this.#pane.announce("The basis could not be written just now: finish typing in the sheet and try again");
+    } catch (error) {
+      this.#pane.announce(`The basis could not be written: ${error instanceof Error ? error.message : error}`);
     }
     await this.#read();
   }

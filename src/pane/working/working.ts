@@ -170,9 +170,13 @@ export class WorkingView implements View {
     if (start !== undefined) return { text, go: () => this.#pane.goTo(below(start)) };
     if (!isName(reference) || host?.cellOfName === undefined) return undefined;
     const go = async () => {
-      const at = await host.cellOfName?.(reference);
-      if (at === undefined) this.#pane.announce(`There is no name ${reference} in this workbook: make it in Site`);
-      else this.#pane.goTo(below(at));
+      try {
+        const at = await host.cellOfName?.(reference);
+        if (at === undefined) this.#pane.announce(`There is no name ${reference} in this workbook: make it in Site`);
+        else this.#pane.goTo(below(at));
+      } catch (error) {
+        this.#pane.announce(error instanceof Error ? error.message : String(error));
+      }
     };
     return { text, go: () => void go() };
   }

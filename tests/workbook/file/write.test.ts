@@ -145,3 +145,9 @@ describe("what a file cannot hold is refused with its place", () => {
     await expect(write(file)).rejects.toThrow(says);
   });
 });
+
+test("texts that are kept with the workbook come back out of its file, long ones too", async () => {
+  const kept = { seen: Array.from({ length: 60 }, (_, i) => `mark${i}:${i}`).join(" "), other: "1" };
+  expect((await readWorkbook(await write(made({ "0,0": { value: 1 } }, { kept })), "Test")).file.kept).toEqual(kept);
+  expect((await readWorkbook(await write(made({ "0,0": { value: 1 } })), "Test")).file.kept).toBeUndefined();
+});

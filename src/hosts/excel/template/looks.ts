@@ -1,6 +1,6 @@
 import type { Role } from "../../../templates/kit/template.ts";
 
-export interface CellLook {
+interface CellLook {
   readonly bold?: boolean;
   readonly italic?: boolean;
   /** points */
