@@ -91,7 +91,7 @@ export interface Example<P extends Params, R extends Cell | Table> {
 }
 
 /** A call that is refused, as a change to the example, and a part of the sentence that says why. */
-export interface Refused<P extends Params> {
+interface Refused<P extends Params> {
   /** what differs from the example; null leaves an argument out */
   readonly args: { readonly [K in keyof P]?: unknown };
   readonly says: string;
