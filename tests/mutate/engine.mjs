@@ -22,12 +22,10 @@ const testFiles = (folder) =>
     .map((e) => join(e.parentPath, e.name))
     .filter((file) => !LEFT_OUT.includes(relative(top, file)));
 
-let seen = new Set();
 const ours = join(top, "src/core", family, "/");
-const { fresh, reach, forget } = modules({
+const { entered, fresh, reach, forget } = modules({
   watch: (file) => file.startsWith(ours),
   given: { vitest },
-  entered: (name) => seen.add(name),
 });
 
 const FOLDERS = [`tests/core/${family}`, "tests/published", ...(only === "own" ? [] : ["tests/functions"])].filter(
@@ -70,11 +68,11 @@ async function baseline() {
   const testsOf = suite();
   for (const file of FILES) {
     for (const [index, { name, run }] of testsOf(file).entries()) {
-      seen = new Set();
+      entered();
       const from = performance.now();
       try {
         await bounded(run, 120_000);
-        known.push({ file, index, name, ms: performance.now() - from, enters: seen });
+        known.push({ file, index, name, ms: performance.now() - from, enters: entered() });
       } catch (error) {
         failing.push(`${relative(top, file)} ${name}: ${error.message}`);
       }

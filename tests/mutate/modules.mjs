@@ -8,6 +8,7 @@ import { parse } from "acorn";
 import { transformSync } from "esbuild";
 
 const ENTERED = "__entered";
+const ENTER = "__enter";
 const plainRequire = createRequire(import.meta.url);
 
 /** The functions of a module that stands as esbuild writes it: start and end of each. */
@@ -24,11 +25,12 @@ function functionsOf(code) {
   return found;
 }
 
-/** The module with a call at the head of each function that says that it was entered. */
-function watched(code, file) {
+/** The module with a call at the head of each function that says, once in a test, that it was entered. */
+function watched(code, number) {
   let text = code;
   const marks = functionsOf(code).flatMap((f) => {
-    const call = `${ENTERED}(${JSON.stringify(`${file}:${f.start}`)})`;
+    const n = number(f.start);
+    const call = `${ENTERED}[${n}]||${ENTER}(${n})`;
     return f.body.type === "BlockStatement"
       ? [[f.body.start + 1, `${call};`]]
       : [
@@ -49,11 +51,25 @@ export function functionAt(code, file, at) {
 }
 
 /**
- * @param {{ watch: (file: string) => boolean, given: Record<string, unknown>, entered: (name: string) => void }} options
+ * @param {{ watch: (file: string) => boolean, given: Record<string, unknown> }} options
  * `watch`: whose functions say that they are entered; `given`: modules that are not read from the disk
  */
-export function modules({ watch, given, entered }) {
+export function modules({ watch, given }) {
   const compiled = new Map();
+  const names = [];
+  const flags = new Uint8Array(20_000);
+  let seen = new Set();
+  const enter = (n) => {
+    flags[n] = 1;
+    seen.add(names[n]);
+  };
+  /** The functions that have been entered since it was asked before. */
+  function entered() {
+    const before = seen;
+    seen = new Set();
+    flags.fill(0);
+    return before;
+  }
   let watching = true;
 
   function compile(code, file) {
@@ -64,7 +80,7 @@ export function modules({ watch, given, entered }) {
       supported: { "dynamic-import": false },
       define: { "import.meta.url": "__url" },
     });
-    const run = compileFunction(text, ["exports", "require", "module", "__url", ENTERED], { filename: file });
+    const run = compileFunction(text, ["exports", "require", "module", "__url", ENTERED, ENTER], { filename: file });
     return { run, imports: [...text.matchAll(/require\("(\.[^"]+)"\)/g)].map((m) => resolve(dirname(file), m[1])) };
   }
 
@@ -72,7 +88,7 @@ export function modules({ watch, given, entered }) {
     const before = compiled.get(file);
     if (before !== undefined) return before;
     const { code } = transformSync(readFileSync(file, "utf8"), { loader: "ts", target: "es2022" });
-    const made = compile(watching && watch(file) ? watched(code, file) : code, file);
+    const made = compile(watching && watch(file) ? watched(code, (at) => names.push(`${file}:${at}`) - 1) : code, file);
     compiled.set(file, made);
     return made;
   }
@@ -89,7 +105,7 @@ export function modules({ watch, given, entered }) {
       const { run } = file === changed?.file ? mutant : ofDisk(file);
       const from = (name) =>
         name in given ? given[name] : name.startsWith(".") ? read(resolve(dirname(file), name)) : plainRequire(name);
-      run(module.exports, from, module, pathToFileURL(file).href, entered);
+      run(module.exports, from, module, pathToFileURL(file).href, flags, enter);
       return module.exports;
     };
     return read;
@@ -117,5 +133,5 @@ export function modules({ watch, given, entered }) {
     watching = false;
   }
 
-  return { fresh, reach, forget };
+  return { entered, fresh, reach, forget };
 }
