@@ -124,6 +124,66 @@ describe("at the limits", () => {
   });
 });
 
+describe("columns of the module that others make needless", () => {
+  const half = 4.5 / 24;
+  const far = opening("B", 12.3, 3);
+  test("one between two columns beside openings goes where these are no farther apart than the spacing", () => {
+    // Beside A and B stand columns at 4.7875 and 12.1125 ft, 7.325 ft apart: the one at 8 ft is not needed. Those at 16 and 0 ft are.
+    const near = opening("A", 1, 3.6);
+    const others = [0, 1 - half, 4.6 + half, 12.3 - half, 15.3 + half, 16, 24];
+    expect(positions(24, [near, far], { jambFt: 0 })).toEqual(others);
+    expect(positions(24, [near, far], { jambFt: 0, spacingFt: 7.3 })).toContain(7.3);
+  });
+
+  test("one that is the column beside an opening stays", () => {
+    // 8 ft is 2 ft from the right edge of A, within 2.1875 ft; the columns around it are 7.8 ft apart.
+    expect(positions(24, [opening("A", 4.5, 1.5), far])).toEqual([0, 4.5 - half, 8, 12.3 - half, 16, 24]);
+  });
+
+  test("one that reaches into a wide opening gives way to the one beside it", () => {
+    expect(positions(32, [opening("A", 8.18, 9)], { jambFt: 0 })).toEqual([0, 8.18 - half, 17.18 + half, 24, 32]);
+  });
+});
+
+test("the end columns leave all but half of themselves to openings", () => {
+  const half = 4.5 / 24;
+  for (const o of [opening("A", half, 3), opening("A", 24 - half - 3, 3)])
+    expect(() => positions(24, [o])).not.toThrow();
+  expect(() => positions(24, [opening("A", half - 0.01, 3)])).toThrow(/end columns leave 0.1875 to 23.8125 ft/);
+  expect(() => positions(24, [opening("A", 24 - half - 2.99, 3)])).toThrow(/reaches from 20.8225 to 23.8225 ft/);
+});
+
+test("openings one over the other share their columns only where both edges meet", () => {
+  const over = (leftFt: number, widthFt: number) => [opening("A", 4, 3), opening("B", leftFt, widthFt, 7.5)];
+  expect(() => positions(24, over(4, 3))).not.toThrow();
+  expect(() => positions(24, over(4, 3.5))).toThrow(/A and B of w leave 0 ft/);
+  expect(() => positions(24, over(4.5, 3))).toThrow(/A and B/);
+});
+
+test("columns stand without the sill heights of openings; the picture has them from the foot to the top", () => {
+  const tape = new Tape();
+  const wall = { name: "w", lengthFt: 16, heightFt: 8, riseFt: 4, top: "shed" } as const;
+  columnRows([{ wall, openings: [{ ...opening("A", 3, 2), sillFt: undefined }] }], RULES, tape);
+  expect(tape.pictures[0]).toMatchObject({
+    openings: [{ name: "A", sillFt: 0, leftFt: 3 }],
+    uprights: [
+      { xFt: 0, bottomFt: 0, topFt: 8 },
+      { xFt: 3 - 4.5 / 24, bottomFt: 0, topFt: 8 + (3 - 4.5 / 24) / 4 },
+      { xFt: 5 + 4.5 / 24, bottomFt: 0 },
+      { xFt: 8, bottomFt: 0, topFt: 10 },
+      { xFt: 16, bottomFt: 0, topFt: 12 },
+    ],
+  });
+});
+
+test("a bay just as wide as the spacing is no wide one", () => {
+  const tape = new Tape();
+  const wall = { name: "w", lengthFt: 16, heightFt: 8, riseFt: 0, top: "gable" } as const;
+  columnRows([{ wall, openings: [] }], RULES, tape);
+  expect(tape.cautions).toEqual([]);
+  expect(() => wallColumns("w", 16, [], { ...RULES, spacingFt: 0.008 })).not.toThrow();
+});
+
 describe("the jamb distance is from the edge to the center line", () => {
   const door = opening("D", 18 + 4 / 12, 40 / 12, 0);
   test("28 in is held by 28 in, and by no less", () => {

@@ -183,8 +183,8 @@ function evenBays(columns: readonly Column[], placed: readonly PlacedOpening[], 
 function withoutNeedless(columns: readonly Column[], placed: readonly PlacedOpening[], rules: ColumnRules): Column[] {
   const kept = [...columns];
   for (let i = kept.length - 2; i > 0; i--) {
-    const [before, c, after] = [kept[i - 1], kept[i], kept[i + 1]];
-    if (before === undefined || c === undefined || after === undefined || c.role !== "spacing") continue;
+    const [before, c, after] = kept.slice(i - 1, i + 2) as [Column, Column, Column];
+    if (c.role !== "spacing") continue;
     const without = kept.filter((_, k) => k !== i);
     const close = !exceeds(after.xFt - before.xFt, rules.spacingFt);
     if (close && placed.every((o) => besideOpening(without, o, rules).length === without.length)) kept.splice(i, 1);
