@@ -16,31 +16,29 @@ export const ENVELOPE_WORDS = {
 
 export interface SurfaceNodes {
   readonly surface: string;
-  /** [slope degrees, GCpf], straight between */
+  /** [slope degrees, GCpf], straight between, level beyond */
   readonly nodes: readonly (readonly [number, number])[];
 }
 
-const at = (surface: string, to5: number, at20: number, from30: number, at90: number): SurfaceNodes => ({
+const at = (surface: string, to5: number, at20: number, from30: number): SurfaceNodes => ({
   surface,
   nodes: [
     [5, to5],
     [20, at20],
     [30, from30],
-    [45, from30],
-    [90, at90],
   ],
 });
 
-/** Load case A, wind across the ridge: 1 windward wall, 2 windward roof, 3 leeward roof, 4 leeward wall. */
+/** Load case A, wind across the ridge, slopes to 45 degrees: 1 windward wall, 2 windward roof, 3 leeward roof, 4 leeward wall. */
 export const ENVELOPE_CASE_A: readonly SurfaceNodes[] = [
-  at("1", 0.4, 0.53, 0.56, 0.56),
-  at("2", -0.69, -0.69, 0.21, 0.56),
-  at("3", -0.37, -0.48, -0.43, -0.37),
-  at("4", -0.29, -0.43, -0.37, -0.37),
-  at("1E", 0.61, 0.8, 0.69, 0.69),
-  at("2E", -1.07, -1.07, 0.27, 0.69),
-  at("3E", -0.53, -0.69, -0.53, -0.48),
-  at("4E", -0.43, -0.64, -0.48, -0.48),
+  at("1", 0.4, 0.53, 0.56),
+  at("2", -0.69, -0.69, 0.21),
+  at("3", -0.37, -0.48, -0.43),
+  at("4", -0.29, -0.43, -0.37),
+  at("1E", 0.61, 0.8, 0.69),
+  at("2E", -1.07, -1.07, 0.27),
+  at("3E", -0.53, -0.69, -0.53),
+  at("4E", -0.43, -0.64, -0.48),
 ];
 
 /** Load case B, wind along the ridge, any slope: 1 and 4 side walls, 2 and 3 roof, 5 windward and 6 leeward end wall. */
