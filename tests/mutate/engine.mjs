@@ -122,7 +122,8 @@ function inTurn({ file, start, before }) {
   const above = (entered) => reach(entered.slice(0, entered.lastIndexOf(":"))).has(file);
   const enters = name === undefined ? (t) => [...t.enters].some(above) : (t) => t.enters.has(name);
   const lately = (killers.get(file) ?? []).filter((t) => near.includes(t));
-  return [...new Set([...lately, ...near.filter(enters), ...near])];
+  const first = [...lately, ...near.filter(enters)];
+  return [...new Set(only === "own" ? first : [...first, ...near])];
 }
 
 async function killerOf(mutant) {
