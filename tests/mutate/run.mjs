@@ -1,4 +1,4 @@
-// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PART-OF-PATH] [--own]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
+// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PATTERN] [--own]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
 import { fork } from "node:child_process";
 import { once } from "node:events";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
@@ -23,7 +23,7 @@ const [family] = positionals;
 if (family === undefined || !existsSync(join(top, "src/core", family))) {
   const known = readdirSync(join(top, "src/core"), { withFileTypes: true }).filter((e) => e.isDirectory());
   console.error(
-    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PART-OF-PATH] [--own]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
+    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PATTERN] [--own]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
   );
   process.exit(1);
 }
@@ -49,7 +49,7 @@ function random(seed) {
 const all = [];
 for (const file of files(join(top, "src/core", family)).sort()) {
   const { code, sites } = await sitesOf(readFileSync(file, "utf8"));
-  if (file.includes(values.in)) for (const site of sites) all.push({ file, code, ...site });
+  if (new RegExp(values.in).test(file)) for (const site of sites) all.push({ file, code, ...site });
 }
 const next = random(Number(values.seed));
 for (let i = all.length - 1; i > 0; i--) {
