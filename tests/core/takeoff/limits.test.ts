@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { Tape } from "../../../src/core/kit/tape.ts";
+import { beadCoverageFt } from "../../../src/core/takeoff/bead.ts";
+import { boards, boardsForPieces } from "../../../src/core/takeoff/boards.ts";
 import { bucks } from "../../../src/core/takeoff/bucks.ts";
 import { concreteYd3 } from "../../../src/core/takeoff/concrete.ts";
 import { flashingTape } from "../../../src/core/takeoff/flashing-tape.ts";
@@ -7,11 +9,11 @@ import { furring, furringPieces } from "../../../src/core/takeoff/furring.ts";
 import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
 import { wholePacks } from "../../../src/core/takeoff/packs.ts";
 import { type RollRules, rollCourses, rolls } from "../../../src/core/takeoff/rolls.ts";
-import { screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
+import { screenRunFt, ventScreen } from "../../../src/core/takeoff/vent-screen.ts";
 import { boardPieces } from "../../../src/core/takeoff/wall/board-pieces.ts";
 import { exceeds, isBetween, wholeAbove, wholeBelow } from "../../../src/core/takeoff/wall/close.ts";
 import { wallColumns } from "../../../src/core/takeoff/wall/columns.ts";
-import { elevation } from "../../../src/core/takeoff/wall/elevation.ts";
+import { cornersOnWall, elevation } from "../../../src/core/takeoff/wall/elevation.ts";
 import { lining } from "../../../src/core/takeoff/wall/lining.ts";
 import { type PlacedOpening, silledOpenings } from "../../../src/core/takeoff/wall/opening.ts";
 import { checkOpenings, type Wall } from "../../../src/core/takeoff/wall/wall.ts";
@@ -236,4 +238,136 @@ test("a wide round pier is asked for its width, one of 5 ft is not", () => {
     return tape.cautions.length;
   };
   expect([caution(5, undefined), caution(5.1, undefined), caution(20, 10)]).toEqual([0, 1, 0]);
+});
+
+describe("boards cut again", () => {
+  const count = (...pieces: (readonly [number, number])[]) =>
+    boardsForPieces(
+      pieces.map(([a, b]) => ({ a, b })),
+      8,
+      4,
+    );
+  test("the larger rest stays whole: beside the piece, or above it", () => {
+    // 6 x 2.5 leaves 2 x 4 beside (8) or 8 x 1.5 above (12); 5 x 3 leaves 3 x 4 beside (12) or 8 x 1 above (8).
+    expect(count([6, 2.5], [8, 1.5])).toBe(1);
+    expect(count([5, 3], [3, 4])).toBe(1);
+    expect(count([6, 2.5], [2, 4])).toBe(2);
+    expect(count([5, 3], [8, 1])).toBe(2);
+  });
+  test("a piece that fits both ways lies along, one that fits turned is turned", () => {
+    expect(count([8, 3], [5, 1], [4, 1])).toBe(2);
+    expect(count([8, 3], [5, 1], [3, 1])).toBe(1);
+    expect(count([6, 4], [4, 2])).toBe(1);
+    expect(count([4, 8])).toBe(1);
+  });
+
+  test("one layer is one layout and one picture; a bundle is a step only where there are bundles", () => {
+    const made = (thicknessesIn: readonly number[], perBundle: number) => {
+      const tape = new Tape();
+      const lines = boards(
+        [{ wall: wall(16, 8), openings: [] }],
+        { lengthFt: 8, widthFt: 4, thicknessesIn, perBundle },
+        0.1,
+        tape,
+      );
+      return { lines, pictures: tape.pictures.length, steps: tape.steps.map((s) => s.symbol) };
+    };
+    const one = made([2], 1);
+    expect(one.lines).toEqual([
+      { item: "board 4 x 8 ft x 2 in", quantity: 5, unit: "boards", packs: 5, pack: "board" },
+    ]);
+    expect([one.pictures, one.steps]).toEqual([1, ["n_1", "Q", "N"]]);
+    const bundles = made([2, 1], 3);
+    expect(bundles.pictures).toBe(2);
+    expect(bundles.steps).toContain("B");
+    expect(bundles.lines.map((l) => [l.item, l.packs, l.pack])).toEqual([
+      ["board 4 x 8 ft x 2 in", 2, "bundle of 3"],
+      ["board 4 x 8 ft x 1 in", 2, "bundle of 3"],
+    ]);
+    // Three layers: the third lies as the first, and joins it where it is as thick.
+    expect(made([2, 1, 2], 1).lines.map((l) => l.quantity)).toEqual([9, 5]);
+  });
+});
+
+test("a piece under a gable is drawn with the peak and the rakes", () => {
+  expect(cornersOnWall(wall(32, 9, 8), { x0: 8, y0: 9, x1: 24, y1: 15 })).toEqual([
+    [8, 9],
+    [24, 9],
+    [24, 13],
+    [20, 15],
+    [16, 15],
+    [12, 15],
+    [8, 13],
+  ]);
+  expect(cornersOnWall(wall(32, 9, 8), { x0: 0, y0: 9, x1: 16, y1: 13 })).toEqual([
+    [0, 9],
+    [16, 9],
+    [16, 13],
+    [8, 13],
+    [0, 9],
+  ]);
+  expect(cornersOnWall({ ...wall(32, 9, 8), top: "shed" }, { x0: 0, y0: 9, x1: 32, y1: 13 })).toEqual([
+    [0, 9],
+    [32, 9],
+    [32, 13],
+    [16, 13],
+    [0, 9],
+  ]);
+});
+
+test("courses of membrane are drawn from end to end, with their runs", () => {
+  const tape = new Tape();
+  const rules = {
+    rollWidthFt: 5,
+    rollLengthFt: 100,
+    sideLapFt: 1,
+    endLapFt: 0.5,
+    cornerReturnFt: 0.25,
+    openingReturnFt: 0,
+  };
+  rolls([{ wall: wall(32, 5, 8), openings: [] }], rules, 0, tape);
+  expect(tape.pictures[0]).toMatchObject({
+    pieces: [
+      {
+        name: "1",
+        from: `32'-6"`,
+        corners: [
+          [0, 0],
+          [32, 0],
+          [32, 5],
+          [16, 5],
+          [0, 5],
+        ],
+      },
+      {
+        name: "2",
+        from: `32'-6"`,
+        corners: [
+          [0, 4],
+          [32, 4],
+          [32, 5],
+          [24, 9],
+          [16, 9],
+          [8, 9],
+          [0, 5],
+        ],
+      },
+      { name: "3", from: `20'-6"` },
+    ],
+  });
+});
+
+test("orders of nothing and of little", () => {
+  expect(ventScreen([], "both", 10, 0).packs).toBe(0);
+  // 4 in high: 1 in is left for the jambs between two members of 1-1/2 in.
+  expect(bucks([opening({ heightFt: 4 / 12 })], 1.5)[1]?.lengthIn).toBeCloseTo(1, 9);
+  const plain = { spacingFt: 2, stripFt: 8, extraPerEnd: 0, extraPerJamb: 0 };
+  expect(furring([{ wall: wall(6, 8), openings: [] }], plain, 0.1)).toMatchObject({ quantity: 32 * 1.1, packs: 5 });
+  const tape = new Tape();
+  beadCoverageFt(10.1, { kind: "joint", widthIn: 0.375, depthIn: 0.25 }, tape);
+  beadCoverageFt(10.1, { kind: "round", diameterIn: 0.5 }, tape);
+  expect(tape.steps.filter((s) => s.symbol === "A").map((s) => s.expression)).toEqual([
+    "0.375 x 0.25",
+    "pi x 0.5^2 / 4",
+  ]);
 });
