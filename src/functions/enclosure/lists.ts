@@ -35,14 +35,16 @@ const materialColumns = columnsOf<MaterialFacts>(
   ["source", "", (r) => r.source],
 );
 
-/** Materials whose name, or another name, holds every word; a whole name alone is that material. */
+/** Materials of whose name, or another name, a word begins with each one; a whole name alone is that material. */
 function foundMaterials(words: string | undefined) {
   if (words === undefined) return MATERIALS;
   const exact = findMaterial(words);
   if (exact?.name === words.trim().toLowerCase()) return [exact];
   const wanted = words.toLowerCase().split(/\s+/);
   const fits = MATERIALS.filter((m) =>
-    wanted.every((w) => [m.name, ...m.also].some((n) => n.toLowerCase().includes(w))),
+    wanted.every((w) =>
+      [m.name, ...m.also].some((n) => n.split(/[\s-]+/).some((own) => own.toLowerCase().startsWith(w))),
+    ),
   );
   if (fits.length > 0) return fits;
   const near = nearMaterials(words);

@@ -119,6 +119,13 @@ describe("CLIMATE_STATIONS", () => {
   });
 });
 
+test("MATERIALS finds by the beginning of a word, not by letters inside one", () => {
+  const names = (find: string) => (value("MATERIALS", find) as unknown[][]).map((r) => r[0]);
+  expect(names("ply")).toEqual(expect.arrayContaining(["plywood", "single-ply roof membrane"]));
+  expect(names("wool")).toEqual(expect.arrayContaining(["mineral wool board", "mineral wool batt"]));
+  for (const letters of ["ass", "oo"]) expect(says("MATERIALS", letters)).toMatch(/No material is called/);
+});
+
 describe("the climate station of other functions", () => {
   const LAYERS = [
     ["gypsum board", 0.5],

@@ -24,5 +24,4 @@ export const HIGHEST_FT = 65;
 /** Seismic importance factor Ie. Table 1.5-2; 1 of categories I and II read there, the others from memory. */
 export const SEISMIC_IMPORTANCE: Readonly<Record<RiskCategory, number>> = { I: 1, II: 1, III: 1.25, IV: 1.5 };
 
-export const SEISMIC_CATEGORIES = ["A", "B", "C", "D", "E", "F"] as const;
-export type SeismicCategory = (typeof SEISMIC_CATEGORIES)[number];
+export type SeismicCategory = "A" | "B" | "C" | "D" | "E" | "F";
