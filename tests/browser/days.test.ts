@@ -117,6 +117,16 @@ day("the manager builds from templates", "#blank", () => {
     await expect.poll(panels, SOON).toBeGreaterThan(0);
   });
 
+  test("a template is saved as a file of its own, with its values, and the workbook is left alone", async () => {
+    const { name, path } = await sheet().download("[aria-label='Save as .xlsx: Bid build-up']");
+    expect(name).toBe("Bid build-up.xlsx");
+    const { file } = await readWorkbook(readFileSync(path), "template");
+    expect(file.sheets.map((one) => one.name)).toEqual(["Site", "Bid"]);
+    const values = file.sheets.flatMap(({ cells }) => [...cells.values()].filter((c) => c.formula !== undefined));
+    expect(values.some(({ value }) => typeof value === "number")).toBe(true);
+    await expect.poll(panels, SOON).toBeGreaterThan(0);
+  });
+
   test("a window is added in a spare row", async () => {
     const before = (await sheet().named("OpeningArea")).rows[0]?.[0] as number;
     const row = await sheet().rowOf("Openings", "");
