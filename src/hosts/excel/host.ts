@@ -122,9 +122,9 @@ async function readReference(
   await context.sync();
   if (sheet.isNullObject) return undefined;
   const range = sheet.getRange(cells);
-  range.load("cellCount");
+  range.load("rowCount,columnCount");
   await context.sync();
-  if (range.cellCount < 0 || range.cellCount > MOST_READ) return undefined;
+  if (range.rowCount * range.columnCount > MOST_READ) return undefined;
   range.load("values");
   await context.sync();
   return range.values;

@@ -8,7 +8,7 @@ import type { Host } from "../../workbook/host.ts";
 import { isErrorText } from "../../workbook/scan.ts";
 import { arrayConstant } from "../parts/literals.ts";
 import { words } from "../parts/notation.ts";
-import { argumentTexts, isName } from "../working/argument-places.ts";
+import { argumentTexts, isName, referenceStart } from "../working/argument-places.ts";
 
 /** A call worked out before it stands in a cell, or a sentence why it cannot be yet. */
 export type Preview = { readonly fn: CellFunction; readonly working: Working } | { readonly waits: string };
@@ -90,7 +90,7 @@ function closesAtEnd(text: string): boolean {
 
 async function cellsOf(text: string, { host, sheet }: PreviewPlace): Promise<Table | undefined> {
   if (isName(text)) return (await host?.readName?.(text))?.rows;
-  return host?.readRange?.(text, sheet);
+  return referenceStart(text, sheet) === undefined ? undefined : host?.readRange?.(text, sheet);
 }
 
 function rawOf(value: unknown): Raw {

@@ -41,6 +41,19 @@ describe("host", () => {
     await expect(host.valueAt(at("Gone", 0, 0))).rejects.toThrow("The worksheet Gone is no longer in the workbook.");
   });
 
+  test("reads the cells of a reference, with or without its worksheet, and none that are too many", async () => {
+    new FakeWorkbook({ "Wall 1": { B4: 3, C5: "osb" }, B: { A1: 7 } });
+    const host = excelHost(new Ledger());
+    expect(await host.readRange?.("B4:C5", "Wall 1")).toEqual([
+      [3, ""],
+      ["", "osb"],
+    ]);
+    expect(await host.readRange?.("'Wall 1'!$B$4", "B")).toEqual([[3]]);
+    expect(await host.readRange?.("B!A1", "Wall 1")).toEqual([[7]]);
+    expect(await host.readRange?.("Gone!A1", "B")).toBeUndefined();
+    expect(await host.readRange?.("A1:Z90000", "B")).toBeUndefined();
+  });
+
   test("goes to a cell and inserts a formula there", async () => {
     const book = new FakeWorkbook({ A: {}, B: {} });
     const host = excelHost(new Ledger());
