@@ -1,3 +1,4 @@
+import { at, real } from "./at.ts";
 import { type DiveRequest, dive } from "./dive.ts";
 import type { Effort } from "./effort.ts";
 import { type Column, Master } from "./master.ts";
@@ -28,47 +29,48 @@ const VALUE_SCALE = 2 ** 24;
 export class ColumnGeneration implements Generation {
   readonly master: Master;
   /** columns known from elsewhere, brought into the master as they become of use */
-  private readonly pool: Column[] = [];
-  private readonly problem: CuttingProblem;
-  private readonly pricer: Pricer;
-  private readonly scale: number;
+  readonly #pool: Column[] = [];
+  readonly #problem: CuttingProblem;
+  readonly #pricer: Pricer;
+  readonly #scale: number;
   /** best proven lower bound on the cost, not yet rounded up to a step */
   bound = 0;
 
   /** multipliers of the best bound so far */
-  private center: Float64Array | undefined;
-  private readonly smoothing: number;
-  private readonly stepsPerUnit: number;
+  #center: Float64Array | undefined;
+  readonly #smoothing: number;
+  readonly #stepsPerUnit: number;
 
   constructor(problem: CuttingProblem, pricer: Pricer, options: GenerationOptions) {
-    this.problem = problem;
-    this.pricer = pricer;
-    this.smoothing = options.smoothing;
-    this.stepsPerUnit = options.stepsPerUnit;
+    this.#problem = problem;
+    this.#pricer = pricer;
+    this.#smoothing = options.smoothing;
+    this.#stepsPerUnit = options.stepsPerUnit;
     const dearest = Math.max(...problem.costs.filter((_, s) => !problem.standIn[s]), 1);
-    this.scale = VALUE_SCALE / dearest;
+    this.#scale = VALUE_SCALE / dearest;
     const big = 1000 * Math.max(...problem.costs, 1);
     this.master = new Master(problem.needs, problem.limits, problem.limited, big);
   }
 
   /** Makes a column known that the master may use later: a large master is slow. */
   offer(column: Column): void {
-    this.pool.push(column);
+    this.#pool.push(column);
   }
 
   /** Adds the columns of the pool that the present multipliers make worth most; false when none is of use. */
-  private draw(): boolean {
-    const { master, pool } = this;
-    const useful: { at: number; reduced: number }[] = [];
-    pool.forEach((c, at) => {
+  #draw(): boolean {
+    const { master } = this;
+    const pool = this.#pool;
+    const useful: { place: number; reduced: number }[] = [];
+    pool.forEach((c, place) => {
       const reduced = master.reducedCost(c);
-      if (reduced < -1e-6 * c.cost) useful.push({ at, reduced });
+      if (reduced < -1e-6 * c.cost) useful.push({ place, reduced });
     });
-    useful.sort((a, b) => a.reduced - b.reduced || a.at - b.at);
-    const drawn = useful.slice(0, MOST_DRAWN).sort((a, b) => b.at - a.at);
-    for (const { at } of drawn) {
-      master.add(pool[at]!);
-      pool[at] = pool[pool.length - 1]!;
+    useful.sort((a, b) => a.reduced - b.reduced || a.place - b.place);
+    const drawn = useful.slice(0, MOST_DRAWN).sort((a, b) => b.place - a.place);
+    for (const { place } of drawn) {
+      master.add(at(pool, place));
+      pool[place] = at(pool, pool.length - 1);
       pool.pop();
     }
     return drawn.length > 0;
@@ -76,12 +78,12 @@ export class ColumnGeneration implements Generation {
 
   /** Least total, a multiple of the cost step, that the bound allows. */
   get leastCost(): number {
-    return Math.max(0, Math.ceil(this.bound / this.problem.costStep - 1e-9) * this.problem.costStep);
+    return Math.max(0, Math.ceil(this.bound / this.#problem.costStep - 1e-9) * this.#problem.costStep);
   }
 
   /** A cost rounded up to a multiple of the cost step. */
   stepUp(cost: number): number {
-    return Math.ceil(cost / this.problem.costStep - 1e-6) * this.problem.costStep;
+    return Math.ceil(cost / this.#problem.costStep - 1e-6) * this.#problem.costStep;
   }
 
   /**
@@ -104,14 +106,14 @@ export class ColumnGeneration implements Generation {
       const before = master.pivots;
       master.solve(20_000);
       const searched = master.columns.length * 4 + (master.rows * master.rows) / 2;
-      if (!effort.spend(((master.pivots - before + 1) * searched) / this.stepsPerUnit)) return false;
+      if (!effort.spend(((master.pivots - before + 1) * searched) / this.#stepsPerUnit)) return false;
       const objective = master.objective;
       if (objective <= enough + 1e-6) return true;
-      effort.spend(this.pool.length * 4);
-      if (this.draw()) continue;
-      const duals = Float64Array.from(needs, (_, i) => Math.max(0, master.duals[i]! * this.scale));
+      effort.spend(this.#pool.length * 4);
+      if (this.#draw()) continue;
+      const duals = Float64Array.from(needs, (_, i) => Math.max(0, real(master.duals, i) * this.#scale));
       const price = (values: Float64Array, smooth: boolean): boolean =>
-        this.price(
+        this.#price(
           values.map(Math.floor),
           needs,
           limits,
@@ -120,10 +122,11 @@ export class ColumnGeneration implements Generation {
           effort,
         );
       let found = false;
-      if (whole && this.center) {
-        const { center, smoothing } = this;
+      if (whole && this.#center) {
+        const center = this.#center;
+        const smoothing = this.#smoothing;
         found = price(
-          duals.map((d, i) => smoothing * center[i]! + (1 - smoothing) * d),
+          duals.map((d, i) => smoothing * real(center, i) + (1 - smoothing) * d),
           true,
         );
         if (!found && this.leastCost >= this.stepUp(objective)) return true;
@@ -140,7 +143,7 @@ export class ColumnGeneration implements Generation {
    * @param goal total whose step below the bound is to exceed; 0 where the values give no bound
    * @param smooth the values are not those of the master, so that any column may be of use to it
    */
-  private price(
+  #price(
     values: Float64Array,
     needs: ArrayLike<number>,
     limits: ArrayLike<number>,
@@ -148,16 +151,18 @@ export class ColumnGeneration implements Generation {
     smooth: boolean,
     effort: Effort,
   ): boolean {
-    const { master, problem, scale } = this;
+    const { master } = this;
+    const problem = this.#problem;
+    const scale = this.#scale;
     const most: number[] = [];
     let found = false;
-    const proof = this.proof(values, goal);
+    const proof = this.#proof(values, goal);
     problem.costs.forEach((cost, s) => {
       if (problem.standIn[s]) most.push(dot(values, needs));
       else if (limits[s] === 0) most.push(0);
       else {
         const least = (cost - master.stockDual(s) + 1e-6) * scale;
-        const priced = this.pricer.price({
+        const priced = this.#pricer.price({
           values,
           stock: s,
           threshold: smooth ? 0 : least,
@@ -175,42 +180,43 @@ export class ColumnGeneration implements Generation {
     });
     if (goal === 0) return found;
     const before = this.bound;
-    this.raise(values, most);
-    if (this.smoothing > 0 && (this.bound > before || !this.center)) this.center = values;
+    this.#raise(values, most);
+    if (this.#smoothing > 0 && (this.bound > before || !this.#center)) this.#center = values;
     return found;
   }
 
   /** The value per cost that no column may exceed for the bound to exceed the step below `goal`. */
-  private proof(values: Float64Array, goal: number): number {
-    const { problem } = this;
+  #proof(values: Float64Array, goal: number): number {
+    const problem = this.#problem;
     const below = goal - problem.costStep * (1 - 1e-6);
     return goal > 0 && below > 0 && problem.limited.every((is) => !is) ? dot(values, problem.needs) / below : 0;
   }
 
-  private raise(values: Float64Array, most: readonly number[]): void {
+  #raise(values: Float64Array, most: readonly number[]): void {
     // a pricer that found columns without looking for the best one gives no limit
     if (most.includes(Number.POSITIVE_INFINITY)) return;
-    const { problem, scale } = this;
+    const problem = this.#problem;
+    const scale = this.#scale;
     let share = Number.POSITIVE_INFINITY;
     most.forEach((v, s) => {
-      if (!problem.limited[s] && v > 0) share = Math.min(share, (problem.costs[s]! * scale) / v);
+      if (!problem.limited[s] && v > 0) share = Math.min(share, (at(problem.costs, s) * scale) / v);
     });
     if (share === Number.POSITIVE_INFINITY) return;
     let bound = share * dot(values, problem.needs);
     most.forEach((v, s) => {
-      if (problem.limited[s]) bound -= problem.limits[s]! * Math.max(0, share * v - problem.costs[s]! * scale);
+      if (problem.limited[s]) bound -= at(problem.limits, s) * Math.max(0, share * v - at(problem.costs, s) * scale);
     });
     this.bound = Math.max(this.bound, bound / scale);
   }
 
   /** Rounds the linear solution to a plan, see `dive`. */
   dive(request: DiveRequest): Column[] | undefined {
-    return dive(this, this.problem, request);
+    return dive(this, this.#problem, request);
   }
 }
 
 function dot(a: Float64Array, b: ArrayLike<number>): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  for (let i = 0; i < a.length; i++) sum += real(a, i) * at(b, i);
   return sum;
 }

@@ -1,4 +1,5 @@
 import type { Random } from "../../kit/random.ts";
+import { at } from "./at.ts";
 import type { Effort } from "./effort.ts";
 import type { Column } from "./master.ts";
 import type { CuttingProblem, Finish, Generation } from "./problem.ts";
@@ -58,11 +59,11 @@ export function dive(
   let shut = new Set<number>();
 
   const take = (j: number): void => {
-    const column = master.columns[j]!;
+    const column = at(master.columns, j);
     column.types.forEach((t, k) => {
-      state.needs[t] = Math.max(0, state.needs[t]! - column.counts[k]!);
+      state.needs[t] = Math.max(0, at(state.needs, t) - at(column.counts, k));
     });
-    state.limits[column.stock] = Math.max(0, state.limits[column.stock]! - 1);
+    state.limits[column.stock] = Math.max(0, at(state.limits, column.stock) - 1);
     state.taken.push(column);
     state.cost += column.cost;
   };
@@ -96,7 +97,8 @@ export function dive(
     const used = within ? master.solution() : [];
     const before = state.taken.length;
     for (const { column, value } of used) {
-      for (let k = Math.floor(value + 1e-6); k > 0 && serves(master.columns[column]!, state.needs); k--) take(column);
+      for (let k = Math.floor(value + 1e-6); k > 0 && serves(at(master.columns, column), state.needs); k--)
+        take(column);
     }
     if (state.taken.length > before) {
       fork = undefined;
@@ -115,7 +117,7 @@ export function dive(
       continue;
     }
     if (fork) forks.pop();
-    while (forks.length > 0 && forks[forks.length - 1]!.tried + 1 >= WIDTH) forks.pop();
+    while (forks.length > 0 && at(forks, forks.length - 1).tried + 1 >= WIDTH) forks.pop();
     fork = forks[forks.length - 1];
     if (!fork || back++ >= returns) return undefined;
     fork.tried++;
@@ -128,4 +130,4 @@ export function dive(
 type Use = { readonly column: number; readonly value: number };
 
 /** A column that no part needs any more is left, however much of it a badly conditioned solution asks for. */
-const serves = (column: Column, needs: readonly number[]): boolean => column.types.some((t) => needs[t]! > 0);
+const serves = (column: Column, needs: readonly number[]): boolean => column.types.some((t) => at(needs, t) > 0);

@@ -1,3 +1,5 @@
+import { at } from "./at.ts";
+
 /**
  * Dual-feasible functions: any set of sizes that fits into the capacity keeps a total of at most 1 when each size x is
  * replaced by f(x). Families: S. Martello, P. Toth, Knapsack Problems (1990), L2; S. Fekete, J. Schepers, Math. Program.
@@ -44,7 +46,7 @@ function countSmall(k: number, sorted: Float64Array, c: number): (x: number) => 
   }
   const fit = (room: number): number => {
     let n = 0;
-    while (n < prefix.length && prefix[n]! <= room) n++;
+    while (n < prefix.length && at(prefix, n) <= room) n++;
     return n;
   };
   const all = fit(c);

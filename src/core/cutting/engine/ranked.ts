@@ -1,3 +1,4 @@
+import { at } from "./at.ts";
 import { gcd } from "./sixty-fourths.ts";
 
 /** Sizes finer than this share of the largest stock count as equal. */
@@ -23,7 +24,7 @@ export function rankedCosts(stocks: readonly RankedStock[], used: readonly numbe
   const [first, price] = [step((s) => s.cost), step((s) => s.price)];
   const largest = Math.max(...real.map((s) => s.size));
   const level = (s: RankedStock): number => Math.round((s.size / largest) * SIZE_LEVELS);
-  const total = (of: (s: RankedStock) => number): number => used.reduce((sum, s) => sum + of(stocks[s]!), 0);
+  const total = (of: (s: RankedStock) => number): number => used.reduce((sum, s) => sum + of(at(stocks, s)), 0);
   const bySize = total(level) + 1;
   const byPrice = (total((s) => s.price / price) + 1) * bySize;
   return stocks.map((s) => (s.cost / first) * byPrice + (s.price / price) * bySize + level(s));

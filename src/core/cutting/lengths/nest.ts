@@ -1,5 +1,6 @@
 import { Random } from "../../kit/random.ts";
 import type { Tape } from "../../kit/tape.ts";
+import { at } from "../engine/at.ts";
 import { Effort } from "../engine/effort.ts";
 import { isShort } from "../engine/goal-costs.ts";
 import type { Column } from "../engine/master.ts";
@@ -36,7 +37,7 @@ export function nestLengths(
   const random = new Random(options.seed ?? DEFAULT_SEED);
   const later = new Effort(USUAL_EFFORT * (options.effort ?? 1), options.expired);
   const goals =
-    found.plan.columns.every((c) => model.stocks[c.stock]!.index >= 0) && model.total > 0
+    found.plan.columns.every((c) => at(model.stocks, c.stock).index >= 0) && model.total > 0
       ? laterGoals(model, found.plan, later, random)
       : { columns: found.plan.columns, stockProven: false, leftoverProven: false, patternsProven: false };
   const nesting = describe(parts, stocks, options, model, found, goals, effort.cut || later.cut);
@@ -72,7 +73,7 @@ function describe(
   goals: LengthGoals,
   cutShort: boolean,
 ): LengthNesting {
-  const queues = model.types.map((t) => t.members.map((m) => ({ id: parts[m.part]!.id, left: m.quantity })));
+  const queues = model.types.map((t) => t.members.map((m) => ({ id: at(parts, m.part).id, left: m.quantity })));
   const left = model.types.map((t) => t.need);
   const columns = [...goals.columns].sort(
     (a, b) => a.stock - b.stock || compareLists(a.types, b.types) || compareLists(b.counts, a.counts),
@@ -82,30 +83,30 @@ function describe(
   for (const c of columns) {
     const ids: { id: string; size: number }[] = [];
     c.types.forEach((t, k) => {
-      for (let n = 0; n < c.counts[k]! && left[t]! > 0; n++) {
-        left[t]!--;
-        const queue = queues[t]!;
-        while (queue[0]!.left === 0) queue.shift();
-        queue[0]!.left--;
-        ids.push({ id: queue[0]!.id, size: model.types[t]!.size });
+      for (let n = 0; n < at(c.counts, k) && at(left, t) > 0; n++) {
+        left[t] = at(left, t) - 1;
+        const queue = at(queues, t);
+        while (at(queue, 0).left === 0) queue.shift();
+        at(queue, 0).left--;
+        ids.push({ id: at(queue, 0).id, size: at(model.types, t).size });
       }
     });
-    const s = model.stocks[c.stock]!;
+    const s = at(model.stocks, c.stock);
     if (ids.length === 0) continue;
     if (s.index < 0) for (const { id } of ids) unplaced.set(id, 1 + (unplaced.get(id) ?? 0));
-    else lengths.push(lay(ids, stocks[s.index]!, s, model));
+    else lengths.push(lay(ids, at(stocks, s.index), s, model));
   }
   const whole = unplaced.size === 0;
   const proven = whole && found.plan.cost === found.bound;
   const units = columns.reduce(
-    (sum, c) => sum + (model.stocks[c.stock]!.index < 0 ? 0 : model.stocks[c.stock]!.cost),
+    (sum, c) => sum + (at(model.stocks, c.stock).index < 0 ? 0 : at(model.stocks, c.stock).cost),
     0,
   );
   const value = goalValue(stocks, options, units);
   return {
     lengths,
     count: lengths.length,
-    cost: columns.reduce((sum, c) => sum + model.stocks[c.stock]!.price, 0) / COST_SCALE,
+    cost: columns.reduce((sum, c) => sum + at(model.stocks, c.stock).price, 0) / COST_SCALE,
     value,
     reached: reached(lengths, value, options, proven, goals, columns, model),
     bound: whole ? goalValue(stocks, options, found.bound) : 0,
@@ -126,7 +127,7 @@ function reached(
   columns: readonly Column[],
   model: LengthModel,
 ): Reached[] {
-  const price = columns.reduce((sum, c) => sum + model.stocks[c.stock]!.price, 0) / COST_SCALE;
+  const price = columns.reduce((sum, c) => sum + at(model.stocks, c.stock).price, 0) / COST_SCALE;
   const best = proven && goals.stockProven;
   // of several stocks others may be as good for the goals before and leave more
   const single = best && model.stocks.filter((s) => s.index >= 0).length === 1;
@@ -142,7 +143,7 @@ function reached(
 }
 
 function compareLists(a: readonly number[], b: readonly number[]): number {
-  for (let i = 0; i < a.length && i < b.length; i++) if (a[i] !== b[i]) return a[i]! - b[i]!;
+  for (let i = 0; i < a.length && i < b.length; i++) if (a[i] !== b[i]) return at(a, i) - at(b, i);
   return a.length - b.length;
 }
 

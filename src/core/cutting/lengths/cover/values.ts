@@ -1,7 +1,7 @@
 import { at } from "../../engine/at.ts";
 import { ColumnGeneration } from "../../engine/column-generation.ts";
 import type { Effort } from "../../engine/effort.ts";
-import type { Column } from "../../engine/master.ts";
+import { type Column, NO_STOCK } from "../../engine/master.ts";
 import { cuttingProblem } from "../../engine/problem.ts";
 import type { LengthModel } from "../model/model.ts";
 import { LengthPricer } from "../model/pricing.ts";
@@ -25,7 +25,8 @@ export function fallingValues(model: LengthModel, known: readonly Column[], effo
   });
   const { master } = generation;
   for (const c of known) master.add(c);
-  for (let t = 1; t < model.types.length; t++) master.add({ stock: -1, cost: 0, types: [t - 1, t], counts: [-1, 1] });
+  for (let t = 1; t < model.types.length; t++)
+    master.add({ stock: NO_STOCK, cost: 0, types: [t - 1, t], counts: [-1, 1] });
   const needs = model.types.map((t) => t.need);
   const limits = model.stocks.map((s) => s.limit);
   if (!generation.run(needs, limits, false, 0, effort)) return undefined;

@@ -2,7 +2,7 @@ import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Variable } from "../../engine/integer/program.ts";
 import { solveInteger } from "../../engine/integer/solve.ts";
-import type { Column } from "../../engine/master.ts";
+import { type Column, NO_STOCK } from "../../engine/master.ts";
 import { coverProgram } from "../cover/cover.ts";
 import { handedDown } from "../cover/handed-down.ts";
 import { fallingValues, type Values, worthOf } from "../cover/values.ts";
@@ -90,7 +90,9 @@ function keepOneOf(
 
 /** Multipliers where a part may also go into the last length at what it takes of it. */
 function linearValues(others: LengthModel, columns: readonly Column[], size: number, effort: Effort): Values {
-  const singles = others.types.map((t, i): Column => ({ stock: -1, cost: t.size / size, types: [i], counts: [1] }));
+  const singles = others.types.map(
+    (t, i): Column => ({ stock: NO_STOCK, cost: t.size / size, types: [i], counts: [1] }),
+  );
   const shares = fallingValues(others, [...columns.map((c) => ({ ...c, cost: 0 })), ...singles], effort);
   if (!shares) return { parts: new Float64Array(others.types.length), stocks: new Float64Array(others.stocks.length) };
   return { parts: shares.parts.map((v) => v * size), stocks: shares.stocks.map((v) => v * size) };

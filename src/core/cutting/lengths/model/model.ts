@@ -1,4 +1,5 @@
 import { BadInput } from "../../../kit/refusal.ts";
+import { at } from "../../engine/at.ts";
 import { byText, goalCosts, priceUnits } from "../../engine/goal-costs.ts";
 import { gcd, sizeDown, sizeUp, wholeCount } from "../../engine/sixty-fourths.ts";
 import type { NestOptions } from "../../engine/types.ts";
@@ -48,8 +49,8 @@ export function lengthModel(
     .map((s, index) => ({ ...s, index, trim: sizeUp(`The trim of ${s.id}`, s.trimIn ?? options.trimIn, 0) }))
     .map(({ index, trim, ...s }) => ({
       size: sizeDown(`The length of stock ${s.id}`, s.lengthIn) - 2 * trim + kerf,
-      cost: goal[index]!,
-      price: prices[index]!,
+      cost: at(goal, index),
+      price: at(prices, index),
       trim,
       limit: Math.min(total, s.quantity === null ? total : wholeCount(`The quantity of stock ${s.id}`, s.quantity, 0)),
       index,
@@ -77,7 +78,7 @@ export function lengthModel(
   const types = [...groups].map(([size, members]) => ({
     size: size / unit,
     need: members.reduce((sum, m) => sum + m.quantity, 0),
-    members: members.sort((a, b) => byText(parts[a.part]!.id, parts[b.part]!.id) || a.part - b.part),
+    members: members.sort((a, b) => byText(at(parts, a.part).id, at(parts, b.part).id) || a.part - b.part),
   }));
   const order = real
     .map((s) => ({ ...s, size: s.size / unit }))
@@ -86,7 +87,7 @@ export function lengthModel(
         b.size - a.size ||
         a.cost - b.cost ||
         a.limit - b.limit ||
-        byText(stocks[a.index]!.id, stocks[b.index]!.id) ||
+        byText(at(stocks, a.index).id, at(stocks, b.index).id) ||
         a.index - b.index,
     );
   return {

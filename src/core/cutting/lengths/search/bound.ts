@@ -1,3 +1,4 @@
+import { at, real } from "../../engine/at.ts";
 import { upToStep } from "../../engine/best-bound.ts";
 import { dualFeasible } from "../../engine/dual-feasible.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -17,14 +18,14 @@ export function materialBound(model: LengthModel): number {
 /** The best single dual-feasible function; for one stock without end. */
 export function dualFeasibleLengthBound(model: LengthModel): number {
   if (model.stocks.length !== 1 || model.types.length === 0) return 0;
-  const { size, cost } = model.stocks[0]!;
+  const { size, cost } = at(model.stocks, 0);
   const sizes = model.types.map((t) => t.size);
   const all = Float64Array.from(model.types.flatMap((t) => new Array<number>(t.need).fill(t.size))).sort();
   let best = 0;
   for (const f of dualFeasible(sizes, all, size)) {
     best = Math.max(
       best,
-      model.types.reduce((sum, t, i) => sum + t.need * f[i]!, 0),
+      model.types.reduce((sum, t, i) => sum + t.need * real(f, i), 0),
     );
   }
   return upToStep(best * cost, model.costStep);

@@ -1,3 +1,4 @@
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -27,7 +28,7 @@ export function completeLengths(
   if (model.stocks.length !== 1 || stock === undefined || pieces < 1 || pieces > MOST_PIECES) return undefined;
   const { size, cost } = stock;
   const left = [...needs];
-  const demand = left.reduce((sum, n, i) => sum + n * model.types[i]!.size, 0);
+  const demand = left.reduce((sum, n, i) => sum + n * at(model.types, i).size, 0);
   if (demand > pieces * size) return undefined;
   const counts = left.map(() => 0);
   const columns: Column[] = [];
@@ -41,11 +42,11 @@ export function completeLengths(
     if (free === 0) return false;
     const kept = counts.slice();
     counts.fill(0);
-    left[first]!--;
+    left[first] = at(left, first) - 1;
     counts[first] = 1;
-    const done = fill(first, first, size - model.types[first]!.size, free, waste);
+    const done = fill(first, first, size - at(model.types, first).size, free, waste);
     if (!done) {
-      left[first]!++;
+      left[first] = at(left, first) + 1;
       counts.splice(0, counts.length, ...kept);
     }
     return done;
@@ -55,16 +56,16 @@ export function completeLengths(
   const fill = (first: number, from: number, room: number, free: number, waste: number): boolean => {
     let closed = true;
     for (let i = from; i < left.length; i++) {
-      const s = model.types[i]!.size;
+      const s = at(model.types, i).size;
       if (left[i] === 0 || s > room) continue;
       if (++steps > most) return false;
       closed = false;
-      left[i]!--;
-      counts[i]!++;
+      left[i] = at(left, i) - 1;
+      counts[i] = at(counts, i) + 1;
       const done = fill(first, i, room - s, free, waste);
       if (done) return true;
-      left[i]!++;
-      counts[i]!--;
+      left[i] = at(left, i) + 1;
+      counts[i] = at(counts, i) - 1;
     }
     // Where a part still fits, a length with it is no worse than one closed here, and was tried.
     if (!closed || room > waste) return false;
@@ -74,7 +75,7 @@ export function completeLengths(
     columns.pop();
     counts.fill(0);
     column.types.forEach((t, k) => {
-      counts[t] = column.counts[k]!;
+      counts[t] = at(column.counts, k);
     });
     return false;
   };

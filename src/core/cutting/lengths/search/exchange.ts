@@ -1,4 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
+import { at, whole } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -40,25 +41,25 @@ interface Move {
  * when the pool can be cut from two lengths (after M. Buljubasic, M. Vasquez, Comput. Oper. Res. 76 (2016) 12-21, pages from memory).
  */
 export class LengthExchange {
-  private readonly model: LengthModel;
-  private readonly random: Random;
-  private readonly size: number;
-  private readonly sizes: readonly number[];
+  readonly #model: LengthModel;
+  readonly #random: Random;
+  readonly #size: number;
+  readonly #sizes: readonly number[];
   /** lengths filled on the way, by their parts */
   readonly harvest = new Map<string, Column>();
-  private bars: Bar[] = [];
-  private pool: number[] = [];
-  private open = OPEN;
-  private moves = 0;
+  #bars: Bar[] = [];
+  #pool: number[] = [];
+  #open = OPEN;
+  #moves = 0;
   /** shortest pool since the last start, and the move that made it */
-  private least = 0;
-  private since = 0;
+  #least = 0;
+  #since = 0;
 
   constructor(model: LengthModel, random: Random) {
-    this.model = model;
-    this.random = random;
-    this.size = model.stocks[0]!.size;
-    this.sizes = model.types.map((t) => t.size);
+    this.#model = model;
+    this.#random = random;
+    this.#size = at(model.stocks, 0).size;
+    this.#sizes = model.types.map((t) => t.size);
   }
 
   /**
@@ -67,84 +68,85 @@ export class LengthExchange {
    * @param goal lengths that may be used
    */
   start(from: readonly Column[], goal: number): void {
-    this.open = Math.min(OPEN, goal);
+    this.#open = Math.min(OPEN, goal);
     const bars = from.map((c): Bar => {
-      const parts = c.types.flatMap((t, k) => new Array<number>(c.counts[k]!).fill(t));
-      return { parts, room: this.size - this.length(parts), barred: new Map() };
+      const parts = c.types.flatMap((t, k) => new Array<number>(at(c.counts, k)).fill(t));
+      return { parts, room: this.#size - this.#length(parts), barred: new Map() };
     });
     bars.sort((a, b) => a.room - b.room);
-    this.bars = bars.slice(0, goal - this.open);
-    this.pool = bars.slice(goal - this.open).flatMap((b) => b.parts);
-    this.moves = 0;
-    this.restart();
+    this.#bars = bars.slice(0, goal - this.#open);
+    this.#pool = bars.slice(goal - this.#open).flatMap((b) => b.parts);
+    this.#moves = 0;
+    this.#restart();
   }
 
-  private restart(): void {
-    this.least = Number.POSITIVE_INFINITY;
-    this.since = this.moves;
+  #restart(): void {
+    this.#least = Number.POSITIVE_INFINITY;
+    this.#since = this.#moves;
   }
 
   /** Goes on from where it stands; the columns, or undefined when the effort is spent. */
   search(effort: Effort): Column[] | undefined {
-    for (; !effort.over; this.moves++) {
-      const left = this.length(this.pool);
-      if (left <= this.open * this.size) {
-        const rest = this.close(effort);
-        if (rest) return [...this.bars.map((b) => this.column(b.parts)), ...rest];
+    for (; !effort.over; this.#moves++) {
+      const left = this.#length(this.#pool);
+      if (left <= this.#open * this.#size) {
+        const rest = this.#close(effort);
+        if (rest) return [...this.#bars.map((b) => this.#column(b.parts)), ...rest];
       }
-      if (this.bars.length === 0) return undefined;
-      if (left < this.least) {
-        this.least = left;
-        this.since = this.moves;
-      } else if (this.moves - this.since > PATIENCE) {
-        this.keep();
-        this.empty(effort);
-        this.restart();
+      if (this.#bars.length === 0) return undefined;
+      if (left < this.#least) {
+        this.#least = left;
+        this.#since = this.#moves;
+      } else if (this.#moves - this.#since > PATIENCE) {
+        this.#keep();
+        this.#empty(effort);
+        this.#restart();
       }
-      this.move(effort);
+      this.#move(effort);
     }
     return undefined;
   }
 
-  private length(parts: readonly number[]): number {
-    return parts.reduce((sum, t) => sum + this.sizes[t]!, 0);
+  #length(parts: readonly number[]): number {
+    return parts.reduce((sum, t) => sum + at(this.#sizes, t), 0);
   }
 
-  private column(parts: readonly number[]): Column {
-    const counts = new Int32Array(this.sizes.length);
-    for (const t of parts) counts[t]!++;
-    return lengthColumn(0, this.model.stocks[0]!.cost, counts);
+  #column(parts: readonly number[]): Column {
+    const counts = new Int32Array(this.#sizes.length);
+    for (const t of parts) counts[t] = whole(counts, t) + 1;
+    return lengthColumn(0, at(this.#model.stocks, 0).cost, counts);
   }
 
-  private close(effort: Effort): Column[] | undefined {
-    const needs = this.sizes.map(() => 0);
-    for (const t of this.pool) needs[t]!++;
-    return completeLengths(this.model, needs, this.open, effort, CLOSE_STEPS);
+  #close(effort: Effort): Column[] | undefined {
+    const needs = this.#sizes.map(() => 0);
+    for (const t of this.#pool) needs[t] = at(needs, t) + 1;
+    return completeLengths(this.#model, needs, this.#open, effort, CLOSE_STEPS);
   }
 
-  private move(effort: Effort): void {
-    const best = this.bestMove(effort);
+  #move(effort: Effort): void {
+    const best = this.#bestMove(effort);
     if (!best) {
-      for (const b of this.bars) b.barred.clear();
+      for (const b of this.#bars) b.barred.clear();
       return;
     }
     const { bar, out, into } = best;
     for (const t of out) {
       bar.parts.splice(bar.parts.indexOf(t), 1);
-      this.pool.push(t);
-      bar.barred.set(t, this.moves + 3 + this.random.below(10));
+      this.#pool.push(t);
+      bar.barred.set(t, this.#moves + 3 + this.#random.below(10));
     }
     for (const t of into) {
       bar.parts.push(t);
-      this.pool.splice(this.pool.indexOf(t), 1);
+      this.#pool.splice(this.#pool.indexOf(t), 1);
     }
-    bar.room += this.length(out) - this.length(into);
+    bar.room += this.#length(out) - this.#length(into);
   }
 
   /** The move that takes most from the pool, one at random of those that take as much. */
-  private bestMove(effort: Effort): Move | undefined {
-    const { sizes, moves } = this;
-    const sets = partSets(this.pool, sizes, this.size);
+  #bestMove(effort: Effort): Move | undefined {
+    const sizes = this.#sizes;
+    const moves = this.#moves;
+    const sets = partSets(this.#pool, sizes, this.#size);
     const { sums, types } = sets;
     let steps = 40 * sums.length;
     let most = Number.NEGATIVE_INFINITY;
@@ -156,24 +158,24 @@ export class LengthExchange {
     /** Whether a set holds what would go out for it, or what went out not long ago. */
     const blocked = (bar: Bar, first: number, second: number, set: number): boolean => {
       for (let k = 3 * set; k < 3 * set + 3; k++) {
-        const t = types[k]!;
+        const t = whole(types, k);
         if (t < 0) return false;
         if (t === first || t === second || (bar.barred.get(t) ?? 0) > moves) return true;
       }
       return false;
     };
     const tryOut = (bar: Bar, first: number, second: number): void => {
-      const out = (first < 0 ? 0 : sizes[first]!) + (second < 0 ? 0 : sizes[second]!);
+      const out = (first < 0 ? 0 : at(sizes, first)) + (second < 0 ? 0 : at(sizes, second));
       steps += 16;
-      for (let set = longestThatFits(sets, bar.room + out); set >= 0 && sums[set]! - out >= most; set--) {
+      for (let set = longestThatFits(sets, bar.room + out); set >= 0 && whole(sums, set) - out >= most; set--) {
         steps += 2;
         if (set === 0 && first < 0) return;
         if (blocked(bar, first, second, set)) continue;
-        if (sums[set]! - out > most) {
-          most = sums[set]! - out;
+        if (whole(sums, set) - out > most) {
+          most = whole(sums, set) - out;
           ties = 0;
         }
-        if (this.random.below(++ties) === 0) {
+        if (this.#random.below(++ties) === 0) {
           foundBar = bar;
           foundFirst = first;
           foundSecond = second;
@@ -181,12 +183,12 @@ export class LengthExchange {
         }
       }
     };
-    for (const bar of this.bars) {
+    for (const bar of this.#bars) {
       const { parts } = bar;
       tryOut(bar, -1, -1);
       for (let i = 0; i < parts.length; i++) {
-        tryOut(bar, parts[i]!, -1);
-        for (let j = i + 1; j < parts.length; j++) tryOut(bar, parts[i]!, parts[j]!);
+        tryOut(bar, at(parts, i), -1);
+        for (let j = i + 1; j < parts.length; j++) tryOut(bar, at(parts, i), at(parts, j));
       }
     }
     effort.spend(steps);
@@ -199,36 +201,38 @@ export class LengthExchange {
   }
 
   /** Lengths filled on the way are good columns: the linear problem then needs few of its own. */
-  private keep(): void {
-    for (const b of this.bars) {
-      if (this.harvest.size >= HARVEST * this.sizes.length) return;
+  #keep(): void {
+    for (const b of this.#bars) {
+      if (this.harvest.size >= HARVEST * this.#sizes.length) return;
       const key = [...b.parts].sort((x, y) => x - y).join();
-      if (!this.harvest.has(key)) this.harvest.set(key, this.column(b.parts));
+      if (!this.harvest.has(key)) this.harvest.set(key, this.#column(b.parts));
     }
   }
 
   /** Empties the length with most room and some others, and fills them again one by one. */
-  private empty(effort: Effort): void {
-    const { bars, random } = this;
+  #empty(effort: Effort): void {
+    const bars = this.#bars;
+    const random = this.#random;
     const some = new Set([bars.reduce((most, b) => (b.room > most.room ? b : most))]);
-    for (let n = 1; n < EMPTIED; n++) some.add(bars[random.below(bars.length)]!);
+    for (let n = 1; n < EMPTIED; n++) some.add(at(bars, random.below(bars.length)));
     for (const b of some) {
-      this.pool.push(...b.parts);
+      this.#pool.push(...b.parts);
       b.parts = [];
-      b.room = this.size;
+      b.room = this.#size;
     }
-    for (const b of some) this.fill(b, effort);
+    for (const b of some) this.#fill(b, effort);
   }
 
   /** Starts with any part of the pool and adds those that leave the least room. */
-  private fill(bar: Bar, effort: Effort): void {
-    const { pool, sizes } = this;
+  #fill(bar: Bar, effort: Effort): void {
+    const pool = this.#pool;
+    const sizes = this.#sizes;
     if (pool.length === 0) return;
-    const first = pool.splice(this.random.below(pool.length), 1)[0]!;
+    const first = at(pool.splice(this.#random.below(pool.length), 1), 0);
     pool.sort((a, b) => a - b);
     const chosen: number[] = [];
     let best: number[] = [];
-    let least = this.size;
+    let least = this.#size;
     let steps = 0;
     const add = (from: number, room: number): boolean => {
       if (room < least) {
@@ -237,7 +241,7 @@ export class LengthExchange {
       }
       if (room === 0) return true;
       for (let i = from; i < pool.length; i++) {
-        const s = sizes[pool[i]!]!;
+        const s = at(sizes, at(pool, i));
         if (s > room || (i > from && pool[i - 1] === pool[i])) continue;
         if (++steps > FILL_STEPS) return true;
         chosen.push(i);
@@ -247,10 +251,10 @@ export class LengthExchange {
       }
       return false;
     };
-    add(0, this.size - sizes[first]!);
+    add(0, this.#size - at(sizes, first));
     effort.spend(steps * 4);
-    bar.parts = [first, ...best.map((i) => pool[i]!)];
+    bar.parts = [first, ...best.map((i) => at(pool, i))];
     bar.room = least;
-    this.pool = pool.filter((_, i) => !best.includes(i));
+    this.#pool = pool.filter((_, i) => !best.includes(i));
   }
 }

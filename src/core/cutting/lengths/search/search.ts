@@ -1,4 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
+import { at } from "../../engine/at.ts";
 import { BestBound } from "../../engine/best-bound.ts";
 import { ColumnGeneration } from "../../engine/column-generation.ts";
 import type { Effort } from "../../engine/effort.ts";
@@ -106,7 +107,7 @@ export function searchLengths(
       }
     });
   };
-  const used = master.solution().map((u) => ({ column: master.columns[u.column]!, value: u.value }));
+  const used = master.solution().map((u) => ({ column: at(master.columns, u.column), value: u.value }));
   const coverRest = (share: number): void => {
     effort.stage(whole * share, (part) => {
       const values = fallingValues(model, master.columns, part);
@@ -127,7 +128,7 @@ export function searchLengths(
   const finish: Finish = (rest, stock, cost, e) => {
     const tail = startLengths(model, rest, stock, e);
     if (tail.cost <= cost) return [...tail.columns];
-    return completeLengths(model, rest, Math.floor(cost / model.stocks[0]!.cost), e);
+    return completeLengths(model, rest, Math.floor(cost / at(model.stocks, 0).cost), e);
   };
   swap(SECOND_EXCHANGE);
   const dives = isShort(model.stocks, bound.value) ? SHORT_DIVES : MOST_DIVES;
@@ -163,18 +164,18 @@ function roundedDown(
   for (const { column, value } of used) {
     const back = round === 0 ? 0 : random.below(1 + Math.min(3, round));
     for (let n = Math.floor(value + 1e-6) - back; n > 0; n--) {
-      if (limits[column.stock]! < 1 || column.types.some((t, k) => needs[t]! < column.counts[k]!)) break;
+      if (at(limits, column.stock) < 1 || column.types.some((t, k) => at(needs, t) < at(column.counts, k))) break;
       column.types.forEach((t, k) => {
-        needs[t]! -= column.counts[k]!;
+        needs[t] = at(needs, t) - at(column.counts, k);
       });
-      limits[column.stock]!--;
+      limits[column.stock] = at(limits, column.stock) - 1;
       taken.push(column);
     }
   }
   const rest = {
     ...model,
-    types: model.types.map((t, i) => ({ ...t, need: needs[i]! })),
-    stocks: model.stocks.map((s, i) => ({ ...s, limit: limits[i]! })),
+    types: model.types.map((t, i) => ({ ...t, need: at(needs, i) })),
+    stocks: model.stocks.map((s, i) => ({ ...s, limit: at(limits, i) })),
   };
   return { rest, taken };
 }

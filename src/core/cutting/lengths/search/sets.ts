@@ -1,3 +1,5 @@
+import { at, whole } from "../../engine/at.ts";
+
 /** Three parts of the pool go into a length together only while there are no more sets than this. */
 const MOST_SETS = 2500;
 
@@ -29,18 +31,18 @@ export function partSets(pool: readonly number[], sizes: ArrayLike<number>, long
   const repeats = (i: number, from: number): boolean => i > from && sorted[i - 1] === sorted[i];
   for (let i = 0; i < n; i++) {
     if (repeats(i, 0)) continue;
-    const a = sorted[i]!;
-    const one = sizes[a]!;
+    const a = at(sorted, i);
+    const one = at(sizes, a);
     put(one, a, -1, -1);
     for (let j = i + 1; j < n; j++) {
-      const b = sorted[j]!;
-      const two = one + sizes[b]!;
+      const b = at(sorted, j);
+      const two = one + at(sizes, b);
       if (two > longest || repeats(j, i + 1)) continue;
       put(two, a, b, -1);
       if (!triples) continue;
       for (let k = j + 1; k < n; k++) {
-        const c = sorted[k]!;
-        const three = two + sizes[c]!;
+        const c = at(sorted, k);
+        const three = two + at(sizes, c);
         if (three <= longest && !repeats(k, j + 1)) put(three, a, b, c);
       }
     }
@@ -51,8 +53,8 @@ export function partSets(pool: readonly number[], sizes: ArrayLike<number>, long
   const types = new Int32Array(list.length);
   order.forEach((key, to) => {
     const from = key % sums.length;
-    ascending[to] = sums[from]!;
-    for (let k = 0; k < 3; k++) types[3 * to + k] = list[3 * from + k]!;
+    ascending[to] = at(sums, from);
+    for (let k = 0; k < 3; k++) types[3 * to + k] = at(list, 3 * from + k);
   });
   return { sums: ascending, types };
 }
@@ -63,7 +65,7 @@ export function longestThatFits({ sums }: PartSets, room: number): number {
   let high = sums.length - 1;
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if (sums[middle]! <= room) low = middle;
+    if (whole(sums, middle) <= room) low = middle;
     else high = middle - 1;
   }
   return low;

@@ -1,3 +1,4 @@
+import { at, EmptyPlace, whole } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -25,17 +26,15 @@ export function startLengths(
   limits: ArrayLike<number>,
   effort: Effort,
 ): Plan {
-  let best: Plan | undefined;
+  const plans: Plan[] = [];
   const rules = model.stocks.length > 1 ? STOCK_RULES : STOCK_RULES.slice(0, 1);
   for (const rule of rules) {
     const stocks = model.stocks.map((_, i) => i);
-    stocks.sort((a, b) => rule(model.stocks[a]!) - rule(model.stocks[b]!) || a - b);
-    stocks.sort((a, b) => Number(model.stocks[a]!.index < 0) - Number(model.stocks[b]!.index < 0));
-    for (const plan of [bestFit(model, stocks, needs, limits), subsetFill(model, stocks, needs, limits, effort)]) {
-      if (!best || plan.cost < best.cost) best = plan;
-    }
+    stocks.sort((a, b) => rule(at(model.stocks, a)) - rule(at(model.stocks, b)) || a - b);
+    stocks.sort((a, b) => Number(at(model.stocks, a).index < 0) - Number(at(model.stocks, b).index < 0));
+    plans.push(bestFit(model, stocks, needs, limits), subsetFill(model, stocks, needs, limits, effort));
   }
-  return best!;
+  return plans.reduce((best, plan) => (plan.cost < best.cost ? plan : best));
 }
 
 /** Longest part first, each into the length where the least is left (best fit decreasing). */
@@ -48,13 +47,13 @@ function bestFit(
   const open: { stock: number; room: number; counts: Map<number, number> }[] = [];
   const used = new Int32Array(model.stocks.length);
   model.types.forEach((t, i) => {
-    for (let n = needs[i]!; n > 0; n--) {
+    for (let n = at(needs, i); n > 0; n--) {
       let best: (typeof open)[number] | undefined;
       for (const o of open) if (o.room >= t.size && (!best || o.room < best.room)) best = o;
       if (!best) {
-        const stock = stocks.find((s) => used[s]! < limits[s]! && model.stocks[s]!.size >= t.size)!;
-        used[stock]!++;
-        best = { stock, room: model.stocks[stock]!.size, counts: new Map() };
+        const stock = firstThatHolds(model, stocks, used, limits, t.size);
+        used[stock] = whole(used, stock) + 1;
+        best = { stock, room: at(model.stocks, stock).size, counts: new Map() };
         open.push(best);
       }
       best.room -= t.size;
@@ -64,11 +63,24 @@ function bestFit(
   return total(
     open.map((o) => ({
       stock: o.stock,
-      cost: model.stocks[o.stock]!.cost,
+      cost: at(model.stocks, o.stock).cost,
       types: [...o.counts.keys()],
       counts: [...o.counts.values()],
     })),
   );
+}
+
+/** The first stock that is not used up and long enough; there is one, since the stand-in holds what the others cannot. */
+function firstThatHolds(
+  model: LengthModel,
+  stocks: readonly number[],
+  used: Int32Array,
+  limits: ArrayLike<number>,
+  size: number,
+): number {
+  const stock = stocks.find((s) => whole(used, s) < at(limits, s) && at(model.stocks, s).size >= size);
+  if (stock === undefined) throw new EmptyPlace(stocks.length, stocks.length);
+  return stock;
 }
 
 /** Steps of one subset search before the fullest so far is taken. */
@@ -92,8 +104,8 @@ function subsetFill(
       first++;
       continue;
     }
-    const size = model.types[first]!.size;
-    const stock = stocks.find((s) => used[s]! < limits[s]! && model.stocks[s]!.size >= size)!;
+    const size = at(model.types, first).size;
+    const stock = firstThatHolds(model, stocks, used, limits, size);
     let least = Number.POSITIVE_INFINITY;
     let steps = 0;
     const fill = (from: number, room: number): boolean => {
@@ -103,23 +115,23 @@ function subsetFill(
       }
       if (room === 0) return true;
       for (let i = from; i < left.length; i++) {
-        const s = model.types[i]!.size;
-        if (s > room || left[i]! <= counts[i]!) continue;
+        const s = at(model.types, i).size;
+        if (s > room || whole(left, i) <= whole(counts, i)) continue;
         if (++steps > SUBSET_STEPS) return true;
-        counts[i]!++;
+        counts[i] = whole(counts, i) + 1;
         const done = fill(i, room - s);
-        counts[i]!--;
+        counts[i] = whole(counts, i) - 1;
         if (done) return true;
       }
       return false;
     };
     counts.fill(0);
     counts[first] = 1;
-    fill(first, model.stocks[stock]!.size - size);
+    fill(first, at(model.stocks, stock).size - size);
     effort.spend(steps + left.length);
-    used[stock]!++;
-    for (let i = 0; i < left.length; i++) left[i]! -= bestCounts[i]!;
-    columns.push(lengthColumn(stock, model.stocks[stock]!.cost, bestCounts));
+    used[stock] = whole(used, stock) + 1;
+    for (let i = 0; i < left.length; i++) left[i] = whole(left, i) - whole(bestCounts, i);
+    columns.push(lengthColumn(stock, at(model.stocks, stock).cost, bestCounts));
   }
   return total(columns);
 }
