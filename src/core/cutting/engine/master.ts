@@ -35,6 +35,8 @@ export class Master {
   #starts = new Int32Array(64);
   #types = new Int32Array(256);
   #counts = new Float64Array(256);
+  #costs = new Float64Array(64);
+  #limitRows = new Int32Array(64);
   readonly duals: Float64Array;
   readonly #m: number;
   readonly #parts: number;
@@ -87,7 +89,11 @@ export class Master {
     const n = this.columns.push(column);
     const from = whole(this.#starts, n - 1);
     const to = from + column.types.length;
-    if (n >= this.#starts.length) this.#starts = grown(this.#starts, new Int32Array(2 * n));
+    if (n >= this.#starts.length) {
+      this.#starts = grown(this.#starts, new Int32Array(2 * n));
+      this.#costs = grown(this.#costs, new Float64Array(2 * n));
+      this.#limitRows = grown(this.#limitRows, new Int32Array(2 * n));
+    }
     if (to > this.#types.length) {
       this.#types = grown(this.#types, new Int32Array(2 * to));
       this.#counts = grown(this.#counts, new Float64Array(2 * to));
@@ -95,10 +101,12 @@ export class Master {
     this.#types.set(column.types, from);
     this.#counts.set(column.counts, from);
     this.#starts[n] = to;
+    this.#costs[n - 1] = column.cost;
+    this.#limitRows[n - 1] = this.#rowOf(column.stock);
   }
 
   #costOf(b: number): number {
-    if (b >= 0) return at(this.columns, b).cost;
+    if (b >= 0) return real(this.#costs, b);
     return b >= -this.#m && -1 - b < this.#parts ? this.#bigCost : 0;
   }
 
@@ -139,14 +147,13 @@ export class Master {
   }
 
   #reducedAt(j: number): number {
-    const { columns, duals } = this;
-    const starts = this.#starts;
+    const { duals } = this;
     const types = this.#types;
     const counts = this.#counts;
-    const column = at(columns, j);
-    let c = column.cost;
-    for (let k = whole(starts, j); k < whole(starts, j + 1); k++) c -= real(duals, whole(types, k)) * real(counts, k);
-    const row = this.#rowOf(column.stock);
+    const end = whole(this.#starts, j + 1);
+    let c = real(this.#costs, j);
+    for (let k = whole(this.#starts, j); k < end; k++) c -= real(duals, whole(types, k)) * real(counts, k);
+    const row = whole(this.#limitRows, j);
     return row >= 0 ? c - real(duals, row) : c;
   }
 
@@ -162,12 +169,14 @@ export class Master {
     const inverse = this.#inverse;
     const work = this.#work;
     if (b >= 0) {
-      const column = at(this.columns, b);
-      const { types, counts } = column;
-      const row = this.#rowOf(column.stock);
+      const row = this.#rowOf(at(this.columns, b).stock);
+      const types = this.#types;
+      const counts = this.#counts;
+      const from = whole(this.#starts, b);
+      const end = whole(this.#starts, b + 1);
       for (let r = 0; r < m; r++) {
         let v = row >= 0 ? real(inverse, r * m + row) : 0;
-        for (let k = 0; k < types.length; k++) v += real(inverse, r * m + at(types, k)) * at(counts, k);
+        for (let k = from; k < end; k++) v += real(inverse, r * m + whole(types, k)) * real(counts, k);
         work[r] = v;
       }
     } else {
@@ -341,7 +350,7 @@ export class Master {
     const types = this.#types;
     const counts = this.#counts;
     for (let j = 0; j < columns.length; j++) {
-      const limitRow = this.#rowOf(at(columns, j).stock);
+      const limitRow = whole(this.#limitRows, j);
       let entry = limitRow >= 0 ? real(inverse, from + limitRow) : 0;
       for (let k = whole(starts, j); k < whole(starts, j + 1); k++)
         entry += real(inverse, from + whole(types, k)) * real(counts, k);

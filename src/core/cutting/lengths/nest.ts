@@ -14,6 +14,8 @@ import { type LengthSearch, searchLengths } from "./search/search.ts";
 
 const DEFAULT_SEED = 1961;
 const USUAL_EFFORT = 600_000_000;
+/** Effort of the later goals where the first one took all. */
+const LEAST_LATER = 30_000_000;
 
 /**
  * Cuts parts from stock lengths with the fewest pieces or at the least cost, by column generation and diving with a
@@ -35,7 +37,8 @@ export function nestLengths(
       ? { plan: { columns: [], cost: 0 }, bound: 0, method: "no parts" }
       : searchLengths(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
   const random = new Random(options.seed ?? DEFAULT_SEED);
-  const later = new Effort(USUAL_EFFORT * (options.effort ?? 1), options.expired);
+  // a long search leaves the later goals less, so that all together end in time
+  const later = new Effort(effort.remaining + LEAST_LATER * (options.effort ?? 1), options.expired);
   const goals =
     found.plan.columns.every((c) => at(model.stocks, c.stock).index >= 0) && model.total > 0
       ? laterGoals(model, found.plan, later, random)

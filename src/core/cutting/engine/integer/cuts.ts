@@ -1,6 +1,7 @@
 import { at, real } from "../at.ts";
+import type { Effort } from "../effort.ts";
 import type { IntegerProgram, Variable } from "./program.ts";
-import type { Relaxation } from "./relaxation.ts";
+import type { Fraction, Relaxation } from "./relaxation.ts";
 
 /** Largest common denominator of the multipliers of one cut. */
 const MOST_PARTS = 720;
@@ -9,6 +10,11 @@ const MULTIPLES = [1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
 /** How far a value must be cut off, and how many cuts are added at a time. */
 const LEAST_GAIN = 0.02;
 const MOST_CUTS = 12;
+/** Rows that cuts are made from at a time, those farthest from whole numbers. */
+const MOST_ROWS = 16;
+
+/** Effort for one entry of one cut. */
+const ENTRY_EFFORT = 3;
 
 interface CutRow {
   /** entry of each variable */
@@ -22,10 +28,14 @@ interface CutRow {
  * on either side, hold for all whole numbers from 0 on. Multipliers are whole parts of a common denominator, so that
  * the rounding is exact.
  */
-export function cutsOf(program: IntegerProgram, relaxation: Relaxation): CutRow[] {
+export function cutsOf(program: IntegerProgram, relaxation: Relaxation, effort: Effort): CutRow[] {
   const values = relaxation.values();
   const found: CutRow[] = [];
-  for (const { row } of relaxation.fractions()) {
+  const entries = program.variables.reduce((sum, v) => sum + v.rows.length + 4, program.totals.length);
+  const off = ({ value }: Fraction): number => Math.abs(value - Math.round(value));
+  const rows = relaxation.fractions().sort((a, b) => off(b) - off(a) || a.row - b.row);
+  for (const { row } of rows.slice(0, MOST_ROWS)) {
+    effort.spend(MULTIPLES.length * entries * ENTRY_EFFORT + MOST_PARTS * 4);
     const multipliers = relaxation.multipliers(row);
     const parts = denominatorOf(multipliers);
     const whole = Int32Array.from(multipliers, (v) => Math.round(v * parts));

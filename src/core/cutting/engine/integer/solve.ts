@@ -52,9 +52,14 @@ function cutOff(program: IntegerProgram, most: number, effort: Effort): Relaxati
   let relaxation = Relaxation.of(now);
   for (let round = 0; round < ROUNDS; round++) {
     if (relaxation.solve(most, effort) !== "optimal") break;
-    const cuts = cutsOf(now, relaxation);
-    effort.spend(cuts.length * 100 * now.variables.length);
-    if (cuts.length === 0 || now.totals.length + cuts.length > (1 + CUTS_PER_ROW) * program.totals.length) break;
+    const cuts = cutsOf(now, relaxation, effort);
+    effort.spend(20 * now.variables.length);
+    if (
+      cuts.length === 0 ||
+      effort.over ||
+      now.totals.length + cuts.length > (1 + CUTS_PER_ROW) * program.totals.length
+    )
+      break;
     now = withCuts(now, cuts);
     relaxation = Relaxation.of(now);
   }

@@ -1,4 +1,4 @@
-import { at } from "../../engine/at.ts";
+import { at, real, whole } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -11,6 +11,8 @@ const MOST_STEPS = 1_500_000;
 /** How much less than its worth a length may waste when there are too many ways, and how often it is made less. */
 const NARROWER = 0.5;
 const TRIES = 12;
+/** Effort of one step. */
+const STEP_EFFORT = 6;
 /** Slack for sums of multipliers, as a share of the dearest stock or the worth. */
 const SMALL = 1e-9;
 
@@ -54,11 +56,16 @@ function gather(
 ): Column[] | undefined {
   const first = at(values, 0);
   const rate = model.types.map((t, i) => at(first.parts, i) / t.size);
-  const order = model.types.map((_, t) => t).sort((a, b) => at(rate, b) - at(rate, a) || a - b);
+  const order = Int32Array.from(model.types.map((_, t) => t).sort((a, b) => at(rate, b) - at(rate, a) || a - b));
+  const rates = Float64Array.from(order, (t) => at(rate, t));
+  const sizes = Int32Array.from(order, (t) => at(model.types, t).size);
+  const needs = Int32Array.from(order, (t) => at(model.types, t).need);
+  const worths = Float64Array.from(order, (t) => at(first.parts, t));
   const ways: Column[] = [];
   const counts = new Int32Array(order.length);
-  const mostSteps = Math.min(MOST_STEPS, effort.remaining / 8);
+  const mostSteps = Math.min(MOST_STEPS, effort.remaining / (2 * STEP_EFFORT));
   let steps = 0;
+  let ends = 0;
   const within = (stock: number, k: number): boolean => {
     const { parts, stocks } = at(values, k);
     const worth = counts.reduce((sum, n, t) => sum + n * at(parts, t), 0);
@@ -69,16 +76,18 @@ function gather(
     const price = s.cost - at(first.stocks, stock) - at(slacks, 0);
     const add = (k: number, room: number, worth: number): void => {
       if (++steps > mostSteps || ways.length > MOST_WAYS) return;
-      const t = order[k];
-      if (t === undefined) {
-        if (price > worth || room === s.size || !isFull(model, counts, room)) return;
+      if (k === order.length) {
+        if (price > worth || room === s.size) return;
+        ends++;
+        if (!isFull(model, counts, room)) return;
         if (slacks.every((_, i) => i === 0 || within(stock, i))) ways.push(lengthColumn(stock, s.cost, counts));
         return;
       }
-      if (price - worth > room * at(rate, t)) return;
-      const { size, need } = at(model.types, t);
-      const value = at(first.parts, t);
-      for (let n = Math.min(need, Math.floor(room / size)); n >= 0; n--) {
+      if (price - worth > room * real(rates, k)) return;
+      const t = whole(order, k);
+      const size = whole(sizes, k);
+      const value = real(worths, k);
+      for (let n = Math.min(whole(needs, k), Math.floor(room / size)); n >= 0; n--) {
         counts[t] = n;
         add(k + 1, room - n * size, worth + n * value);
       }
@@ -86,7 +95,7 @@ function gather(
     };
     add(0, s.size, 0);
   });
-  effort.spend(2 * steps + 8 * ways.length * order.length);
+  effort.spend(STEP_EFFORT * steps + 3 * ends * order.length);
   return steps <= mostSteps && ways.length <= MOST_WAYS ? ways : undefined;
 }
 

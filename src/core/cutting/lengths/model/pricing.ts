@@ -26,31 +26,27 @@ export function lengthColumn(stock: number, cost: number, counts: ArrayLike<numb
  */
 export class LengthPricer implements Pricer {
   readonly #model: LengthModel;
+  readonly #sizes: Int32Array;
   readonly #chosen: Int32Array;
   readonly #bestCounts: Int32Array;
 
   constructor(model: LengthModel) {
     this.#model = model;
+    this.#sizes = Int32Array.from(model.types, (t) => t.size);
     this.#chosen = new Int32Array(model.types.length);
     this.#bestCounts = new Int32Array(model.types.length);
   }
 
   price({ values, stock, threshold, needs, effort }: PriceRequest): Priced {
     const { size, cost } = at(this.#model.stocks, stock);
-    const order: number[] = [];
-    const most: number[] = [];
-    this.#model.types.forEach((t, i) => {
-      const n = Math.min(at(needs, i), Math.floor(size / t.size));
-      if (real(values, i) > 0 && n > 0) {
-        order.push(i);
-        most[i] = n;
-      }
-    });
-    order.sort(
+    const sizes = this.#sizes;
+    const most = sizes.map((s, i) => (real(values, i) > 0 ? Math.min(at(needs, i), Math.floor(size / s)) : 0));
+    const useful = [...most.keys()].filter((i) => whole(most, i) > 0);
+    useful.sort(
       (a, b) =>
-        real(values, b) * at(this.#model.types, a).size - real(values, a) * at(this.#model.types, b).size ||
-        at(this.#model.types, b).size - at(this.#model.types, a).size,
+        real(values, b) * whole(sizes, a) - real(values, a) * whole(sizes, b) || whole(sizes, b) - whole(sizes, a),
     );
+    const order = Int32Array.from(useful);
     const found =
       this.#branch(order, most, values, size, threshold, effort) ?? this.#table(order, most, values, size, effort);
     if (found <= threshold) return { columns: [], most: Math.max(found, threshold) };
@@ -59,8 +55,8 @@ export class LengthPricer implements Pricer {
 
   /** Depth first, as many as fit first; undefined when it takes too many steps. */
   #branch(
-    order: readonly number[],
-    most: readonly number[],
+    order: Int32Array,
+    most: Int32Array,
     values: Float64Array,
     size: number,
     threshold: number,
@@ -68,29 +64,29 @@ export class LengthPricer implements Pricer {
   ): number | undefined {
     const chosen = this.#chosen;
     const bestCounts = this.#bestCounts;
-    const { types } = this.#model;
+    const sizes = this.#sizes;
     let best = threshold;
     let steps = 0;
     chosen.fill(0);
     const n = order.length;
     const least = new Float64Array(n + 1).fill(Number.POSITIVE_INFINITY);
-    for (let k = n - 1; k >= 0; k--) least[k] = Math.min(real(least, k + 1), at(types, at(order, k)).size);
+    for (let k = n - 1; k >= 0; k--) least[k] = Math.min(real(least, k + 1), whole(sizes, whole(order, k)));
     const limit = (from: number, room: number): number => {
       let left = room;
       let sum = 0;
       for (let k = from; k < n; k++) {
         steps++;
-        const i = at(order, k);
-        const s = at(types, i).size;
-        const full = s * at(most, i);
+        const i = whole(order, k);
+        const s = whole(sizes, i);
+        const full = s * whole(most, i);
         if (full > left) {
-          const whole = Math.floor(left / s);
-          left -= whole * s;
-          sum += whole * real(values, i);
-          if (whole < at(most, i)) return sum + (left * real(values, i)) / s;
+          const fits = Math.floor(left / s);
+          left -= fits * s;
+          sum += fits * real(values, i);
+          if (fits < whole(most, i)) return sum + (left * real(values, i)) / s;
         } else {
           left -= full;
-          sum += at(most, i) * real(values, i);
+          sum += whole(most, i) * real(values, i);
         }
       }
       return sum;
@@ -104,13 +100,13 @@ export class LengthPricer implements Pricer {
         if (real(least, k) > room) return true;
         if (steps > MOST_STEPS) return false;
         if (Math.floor(value + limit(k, room) + 1e-6) <= best) return true;
-        const i = at(order, k);
-        const s = at(types, i).size;
-        for (let c = Math.min(at(most, i), Math.floor(room / s)); c > 0; c--) {
+        const i = whole(order, k);
+        const s = whole(sizes, i);
+        for (let c = Math.min(whole(most, i), Math.floor(room / s)); c > 0; c--) {
           chosen[i] = c;
-          const whole = walk(k + 1, room - c * s, value + c * real(values, i));
+          const done = walk(k + 1, room - c * s, value + c * real(values, i));
           chosen[i] = 0;
-          if (!whole) return false;
+          if (!done) return false;
         }
       }
       return true;
@@ -120,20 +116,14 @@ export class LengthPricer implements Pricer {
     return done ? best : undefined;
   }
 
-  #table(
-    order: readonly number[],
-    most: readonly number[],
-    values: Float64Array,
-    size: number,
-    effort: Effort,
-  ): number {
-    const { types } = this.#model;
+  #table(order: Int32Array, most: Int32Array, values: Float64Array, size: number, effort: Effort): number {
+    const sizes = this.#sizes;
     const best = new Float64Array(size + 1);
     const passes: number[] = [];
-    for (const i of order) for (let c = 0; c < at(most, i); c++) passes.push(i);
+    for (const i of order) for (let c = 0; c < whole(most, i); c++) passes.push(i);
     const taken = passes.map(() => new Uint8Array(size + 1));
     passes.forEach((i, pass) => {
-      const s = at(types, i).size;
+      const s = whole(sizes, i);
       const v = real(values, i);
       const row = at(taken, pass);
       for (let c = size; c >= s; c--) {
@@ -151,7 +141,7 @@ export class LengthPricer implements Pricer {
       if (!at(taken, pass)[room]) continue;
       const i = at(passes, pass);
       this.#bestCounts[i] = whole(this.#bestCounts, i) + 1;
-      room -= at(types, i).size;
+      room -= whole(sizes, i);
     }
     return real(best, size);
   }

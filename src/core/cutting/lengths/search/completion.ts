@@ -1,4 +1,4 @@
-import { at } from "../../engine/at.ts";
+import { at, whole } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -27,10 +27,11 @@ export function completeLengths(
   const stock = model.stocks[0];
   if (model.stocks.length !== 1 || stock === undefined || pieces < 1 || pieces > MOST_PIECES) return undefined;
   const { size, cost } = stock;
-  const left = [...needs];
-  const demand = left.reduce((sum, n, i) => sum + n * at(model.types, i).size, 0);
+  const left = Int32Array.from(needs);
+  const sizes = Int32Array.from(model.types, (t) => t.size);
+  const demand = left.reduce((sum, n, i) => sum + n * whole(sizes, i), 0);
   if (demand > pieces * size) return undefined;
-  const counts = left.map(() => 0);
+  const counts = new Int32Array(left.length);
   const columns: Column[] = [];
   let steps = 0;
 
@@ -42,12 +43,12 @@ export function completeLengths(
     if (free === 0) return false;
     const kept = counts.slice();
     counts.fill(0);
-    left[first] = at(left, first) - 1;
+    left[first] = whole(left, first) - 1;
     counts[first] = 1;
-    const done = fill(first, first, size - at(model.types, first).size, free, waste);
+    const done = fill(first, first, size - whole(sizes, first), free, waste);
     if (!done) {
-      left[first] = at(left, first) + 1;
-      counts.splice(0, counts.length, ...kept);
+      left[first] = whole(left, first) + 1;
+      counts.set(kept);
     }
     return done;
   };
@@ -56,16 +57,16 @@ export function completeLengths(
   const fill = (first: number, from: number, room: number, free: number, waste: number): boolean => {
     let closed = true;
     for (let i = from; i < left.length; i++) {
-      const s = at(model.types, i).size;
+      const s = whole(sizes, i);
       if (left[i] === 0 || s > room) continue;
       if (++steps > most) return false;
       closed = false;
-      left[i] = at(left, i) - 1;
-      counts[i] = at(counts, i) + 1;
+      left[i] = whole(left, i) - 1;
+      counts[i] = whole(counts, i) + 1;
       const done = fill(first, i, room - s, free, waste);
       if (done) return true;
-      left[i] = at(left, i) + 1;
-      counts[i] = at(counts, i) - 1;
+      left[i] = whole(left, i) + 1;
+      counts[i] = whole(counts, i) - 1;
     }
     // Where a part still fits, a length with it is no worse than one closed here, and was tried.
     if (!closed || room > waste) return false;

@@ -44,7 +44,7 @@ export class LengthExchange {
   readonly #model: LengthModel;
   readonly #random: Random;
   readonly #size: number;
-  readonly #sizes: readonly number[];
+  readonly #sizes: Int32Array;
   /** lengths filled on the way, by their parts */
   readonly harvest = new Map<string, Column>();
   #bars: Bar[] = [];
@@ -59,7 +59,7 @@ export class LengthExchange {
     this.#model = model;
     this.#random = random;
     this.#size = at(model.stocks, 0).size;
-    this.#sizes = model.types.map((t) => t.size);
+    this.#sizes = Int32Array.from(model.types, (t) => t.size);
   }
 
   /**
@@ -108,7 +108,7 @@ export class LengthExchange {
   }
 
   #length(parts: readonly number[]): number {
-    return parts.reduce((sum, t) => sum + at(this.#sizes, t), 0);
+    return parts.reduce((sum, t) => sum + whole(this.#sizes, t), 0);
   }
 
   #column(parts: readonly number[]): Column {
@@ -118,7 +118,7 @@ export class LengthExchange {
   }
 
   #close(effort: Effort): Column[] | undefined {
-    const needs = this.#sizes.map(() => 0);
+    const needs = new Array<number>(this.#sizes.length).fill(0);
     for (const t of this.#pool) needs[t] = at(needs, t) + 1;
     return completeLengths(this.#model, needs, this.#open, effort, CLOSE_STEPS);
   }
@@ -165,7 +165,7 @@ export class LengthExchange {
       return false;
     };
     const tryOut = (bar: Bar, first: number, second: number): void => {
-      const out = (first < 0 ? 0 : at(sizes, first)) + (second < 0 ? 0 : at(sizes, second));
+      const out = (first < 0 ? 0 : whole(sizes, first)) + (second < 0 ? 0 : whole(sizes, second));
       steps += 16;
       for (let set = longestThatFits(sets, bar.room + out); set >= 0 && whole(sums, set) - out >= most; set--) {
         steps += 2;
@@ -241,7 +241,7 @@ export class LengthExchange {
       }
       if (room === 0) return true;
       for (let i = from; i < pool.length; i++) {
-        const s = at(sizes, at(pool, i));
+        const s = whole(sizes, at(pool, i));
         if (s > room || (i > from && pool[i - 1] === pool[i])) continue;
         if (++steps > FILL_STEPS) return true;
         chosen.push(i);
@@ -251,7 +251,7 @@ export class LengthExchange {
       }
       return false;
     };
-    add(0, this.#size - at(sizes, first));
+    add(0, this.#size - whole(sizes, first));
     effort.spend(steps * 4);
     bar.parts = [first, ...best.map((i) => at(pool, i))];
     bar.room = least;

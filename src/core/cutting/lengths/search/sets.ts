@@ -17,8 +17,8 @@ export interface PartSets {
  * @param sizes length of each type
  * @param longest sets longer than this are left out
  */
-export function partSets(pool: readonly number[], sizes: ArrayLike<number>, longest: number): PartSets {
-  const sorted = [...pool].sort((a, b) => a - b);
+export function partSets(pool: readonly number[], sizes: Int32Array, longest: number): PartSets {
+  const sorted = Int32Array.from(pool).sort();
   const n = sorted.length;
   const triples = (n * n * n) / 6 <= MOST_SETS;
   const list: number[] = [];
@@ -31,18 +31,18 @@ export function partSets(pool: readonly number[], sizes: ArrayLike<number>, long
   const repeats = (i: number, from: number): boolean => i > from && sorted[i - 1] === sorted[i];
   for (let i = 0; i < n; i++) {
     if (repeats(i, 0)) continue;
-    const a = at(sorted, i);
-    const one = at(sizes, a);
+    const a = whole(sorted, i);
+    const one = whole(sizes, a);
     put(one, a, -1, -1);
     for (let j = i + 1; j < n; j++) {
-      const b = at(sorted, j);
-      const two = one + at(sizes, b);
+      const b = whole(sorted, j);
+      const two = one + whole(sizes, b);
       if (two > longest || repeats(j, i + 1)) continue;
       put(two, a, b, -1);
       if (!triples) continue;
       for (let k = j + 1; k < n; k++) {
-        const c = at(sorted, k);
-        const three = two + at(sizes, c);
+        const c = whole(sorted, k);
+        const three = two + whole(sizes, c);
         if (three <= longest && !repeats(k, j + 1)) put(three, a, b, c);
       }
     }
