@@ -70,7 +70,7 @@ export class Relaxation {
   readonly #alpha: Float64Array;
   #stale = 0;
 
-  private constructor(from: Relaxation | IntegerProgram) {
+  constructor(from: Relaxation | IntegerProgram) {
     if (from instanceof Relaxation) {
       this.#program = from.#program;
       this.#all = from.#all;
@@ -113,10 +113,6 @@ export class Relaxation {
     this.#row = new Float64Array(m);
     this.#along = new Float64Array(m);
     this.#alpha = new Float64Array(n);
-  }
-
-  static of(program: IntegerProgram): Relaxation {
-    return new Relaxation(program);
   }
 
   copy(): Relaxation {

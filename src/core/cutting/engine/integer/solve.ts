@@ -49,7 +49,7 @@ export function solveInteger(program: IntegerProgram, most: number, effort: Effo
 /** The relaxation with cuts that its solutions violated. */
 function cutOff(program: IntegerProgram, most: number, effort: Effort): Relaxation {
   let now = program;
-  let relaxation = Relaxation.of(now);
+  let relaxation = new Relaxation(now);
   for (let round = 0; round < ROUNDS; round++) {
     if (relaxation.solve(most, effort) !== "optimal") break;
     const cuts = cutsOf(now, relaxation, effort);
@@ -61,7 +61,7 @@ function cutOff(program: IntegerProgram, most: number, effort: Effort): Relaxati
     )
       break;
     now = withCuts(now, cuts);
-    relaxation = Relaxation.of(now);
+    relaxation = new Relaxation(now);
   }
   return relaxation;
 }

@@ -1,4 +1,4 @@
-import { at, EmptyPlace, whole } from "../../engine/at.ts";
+import { at, whole } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -78,9 +78,10 @@ function firstThatHolds(
   limits: ArrayLike<number>,
   size: number,
 ): number {
-  const stock = stocks.find((s) => whole(used, s) < at(limits, s) && at(model.stocks, s).size >= size);
-  if (stock === undefined) throw new EmptyPlace(stocks.length, stocks.length);
-  return stock;
+  return at(
+    stocks.filter((s) => whole(used, s) < at(limits, s) && at(model.stocks, s).size >= size),
+    0,
+  );
 }
 
 /** Steps of one subset search before the fullest so far is taken. */
