@@ -128,6 +128,23 @@ describe("schedule of anchors", () => {
     expect(tape.assumptions.join()).toContain("first anchor of the list");
   });
 
+  test("a spacing of 1 in is the least there is", () => {
+    const spacing = (shearPlf: number) =>
+      anchorSchedule([line({ shearPlf, upliftPlf: 0 })], [anchor({ shearLb: 100 })], asd)[0]?.spacingIn;
+    expect(spacing(1200)).toBe(1);
+    expect(spacing(1201)).toBeUndefined();
+  });
+
+  test("a length of so many spacings between the end anchors takes one more, whatever dust the division leaves", () => {
+    for (let spacingIn = 7; spacingIn <= 72; spacingIn++) {
+      for (let n = 3; n <= 12; n++) {
+        const lengthFt = (n * spacingIn + 24) / 12;
+        const whole = Math.ceil((n * spacingIn + 24) / spacingIn - 1e-6);
+        expect(anchorCount(lengthFt, spacingIn)).toBe(Math.max(n + 1, whole));
+      }
+    }
+  });
+
   test("the first of the list that holds at its least spacing is taken", () => {
     const weak = anchor({ anchor: "weak", shearLb: 100, leastSpacingIn: 6 });
     const pick = (list: readonly Anchor[]) => anchorSchedule([line()], list, asd)[0]?.anchor;

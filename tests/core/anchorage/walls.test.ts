@@ -381,3 +381,55 @@ describe("schedule of hold-downs", () => {
     expect(tape.assumptions.join()).toContain("Capacities of the range");
   });
 });
+
+describe("at the border", () => {
+  const wall = (o: Partial<ShearLine> = {}): ShearLine => ({
+    line: "A",
+    shearLb: 1000,
+    lengthFt: 10,
+    heightFt: 9,
+    deadPlf: 0,
+    floor: 1,
+    armFt: 9,
+    ...o,
+  });
+  const ranged = (shear: Partial<ShearLine>, range: readonly HoldDown[]) =>
+    holdDownSchedule([wall(shear)], range, asd, undefined)[0];
+
+  test("a tension of just 0 is none, and that is said", () => {
+    const tape = new Tape();
+    // 1000 x 8 against 0.5 x 500 x 8^2 / 2
+    const even = { shearLb: 1000, heightFt: 8, armFt: 8, deadPlf: 500, lengthFt: 8, postLb: 0 };
+    expect(overturning(even, asd, 0.5, tape).tensionLb).toBe(0);
+    expect(tape.cautions.join()).toContain("no tension is left");
+    const more = new Tape();
+    overturning({ ...even, shearLb: 1001 }, asd, 0.5, more);
+    expect(more.cautions.join()).not.toContain("no tension is left");
+  });
+
+  test("a hold-down of just the tension holds, whatever dust the division leaves", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 100, max: 9000 }), fc.integer({ min: 70, max: 95 }), (shearLb, tenths) => {
+        const armFt = tenths / 10;
+        const tensionLb = (shearLb * 9) / armFt;
+        const short = Number(tensionLb.toPrecision(13));
+        const size = (capacityLb: number) => ranged({ shearLb, armFt }, [{ size: "H", capacityLb }])?.size;
+        expect(size(short)).toBe("H");
+        expect(size(tensionLb * 0.9999)).not.toBe("H");
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test("where none holds the ratio is that of the largest, wherever it stands in the list", () => {
+    const sizes = [500, 900, 700].map((capacityLb) => ({ size: `${capacityLb}`, capacityLb }));
+    for (const range of [sizes, [...sizes].reverse(), [sizes[1] as HoldDown, sizes[0] as HoldDown]]) {
+      expect(ranged({}, range)?.ratio).toBeCloseTo(1000 / 900, 9);
+    }
+  });
+
+  test("the next larger is taken, wherever it stands in the list", () => {
+    const sizes = [2000, 1200, 500, 1500].map((capacityLb) => ({ size: `${capacityLb}`, capacityLb }));
+    for (const range of [sizes, [...sizes].reverse()]) expect(ranged({}, range)?.size).toBe("1200");
+  });
+});

@@ -350,3 +350,16 @@ describe("contingency", () => {
     expect(tape.steps.find((s) => s.symbol === "heaviest line")?.expression).toContain("material");
   });
 });
+
+test("a line with one end only is said, and only then; so is a certain one", () => {
+  const said = (...lines: readonly CostLine[]) => {
+    const tape = new Tape();
+    contingency(lines, 0.8, 0, 1, tape);
+    return tape.assumptions.join();
+  };
+  const both = line("both", 100, undefined, 90, 120);
+  expect(said(both, line("a", 100, undefined, undefined, 120))).toContain("does not go the other way: a.");
+  expect(said(both, line("b", 100, undefined, 80))).toContain("does not go the other way: b.");
+  expect(said(both, line("c", 100))).toContain("certain: c.");
+  expect(said(both)).toBe("");
+});

@@ -81,6 +81,43 @@ describe("the demo's lifts by a basis", () => {
     expect(refusal("LIFT_BRACE", 47.75, 9.875, 6, 7)).toContain("Erection wind is missing");
   });
 
+  test("the wind on a wall by its length over its height, straight lines between the rows (ASCE/SEI 7 Figure 29.3-1, from memory)", () => {
+    const wind = (length: number) => tableOf("LIFT_BRACE", length, 10, 2, 7, BASIS)[0]?.[0] as number;
+    const square = wind(10) / 10;
+    for (const [ratio, coefficient] of [
+      [0.1, 1.7],
+      [0.15, 1.675],
+      [0.2, 1.65],
+      [0.35, 1.6],
+      [0.5, 1.55],
+      [0.75, 1.5],
+      [1.5, 1.425],
+      [2, 1.4],
+      [3, 1.375],
+      [4, 1.35],
+      [4.5, 1.35],
+      [5, 1.35],
+      [7.5, 1.325],
+      [10, 1.3],
+      [20, 1.3],
+    ] as const) {
+      expect(((wind(10 * ratio) / (10 * ratio)) * 1.45) / square).toBeCloseTo(coefficient, 9);
+    }
+  });
+
+  test("that the rise is measured from the lowest pick is said where they do not lie level", () => {
+    const said = (...heights: readonly number[]) =>
+      working(
+        "LIFT_SLING",
+        4800,
+        heights.map((z, i) => [`${i}`, i === 0 ? -12 : 12, 0, z]),
+        16,
+        BASIS,
+      ).assumptions.join();
+    expect(said(0, 1)).toContain("measured from the lowest pick");
+    expect(said(0, 0)).not.toContain("measured from the lowest pick");
+  });
+
   test("two trucks", () => {
     const pieces = [
       ["panel pack of 8", 4608, 32, 4, 12, 4],

@@ -296,6 +296,29 @@ describe("loads", () => {
     expect(truckLoads([row("a", 46_000, 48, 8.5, 102)], deck)).toHaveLength(1);
   });
 
+  test("the axle groups are those of the load's weight, its center and the deck that is left behind it", () => {
+    const tape = new Tape();
+    // 10,000 lb with their middle at 20 ft and 4000 lb on top of them with theirs at 10 ft; 8 ft of deck are free
+    truckLoads([row("long", 10_000, 40, 8, 24), row("short", 4000, 20, 8, 12)], deck, tape);
+    const expected = axleGroups(14_000, (10_000 * 20 + 4000 * 10) / 14_000, 8, 48).map((g) => g.weightLb);
+    expect(tape.steps.filter((s) => s.symbol === "G").map((s) => s.value)).toEqual(
+      expected.map((lb) => expect.closeTo(lb, 6)),
+    );
+  });
+
+  test("heavy rows go on first, whatever the order of the table: 6 + 4 and 5 + 5, not 4 + 5, 5 and 6", () => {
+    const small: Deck = { payloadLb: 10_000, lengthFt: 48, widthFt: 8.5, stackFt: 8.5 };
+    const rows = [row("four", 4000, 8, 4, 12), row("five", 5000, 8, 4, 12, 2), row("six", 6000, 8, 4, 12)];
+    for (const table of [rows, [...rows].reverse()]) {
+      expect(truckLoads(table, small).map((l) => [l.load, l.piece])).toEqual([
+        [1, "six"],
+        [1, "four"],
+        [2, "five"],
+        [2, "five"],
+      ]);
+    }
+  });
+
   test("at most 500 pieces at once", () => {
     expect(truckLoads([row("a", 1, 1, 1, 12, 500)], deck)).toHaveLength(500);
     expect(() => truckLoads([row("a", 1, 1, 1, 12, 500), row("b", 1, 1, 1, 12)], deck)).toThrow("The pieces are 501");
