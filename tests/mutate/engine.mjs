@@ -55,7 +55,7 @@ function suite(changed) {
     if (!tests.has(file))
       tests.set(
         file,
-        collect(() => read(file)),
+        collect(() => read(file), file),
       );
     return tests.get(file);
   };

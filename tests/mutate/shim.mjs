@@ -1,4 +1,6 @@
 // What the tests import as "vitest", so far as the tests of core, functions and published rows use it: it collects tests instead of running them.
+import { readFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
 import { format } from "node:util";
 import {
   ChaiStyleAssertions,
@@ -29,20 +31,49 @@ setState(
 expect.extend = (matchers) => chai.expect.extend(expect, matchers);
 expect.extend(customMatchers);
 
-/** The tests of the file that is being read. */
+/** The tests of the file that is being read, and the test that runs. */
 let collected = [];
 let inside = [];
+let file = "";
+let current = { file: "", name: "" };
 
-export function collect(read) {
+/** What is kept of the texts of a file's tests. */
+const kept = new Map();
+function keptOf({ file: of, name }) {
+  if (!kept.has(of)) {
+    const all = {};
+    const text = readFileSync(join(dirname(of), "__snapshots__", `${basename(of)}.snap`), "utf8");
+    new Function("exports", text)(all);
+    kept.set(of, all);
+  }
+  return kept.get(of)[`${name} 1`];
+}
+
+// For one text a test, never renewed.
+chai.use((_, { addMethod }) => {
+  addMethod(chai.Assertion.prototype, "toMatchSnapshot", function () {
+    chai.expect(`"${this._obj}"`).toBe(keptOf(current));
+  });
+});
+
+export function collect(read, of) {
   collected = [];
   inside = [];
+  file = of;
   read();
   return collected;
 }
 
 const test = (name, ...rest) => {
   const run = rest.find((r) => typeof r === "function");
-  collected.push({ name: [...inside, name].join(" > "), run });
+  const own = { file, name: [...inside, name].join(" > ") };
+  collected.push({
+    name: own.name,
+    run: () => {
+      current = own;
+      return run();
+    },
+  });
 };
 const describe = (name, ...rest) => {
   inside.push(name);
