@@ -22,20 +22,10 @@ const testFiles = (folder) =>
     .map((e) => join(e.parentPath, e.name))
     .filter((file) => !LEFT_OUT.includes(relative(top, file)));
 
-<<<<<<< HEAD
 const ours = join(top, "src/core", family, "/");
 const { entered, fresh, reach, forget } = modules({
   watch: (file) => file.startsWith(ours),
   given: { vitest },
-=======
-/** Places for the functions of a family; the largest has a tenth of them. */
-const entered = new Uint8Array(20_000);
-const ours = join(top, "src/core", family, "/");
-const { fresh, reach, forget, names } = modules({
-  watch: (file) => file.startsWith(ours),
-  given: { vitest },
-  entered,
->>>>>>> 67b59a5 (Mutations: entering a function costs one store)
 });
 
 const FOLDERS = [`tests/core/${family}`, "tests/published", ...(only === "own" ? [] : ["tests/functions"])].filter(
@@ -78,25 +68,11 @@ async function baseline() {
   const testsOf = suite();
   for (const file of FILES) {
     for (const [index, { name, run }] of testsOf(file).entries()) {
-<<<<<<< HEAD
       entered();
       const from = performance.now();
       try {
         await bounded(run, 120_000);
         known.push({ file, index, name, ms: performance.now() - from, enters: entered() });
-=======
-      entered.fill(0);
-      const from = performance.now();
-      try {
-        await bounded(run, 120_000);
-        known.push({
-          file,
-          index,
-          name,
-          ms: performance.now() - from,
-          enters: new Set(names.filter((_, i) => entered[i] === 1)),
-        });
->>>>>>> 67b59a5 (Mutations: entering a function costs one store)
       } catch (error) {
         failing.push(`${relative(top, file)} ${name}: ${error.message}`);
       }

@@ -25,20 +25,12 @@ function functionsOf(code) {
   return found;
 }
 
-<<<<<<< HEAD
 /** The module with a call at the head of each function that says, once in a test, that it was entered. */
 function watched(code, number) {
   let text = code;
   const marks = functionsOf(code).flatMap((f) => {
     const n = number(f.start);
     const call = `${ENTERED}[${n}]||${ENTER}(${n})`;
-=======
-/** The module with a mark at the head of each function that says that it was entered: one store, since searches enter some a million times. */
-function watched(code, file, names) {
-  let text = code;
-  const marks = functionsOf(code).flatMap((f) => {
-    const call = `${ENTERED}[${names.push(`${file}:${f.start}`) - 1}] = 1`;
->>>>>>> 67b59a5 (Mutations: entering a function costs one store)
     return f.body.type === "BlockStatement"
       ? [[f.body.start + 1, `${call};`]]
       : [
@@ -59,17 +51,11 @@ export function functionAt(code, file, at) {
 }
 
 /**
-<<<<<<< HEAD
  * @param {{ watch: (file: string) => boolean, given: Record<string, unknown> }} options
  * `watch`: whose functions say that they are entered; `given`: modules that are not read from the disk
-=======
- * @param {{ watch: (file: string) => boolean, given: Record<string, unknown>, entered: Uint8Array }} options
- * `watch`: whose functions say that they are entered, each in its place of `entered`; `given`: modules that are not read from the disk
->>>>>>> 67b59a5 (Mutations: entering a function costs one store)
  */
 export function modules({ watch, given }) {
   const compiled = new Map();
-<<<<<<< HEAD
   const names = [];
   const flags = new Uint8Array(20_000);
   let seen = new Set();
@@ -84,10 +70,6 @@ export function modules({ watch, given }) {
     flags.fill(0);
     return before;
   }
-=======
-  /** functions that are watched, by their places */
-  const names = [];
->>>>>>> 67b59a5 (Mutations: entering a function costs one store)
   let watching = true;
 
   function compile(code, file) {
@@ -106,11 +88,7 @@ export function modules({ watch, given }) {
     const before = compiled.get(file);
     if (before !== undefined) return before;
     const { code } = transformSync(readFileSync(file, "utf8"), { loader: "ts", target: "es2022" });
-<<<<<<< HEAD
     const made = compile(watching && watch(file) ? watched(code, (at) => names.push(`${file}:${at}`) - 1) : code, file);
-=======
-    const made = compile(watching && watch(file) ? watched(code, file, names) : code, file);
->>>>>>> 67b59a5 (Mutations: entering a function costs one store)
     compiled.set(file, made);
     return made;
   }
@@ -155,9 +133,5 @@ export function modules({ watch, given }) {
     watching = false;
   }
 
-<<<<<<< HEAD
   return { entered, fresh, reach, forget };
-=======
-  return { fresh, reach, forget, names };
->>>>>>> 67b59a5 (Mutations: entering a function costs one store)
 }
