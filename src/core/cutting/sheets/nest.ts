@@ -18,7 +18,7 @@ import { type SheetSearch, searchSheets } from "./search/search.ts";
 
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */
-const USUAL_EFFORT = 64_000_000;
+const USUAL_EFFORT = 68_000_000;
 
 /**
  * Cuts parts from sheets by edge-to-edge (guillotine) cuts in any number of stages, with the fewest sheets or at the

@@ -40,6 +40,7 @@ const STEPS_PER_PART = 2;
 export class GoalSearch {
   readonly #model: SheetModel;
   readonly #random: Random;
+  readonly #harvests: boolean;
   readonly #fill: SheetFill;
   readonly #area: Float64Array;
   /** for each measure that of each type */
@@ -57,7 +58,9 @@ export class GoalSearch {
   /** well filled sheets met on the way, each set of parts once */
   readonly harvest = new Map<string, Layout>();
 
-  constructor(model: SheetModel, random: Random) {
+  /** @param harvests whether sheets met on the way are wanted */
+  constructor(model: SheetModel, random: Random, harvests = false) {
+    this.#harvests = harvests;
     this.#model = model;
     this.#random = random;
     this.#fill = new SheetFill(model);
@@ -155,7 +158,7 @@ export class GoalSearch {
   }
 
   #keep(l: Layout): void {
-    if (this.harvest.size >= MOST_KEPT || l.placed.length > MOST_PARTS) return;
+    if (!this.#harvests || this.harvest.size >= MOST_KEPT || l.placed.length > MOST_PARTS) return;
     const s = at(this.#model.stocks, l.stock);
     if (this.#filledArea(l) < 0.8 * s.w * s.h) return;
     const key = `${l.stock}:${l.placed.map((p) => p.type).sort((a, b) => a - b)}`;

@@ -22,7 +22,7 @@ import { mayFill, PlannedBeams } from "./stock-plans.ts";
 const SMOOTHING = 0.7;
 
 /** Elementary steps of the simplex method that take as long as one step of a search. */
-const STEPS_PER_UNIT = 4;
+const STEPS_PER_UNIT = 5;
 
 /** Shares of the whole effort. */
 const START = 0.05;
@@ -90,7 +90,7 @@ export function searchSheets(
   if (known && known.cost <= packing.cost) packing = known;
   const done = (): boolean => packing.cost <= bound.value || effort.over;
   if (done()) return { packing, bound: bound.value, method: bound.method };
-  const goal = new GoalSearch(model, random);
+  const goal = new GoalSearch(model, random, true);
   const improve = (share: number): void => {
     if (!done() && does("goal search")) packing = stage(share, (e) => goal.improve(packing, bound.value, e));
   };
