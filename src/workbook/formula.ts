@@ -4,6 +4,8 @@ import { functionNames, idOf } from "../functions/declare/names.ts";
 /** How Excel stores a function of ours in a file, and shows it while the add-in is away; a copy may have a workbook number in front. */
 const STORED = new RegExp(String.raw`(?:\[\d+\]!)?_xldudf_${NAMESPACE}_([A-Za-z][A-Za-z0-9]*)`, "gi");
 const TYPED = new RegExp(String.raw`(?<![A-Za-z0-9_.])${NAMESPACE}\.([A-Za-z][A-Za-z0-9_]*)`, "gi");
+/** As the sources of the templates write our functions. */
+const WRITTEN = /(?<![A-Za-z0-9_.])SILL\.([A-Za-z][A-Za-z0-9_]*)/gi;
 /** Texts and quoted sheet names in a formula, which are not to be touched. */
 const QUOTED = /("(?:[^"]|"")*"|'(?:[^']|'')*')/;
 /** A cell with the sign for all that its formula has spilled: B2# */
@@ -20,6 +22,11 @@ export function callsOurs(formula: unknown): formula is string {
 /** Whether a formula asks for all cells that another has spilled. */
 export function usesSpill(formula: unknown): formula is string {
   return isFormula(formula) && outsideQuotes(formula).some((part) => SPILL_REFERENCE.test(part));
+}
+
+/** A formula that is written with SILL., as templates are, under the name that this copy's functions have in front: a trial copy has another one. */
+export function inNamespace(formula: string): string {
+  return replaced(formula, WRITTEN, (_, name) => `${NAMESPACE}.${name}`);
 }
 
 /** The formula with each stored name written as one types it. */

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { TermName } from "../../functions/basis/glossary/index.ts";
-import type { CellFunction } from "../../functions/declare/cell-function.ts";
+import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-function.ts";
 import { addressText } from "../../workbook/host.ts";
 import { BASIS_NAME, SITE_SHEET } from "../../workbook/named-rows.ts";
 import type { PaneContext, View } from "../parts/view.ts";
@@ -77,7 +77,7 @@ export class SiteView implements View {
   #beginning(): TemplateResult {
     return html`<div class="sw-note">
       <p class="sw-what">This workbook has no basis yet.</p>
-      <p>Fill in what most formulas share, each figure once; functions then take it from one name: =SILL.WIND_PRESSURE(${BASIS_NAME})</p>
+      <p>Fill in what most formulas share, each figure once; functions then take it from one name: =${NAMESPACE}.WIND_PRESSURE(${BASIS_NAME})</p>
     </div>`;
   }
 

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { keyed } from "lit-html/directives/keyed.js";
 import type { Cell } from "../../core/kit/tape.ts";
-import type { CellFunction } from "../../functions/declare/cell-function.ts";
+import { type CellFunction, NAMESPACE } from "../../functions/declare/cell-function.ts";
 import type { ShownArgument } from "../../functions/run/arguments.ts";
 import type { Working } from "../../functions/run/invoke.ts";
 import { addressText, columnLetters, type Host } from "../../workbook/host.ts";
@@ -242,11 +242,14 @@ async function readCell(host: Host, address: CellAddress, pane: PaneContext): Pr
   return { address, formula, value, calls, spilledFrom: looks ? await spillOf(host, address) : undefined };
 }
 
+/** A formula that is a call of ours from its start. */
+const STARTS_WITH_OURS = new RegExp(String.raw`^=\s*${NAMESPACE}\.`, "i");
+
 /** The nearest cell whose table covers `address` and whose formula is a call of ours and nothing else around it. */
 async function spillOf(host: Host, address: CellAddress): Promise<CellAddress | undefined> {
   for (const from of spillsOver(address, host.ledger.entries())) {
     const formula = await host.formulaAt(from);
-    if (namesIn(formula).length > 0 && /^=\s*SILL\./i.test(formula)) return from;
+    if (namesIn(formula).length > 0 && STARTS_WITH_OURS.test(formula)) return from;
   }
   return undefined;
 }

@@ -3,7 +3,7 @@ import { GLOSSARY } from "../../functions/basis/glossary/index.ts";
 import { termOf } from "../../functions/basis/words.ts";
 import type { Param } from "../../functions/declare/param.ts";
 import { functionNamed } from "../../functions/registry.ts";
-import { ourNames } from "../../workbook/formula.ts";
+import { inNamespace, ourNames } from "../../workbook/formula.ts";
 import { columnLetters } from "../../workbook/host.ts";
 import { formatOf } from "./formats.ts";
 import {
@@ -192,7 +192,8 @@ export function sheet(name: string, says: string, blocks: readonly Block[], spil
     column += columns.length + 1;
     widths[column - 1] ??= GAP;
   }
-  return { sheet: { name, says, widths: Array.from(widths, (width) => width ?? GAP), rows }, names };
+  const own = rows.map((row) => row.map(inOwnNamespace));
+  return { sheet: { name, says, widths: Array.from(widths, (width) => width ?? GAP), rows: own }, names };
 }
 
 /** A workbook of such sheets. */
@@ -250,8 +251,13 @@ function tableCell(value: Cell): TemplateCell {
   return formula ? { is: value, role: "result", format: "#,##0.0" } : inputCell(value, {});
 }
 
+function inOwnNamespace(cell: TemplateCell | undefined): TemplateCell | undefined {
+  const formula = typeof cell?.is === "string" && cell.is.startsWith("=");
+  return formula ? { ...cell, is: inNamespace(String(cell.is)) } : cell;
+}
+
 function returnsOf(formula: string) {
-  const [name] = ourNames(formula);
+  const [name] = ourNames(inNamespace(formula));
   return name === undefined ? undefined : functionNamed(name)?.returns;
 }
 
