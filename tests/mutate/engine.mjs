@@ -138,6 +138,8 @@ async function killerOf(mutant) {
 }
 
 process.on("unhandledRejection", () => {});
+// Whoever asked has gone.
+process.on("disconnect", () => process.exit());
 process.on("message", async (mutant) => {
   const test = await killerOf(mutant);
   process.send({ killed: test !== undefined });

@@ -290,3 +290,56 @@ test("the shed of the demo: all walls together reach the proven least, or come w
   const apart = walls.reduce((sum, w) => sum + planCourses([w], [], RULES).panels, 0);
   expect(plan.panels).toBeLessThan(apart);
 });
+
+describe("pieces by hand", () => {
+  test("one panel over two bays: half a gap at each end, an opening cut where it stands", () => {
+    const [piece, ...others] = planCourses(
+      [wallOf("w", [0, 192, 384], 1, [opening("W1", 100, 12, 60, 24)])],
+      [],
+      RULES,
+    ).pieces;
+    expect(others).toEqual([]);
+    expect(piece).toMatchObject({
+      name: "1-1",
+      mark: "W 1-1",
+      bottomFt: 0,
+      lengthIn: 383.875,
+      heightIn: 48,
+      panel: 1,
+      from: "panel 1",
+      alongIn: 0,
+      upIn: 0,
+      cuts: "W1: 60 x 24 in",
+    });
+    expect(piece?.leftFt).toBeCloseTo(0.0625 / 12, 12);
+  });
+
+  test("pieces stand half a gap from their joint on both sides", () => {
+    const plan = planCourses([wallOf("w", [0, 192, 384, 576], 1, [])], [], RULES);
+    const joint = (plan.joints[0]?.xFt ?? 0) * 12;
+    expect(plan.joints).toHaveLength(1);
+    expect([192, 384]).toContain(joint);
+    expect(plan.joints[0]).toMatchObject({ wall: "w", course: 1, bottomFt: 0, topFt: 4 });
+    expect(plan.pieces.map((p) => [p.name, p.leftFt * 12, p.lengthIn, p.cuts])).toEqual([
+      ["1-1", 0.0625, joint - 0.125, ""],
+      ["1-2", expect.closeTo(joint + 0.0625, 9), 576 - joint - 0.125, ""],
+    ]);
+  });
+
+  test("an offcut on hand that holds the course saves its panel, though what a panel leaves is tighter", () => {
+    const onHand: Offcut[] = [{ name: "spare", lengthIn: 300, widthIn: 48 }];
+    const walls = [wallOf("a", [0, 240], 1, []), wallOf("b", [0, 120], 1, [])];
+    const plan = planCourses(walls, onHand, RULES);
+    checkPlan(walls, onHand, RULES, plan);
+    expect([plan.panels, plan.bound]).toEqual([1, 1]);
+    expect(plan.pieces.map((p) => [p.wall, p.from])).toEqual([
+      ["a", "spare"],
+      ["b", "panel 1"],
+    ]);
+    // 384 - 119.875 - 1/8 in of the panel, and 300 - 239.875 - 1/8 in of the spare are left.
+    expect(plan.offcuts.map((o) => [o.name, o.lengthIn, o.widthIn])).toEqual([
+      ["rest of panel 1", 264, 48],
+      ["spare", 60, 48],
+    ]);
+  });
+});
