@@ -50,6 +50,11 @@ describe("factors", () => {
     expect(() => adjust("Fb", two("sawn", lrfd(1.25)))).toThrow(BadInput);
     expect(adjust("E", two("sawn", lrfd(1.25))).adjustedPsi).toBe(1.6e6);
   });
+  test("a load duration says its word, or that it was given as a factor", () => {
+    const says = (use: Use) => adjust("Fb", two("sawn", use)).factors.find((f) => f.symbol === "CD")?.says;
+    expect(says(asd("wind"))).toContain("wind");
+    expect(says(asd(1.25))).toBe("load duration as given");
+  });
   test("wet bending of 1150 psi and compression of 750 psi take no factor, in lumber", () => {
     const at = (name: "Fb" | "Fc", psi: number, section = actual(1.5, 9.25)) =>
       factorsText(adjust(name, member(section, own({ [name]: psi }), asd(1, true))).factors);

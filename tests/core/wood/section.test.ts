@@ -17,6 +17,9 @@ test("dressed sizes: lumber, wide lumber, timbers", () => {
   expect([5, 6, 8, 10, 12, 14].map((n) => dressed(n, 2))).toEqual([4.5, 5.5, 7.25, 9.25, 11.25, 13.25]);
   expect([5, 6, 8, 12].map((n) => dressed(n, 6))).toEqual([4.5, 5.5, 7.5, 11.5]);
   expect(dressed(8, 4)).toBe(7.25);
+  // up to 24 in wide, in steps of two from 8 in on
+  for (let n = 8; n <= 24; n += 2) expect(dressed(n, 2)).toBe(n - 0.75);
+  for (const n of [0, 7, 9, 23, 26]) expect(() => dressed(n, 2)).toThrow(BadInput);
   expect(dressed(8, 5)).toBe(7.5);
   expect(() => dressed(7, 2)).toThrow(BadInput);
   expect(() => dressed(9.25, 2)).toThrow(/such as 9.25.0/);
