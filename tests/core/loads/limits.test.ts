@@ -50,7 +50,7 @@ test("gables take unbalanced snow from 1/2 on 12 to 7 on 12", () => {
   const deg = (rise: number) => (Math.atan(rise / 12) * 180) / Math.PI;
   const at = (slopeDeg: number) =>
     unbalancedSnow({ ...SITE, groundPsf: 40, winterWind: undefined }, 28, slopeDeg, 30, false);
-  for (const rise of [0.51, 3, 6.99]) expect(at(deg(rise)), `${rise} on 12`).toHaveLength(3);
+  for (const rise of [0.5, 3, 7]) expect(at(deg(rise)), `${rise} on 12`).toHaveLength(3);
   for (const rise of [0.49, 7.01]) expect(at(deg(rise)), `${rise} on 12`).toEqual([]);
   // Is pg on the leeward side up to 20 ft with simple rafters, else 0.3 ps windward.
   const simple = (eaveToRidgeFt: number) =>

@@ -4,6 +4,7 @@ import { checkBuilding } from "../../../src/core/wind/building.ts";
 import { claddingCoefficients } from "../../../src/core/wind/cladding/cladding-coefficients.ts";
 import { edgeWidth } from "../../../src/core/wind/edge.ts";
 import { parallelRoofCp, windwardRoofCp } from "../../../src/core/wind/frame/frame-coefficients.ts";
+import { directionalFrame } from "../../../src/core/wind/frame/frame-directional.ts";
 import { type HillSite, speedUp, topographicFactor } from "../../../src/core/wind/topographic-factor.ts";
 
 describe("hills", () => {
@@ -92,6 +93,31 @@ test("roofs with the wind along the ridge: halfway between h/L of 0.5 and 1.0, a
   for (const low of [0.1, 0.5]) expect(cp(low)).toEqual([-0.9, -0.9, -0.5, -0.3]);
   for (const high of [1, 2]) expect(cp(high)).toEqual([-1.3, -0.7, -0.7, -0.7]);
   expect(cp(0.75)).toEqual([-1.1, -0.8, -0.6, -0.5].map((v) => expect.closeTo(v, 9)));
+});
+
+test("the windward wall is cut at the heights of Table 26.10-1, its last band at the eave", () => {
+  const ends = (eaveFt: number) => {
+    const rows = directionalFrame({
+      qPsf: 25,
+      kd: 0.85,
+      kzt: 1,
+      roofAreaFt2: undefined,
+      widthFt: 100,
+      lengthFt: 100,
+      eaveFt,
+      slopeDeg: 0,
+      roof: "flat",
+      enclosure: "enclosed",
+      exposure: "B",
+      level: "strength",
+      edition: "7-22",
+    });
+    const wind = rows[0]?.wind;
+    const bands = rows.filter((r) => r.wind === wind && r.surface === "windward wall");
+    return bands.map((r) => Number(/to ([\d.]+) ft/.exec(r.part)?.[1]));
+  };
+  expect(ends(45)).toEqual([15, 20, 25, 30, 40, 45]);
+  expect(ends(200)).toEqual([15, 20, 25, 30, 40, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200]);
 });
 
 test("windward roofs from 60 degrees: 0.01 theta, up to 0.8", () => {
