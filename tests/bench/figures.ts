@@ -172,7 +172,7 @@ function ledgerMemory(): Line[] {
     line(
       "Ledger of 10,000 cells with a basis: memory after 10 passes and after 20",
       `${once.toFixed(1)} and ${after.toFixed(1)} MB`,
-      "no growth (10 %)",
+      "at most 10 % and 1 MB more",
       after <= once * 1.1 + 1,
     ),
     line("its cells", String(ledger.entries().length)),
@@ -212,15 +212,15 @@ function sizes(): Line[] {
   const scripts = readdirSync("dist").filter((name) => name.endsWith(".js"));
   const first = gz("functions.js");
   const page = readFileSync("dist/taskpane.html", "utf8");
-  const asked = scripts.filter((name) => page.includes(`src="${name}`));
+  const asked = scripts.filter((name) => new RegExp(`src="?${name.replaceAll(".", "\\.")}`).test(page));
   const loaded = asked.reduce((sum, name) => sum + gz(name), 0);
   return [
     line("Script that registers every function, gzip", `${first.toFixed(0)} kB`, "90 kB", first <= 90),
     line(
-      "Functions and pane at the first load, gzip",
+      "Pane and the names of the functions at the first load, families later, gzip",
       `${loaded.toFixed(0)} kB in ${asked.length} files`,
       "150 kB",
-      loaded <= 150,
+      asked.length > 0 && loaded <= 150,
     ),
     line(
       "All scripts, families and tables that come later too, gzip",
