@@ -13,7 +13,7 @@ import { columnsOf, fewerPatterns, patternsOf } from "./patterns.ts";
 const RANKED = 0.06;
 const BY_SIZE = 0.01;
 const LEFTOVER = 0.06;
-const PATTERNS = 0.2;
+const PATTERNS = 0.3;
 
 /** A plan after all goals, and what is proven of them. */
 export interface LengthGoals {

@@ -9,8 +9,8 @@ import { type Bars, drawnPartition, partitions } from "./partitions.ts";
 import { type Blank, shareOut } from "./share-out.ts";
 
 /** Shares of the effort for a first look by chance, and for going through all numbers of times. */
-const LOOK = 0.15;
-const THROUGH = 0.6;
+const LOOK = 0.3;
+const THROUGH = 0.4;
 /** More patterns than this can be cut too many numbers of times to go through them all. */
 const MOST_THROUGH = 13;
 /** Patterns that are drawn anew together at most, unless it is all of them, and the share of the draws in which it is all. */
