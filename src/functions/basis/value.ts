@@ -4,7 +4,8 @@ import { quote, type Raw } from "../declare/raw.ts";
 import { capital } from "../declare/scalar.ts";
 import type { BasisRow } from "./read.ts";
 
-const NUMBER = /^[-+]?(\d+\.?\d*|\.\d+)$/;
+/** A number as text; one of hundreds of digits is left for the reader to refuse as it was typed. */
+const NUMBER = /^[-+]?(\d{1,100}\.?\d{0,100}|\.\d{1,100})$/;
 
 /** Reads the value of a row by a term's own reader; a unit in its column counts for a bare number. */
 export function readRow<T>(row: BasisRow, param: Param<T, unknown>, at: string, notes: Notes): Reading<T> {
