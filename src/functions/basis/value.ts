@@ -21,7 +21,8 @@ function withUnit({ value, unit }: BasisRow, param: Param<unknown, unknown>, at:
       : typeof value === "string" && NUMBER.test(value.trim())
         ? Number(value)
         : undefined;
-  if (bare === undefined || unit.toLowerCase() === param.unit.toLowerCase()) return value;
+  // A number beyond all numbers stays as it is typed, for its reader to refuse.
+  if (bare === undefined || !Number.isFinite(bare) || unit.toLowerCase() === param.unit.toLowerCase()) return value;
   if (unit.startsWith(":") || unit.startsWith("/")) return `${bare}${unit}`;
   if (unit === "%") return percent(bare, param, at);
   if (param.unit === "") {
