@@ -123,7 +123,9 @@ function inTurn({ file, start, before }) {
   const enters = name === undefined ? (t) => [...t.enters].some(above) : (t) => t.enters.has(name);
   const lately = (killers.get(file) ?? []).filter((t) => near.includes(t));
   const first = [...lately, ...near.filter(enters)];
-  return [...new Set(only === "own" ? first : [...first, ...near])];
+  // A table that only a reader outside the family looks into is below no function of it that a test enters: all near tests count for it.
+  const all = only !== "own" || name === undefined;
+  return [...new Set(all ? [...first, ...near] : first)];
 }
 
 async function killerOf(mutant) {
