@@ -1,0 +1,237 @@
+import { describe, expect, test } from "vitest";
+import { R_IP_IN_RSI } from "../../../src/core/enclosure/air/si.ts";
+import { designClimate, rowsClimate } from "../../../src/core/enclosure/climate/climate.ts";
+import { zoneColumn } from "../../../src/core/enclosure/climate/zone.ts";
+import { isoFilm, moldFilm, outdoorFilm, stillAirFilm } from "../../../src/core/enclosure/layers/films.ts";
+import { framedWall } from "../../../src/core/enclosure/layers/framed.ts";
+import { varies } from "../../../src/core/enclosure/layers/layer-vapor.ts";
+import { rSchedule, stackR } from "../../../src/core/enclosure/layers/r-value.ts";
+import { rLimits } from "../../../src/core/enclosure/layers/u-factor.ts";
+import { airAgainstCode, naturalCfm } from "../../../src/core/enclosure/loss/air-leakage.ts";
+import { ach50Of } from "../../../src/core/enclosure/loss/air-tightness.ts";
+import { airDensityRatio, lossPerDegree } from "../../../src/core/enclosure/loss/heat-loss.ts";
+import { HEAT_FLOWS } from "../../../src/core/enclosure/tables/films.ts";
+import { specificHeat } from "../../../src/core/enclosure/tables/heat-capacity.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
+import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
+import { readLayer } from "../../../src/functions/enclosure/read/layer.ts";
+import { cautions, working } from "./called.ts";
+import { assemble, insideFilm, layerOf, ofR, outsideFilm } from "./from-text.ts";
+
+/** 1 Btu is 1055.05585262 J, 1 ft 0.3048 m, 1 F 5/9 K: 1 h ft2 F/Btu is 0.1761101837 m2 K/W (NIST SP 811). */
+const RSI_IN_R_IP = 0.1761101837;
+
+describe("films", () => {
+  test("of ISO in the units of the trade", () => {
+    expect(1 / R_IP_IN_RSI).toBeCloseTo(RSI_IN_R_IP, 9);
+    const rsi = (flow: (typeof HEAT_FLOWS)[number]) => isoFilm(flow).rIp * RSI_IN_R_IP;
+    expect(HEAT_FLOWS.map(rsi)).toEqual([0.13, 0.1, 0.17, 0.1, 0.17].map((r) => expect.closeTo(r, 8)));
+    expect(isoFilm("down").stillAirRIp * RSI_IN_R_IP).toBeCloseTo(0.17, 8);
+    expect(moldFilm().rIp * RSI_IN_R_IP).toBeCloseTo(0.25, 8);
+    expect(moldFilm().stillAirRIp * RSI_IN_R_IP).toBeCloseTo(0.13, 8);
+  });
+
+  test("outdoors go by wind, and behind a cavity by the still air of the same direction", () => {
+    const floor = stillAirFilm("down", 0.05);
+    expect([floor.rIp, floor.stillAirRIp]).toEqual([4.55, 0.92]);
+    expect(outdoorFilm("winter", floor)).toMatchObject({ rIp: 0.17, flow: "down", stillAirRIp: 0.92 });
+    expect(outdoorFilm("summer", floor).rIp).toBe(0.25);
+    expect(outdoorFilm("still air", floor).rIp).toBe(0.92);
+    expect(outdoorFilm("iso", floor).rIp * RSI_IN_R_IP).toBeCloseTo(0.04, 8);
+  });
+});
+
+describe("layers", () => {
+  test("an air space has the R of the standard's formula, in the units of the trade", () => {
+    // 25 mm, heat sideways: h_a 1.25, E 1/(2/0.9 - 1) = 0.81818, h_r0 5.1; heat up 1.95; shining face E 1/(1/0.9 + 20 - 1) = 0.049724.
+    const rsi = (material: string, film: string, mm: number) =>
+      (assemble([{ row: 1, material, thicknessIn: mm / 25.4 }], film, "none").layers[0]?.rIp ?? 0) * RSI_IN_R_IP;
+    expect(rsi("air space", "wall", 25)).toBeCloseTo(1 / (1.25 + 0.8181818 * 5.1), 6);
+    expect(rsi("air space", "roof", 25)).toBeCloseTo(1 / (1.95 + 0.8181818 * 5.1), 6);
+    expect(rsi("reflective air space", "wall", 25)).toBeCloseTo(1 / (1.25 + 0.0497238 * 5.1), 6);
+    // Thin, it conducts: 0.025 / 0.005; thick, heat downward: 0.12 x 0.1^-0.44 = 0.33051.
+    expect(rsi("air space", "wall", 5)).toBeCloseTo(1 / (5 + 0.8181818 * 5.1), 6);
+    expect(rsi("air space", "floor", 100)).toBeCloseTo(1 / (0.330507 + 0.8181818 * 5.1), 6);
+  });
+
+  test("an air space beyond its table with an own R is asked nothing", () => {
+    expect(cautions("R_STACK", [["air space", 20, 1]])).not.toMatch(/by its own figure/);
+  });
+
+  test("one figure does not vary with humidity, two do", () => {
+    expect([
+      varies([[0.5, 1]]),
+      varies(layerOf({ row: 1, material: "kraft facing", thicknessIn: undefined }).sd ?? []),
+    ]).toEqual([false, true]);
+  });
+
+  test("a stack without any R is refused", () => {
+    const sheet = assemble([{ row: 1, material: "wrb", thicknessIn: undefined }], "none", "none");
+    expect(() => stackR(sheet)).toThrow(/total R is 0/);
+  });
+
+  test("a slightly ventilated cavity is weighed, and stands in a row of the schedule", () => {
+    const rows = [
+      { row: 1, material: "x", thicknessIn: undefined, resistance: "10" },
+      { row: 2, material: "cavity", thicknessIn: undefined, resistance: "1", role: "ventilated cavity 750 mm2/m" },
+      { row: 3, material: "y", thicknessIn: undefined, resistance: "2" },
+    ];
+    const stack = assemble(rows, "wall", "winter");
+    // Still 0.68 + 13 + 0.17; open 0.68 + 10 + 0.68; a quarter of the way from 500 to 1500.
+    const weighed = 0.75 * 13.85 + 0.25 * 11.36;
+    const tape = new Tape();
+    expect(stackR(stack, tape)).toBeCloseTo(weighed, 12);
+    expect(tape.steps.find((s) => s.symbol === "w")?.value).toBeCloseTo(0.25, 12);
+    const last = rSchedule(stack).at(-1);
+    expect(last?.name).toBe("slightly ventilated cavity");
+    expect([last?.rIp, last?.totalIp]).toEqual([expect.closeTo(weighed - 13.85, 12), expect.closeTo(weighed, 12)]);
+  });
+});
+
+describe("framed walls", () => {
+  const film = insideFilm("wall");
+  const rows = (...rs: readonly number[]) => ofR(rs).map((row) => readLayer(row));
+
+  test("write the framing's R only where it differs from the layer beside it", () => {
+    const tape = new Tape();
+    const { paths } = framedWall(rows(1, 13, 2), rows(1, 4, 2), 0.25, film, outsideFilm("winter", film), tape);
+    expect(tape.steps.filter((s) => s.symbol.endsWith("framing")).map((s) => [s.symbol, s.value])).toEqual([
+      ["R_2 framing", 4],
+    ]);
+    expect(paths.map((p) => [p.name, p.share, p.rIp])).toEqual([
+      ["clear", 0.75, [0.68, 1, 13, 2, 0.17]],
+      ["framing", 0.25, [0.68, 1, 4, 2, 0.17]],
+    ]);
+  });
+
+  test("metal across insulation is refused, a metal sheet through both parts is none of that", () => {
+    const wall = (between: string) =>
+      [
+        { row: 1, material: between, thicknessIn: 3.5 },
+        { row: 2, material: "steel sheet", thicknessIn: 0.05 },
+      ].map((row) => readLayer(row));
+    const framed = (between: string) =>
+      framedWall(wall("fiberglass batt"), wall(between), 0.2, film, outsideFilm("winter", film));
+    expect(() => framed("steel sheet")).toThrow(/framing in row 1 conducts 45.28 W/);
+    // Brick conducts 0.895 W/(m K), concrete 1.95: the border is 1.
+    expect(() => framed("concrete")).toThrow(/conducts 1.95 W/);
+    expect(framed("brick").paths).toHaveLength(2);
+    expect(framed("spf").paths).toHaveLength(2);
+  });
+
+  test("shares make one whole, each above 0, and the parts have as many layers", () => {
+    const part = (share: number, ...rIp: number[]) => ({ name: "x", share, rIp });
+    expect(() => rLimits([part(0.5, 1), part(0.6, 1)])).toThrow(/add up to 1.1/);
+    expect(() => rLimits([part(0.5, 1), part(0.4, 1)])).toThrow(/add up to 0.9/);
+    expect(() => rLimits([part(1, 1), part(0, 1)])).toThrow(/each above 0/);
+    expect(() => rLimits([part(0.5, 1), part(0.5, 1, 2)])).toThrow(/unlike numbers of layers/);
+    expect(() => rLimits([part(0.5, 0), part(0.5, 1)])).toThrow(/unlike numbers of layers/);
+    // Layers 2 beside 4 half and half are 1/(1/4 + 1/8); the same 1 on both parts stays 1.
+    expect(rLimits([part(0.5, 1, 2), part(0.5, 1, 4)])).toMatchObject({
+      lower: expect.closeTo(1 + 8 / 3, 12),
+      upper: expect.closeTo(1 / (0.5 / 3 + 0.5 / 5), 12),
+    });
+  });
+});
+
+describe("climate", () => {
+  const row = { name: "x", tempC: 10, rhShare: 0.5 };
+
+  test("months have their days, a design condition thirty", () => {
+    const days = rowsClimate(Array(12).fill(row)).months.map((m) => m.seconds / 86_400);
+    expect(days).toEqual([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]);
+    expect(designClimate(row).months.map((m) => [m.name, m.seconds, m.tempC])).toEqual([["x", 2_592_000, 10]]);
+  });
+
+  test("only zone 4 without a letter is asked about the sea", () => {
+    const assumed = (zone: string) => {
+      const tape = new Tape();
+      return [zoneColumn(readZone(zone), tape), tape.assumptions.length];
+    };
+    expect(["4", "4A", "4C", "5", "7", "3C"].map(assumed)).toEqual([
+      ["4", 1],
+      ["4", 0],
+      ["4C", 0],
+      ["5", 0],
+      ["7", 0],
+      ["3", 0],
+    ]);
+  });
+});
+
+describe("air", () => {
+  test("the code's limit is told in cfm too where the volume is known", () => {
+    const limit = (volumeFt3: number | undefined) => {
+      const tape = new Tape();
+      airAgainstCode(2, volumeFt3, readZone("5A"), "2021", tape);
+      return tape.steps.find((s) => s.symbol === "cfm50 limit")?.value;
+    };
+    expect([limit(20_000), limit(undefined)]).toEqual([1000, undefined]);
+  });
+
+  test("the steps of the natural rate are the factors, and a zone's stand-in is said", () => {
+    const tape = new Tape();
+    const house = { stories: 2, shielding: "heavy", zone: readZone("6A") } as const;
+    expect(naturalCfm(3, 20_000, "factor", house, tape)).toBeCloseTo(1000 / (15.5 * 0.8 * 1.2), 9);
+    expect(tape.steps.map((s) => [s.symbol, s.value])).toEqual([
+      ["N", expect.closeTo(14.88, 12)],
+      ["ACH", expect.closeTo(3 / 14.88, 12)],
+      ["Q", expect.closeTo(1000 / 14.88, 9)],
+    ]);
+    expect(tape.assumptions.join()).toMatch(/infiltration zone 1 stands in for climate zone 6A/);
+    const none = new Tape();
+    naturalCfm(3, 20_000, "factor", { ...house, zone: undefined }, none);
+    expect(none.assumptions.join()).toMatch(/plain 20/);
+  });
+
+  test("a leakage area passes by the root of the pressure over the density", () => {
+    // 1 in2 = 6.4516e-4 m2; sqrt(2 x 4 / 1.204) = 2.57771 m/s; 1 m3/s = 2118.88 cfm.
+    const cfm4 = 55 * 6.4516e-4 * 2.57771 * 2118.88;
+    const house = { volumeFt3: 20_000, areaFt2: undefined, exponent: 0.65 };
+    const tape = new Tape();
+    const ach50 = ach50Of({ kind: "hole", in2: 55, pa: 4, discharge: 1 }, house, tape);
+    expect(ach50).toBeCloseTo((cfm4 * (50 / 4) ** 0.65 * 60) / 20_000, 3);
+    expect(tape.steps.map((s) => s.symbol)).toEqual(["Q", "cfm50", "ACH50"]);
+    expect(ach50Of({ kind: "hole", in2: 55, pa: 4, discharge: 0.5 }, house)).toBeCloseTo(ach50 / 2, 9);
+    const same = new Tape();
+    ach50Of({ kind: "flow", cfm: 400, pa: 50 }, house, same);
+    expect(same.steps.map((s) => s.symbol)).toEqual(["ACH50"]);
+  });
+
+  test("thin air carries less: the printed pressures of the standard atmosphere", () => {
+    // ASHRAE Handbook Fundamentals ch. 1 Table 1 (from memory): 15.236 psi at -1,000 ft, 12.228 at 5,000, 10.108 at 10,000.
+    expect(airDensityRatio(-1000)).toBeCloseTo(15.236 / 14.696, 3);
+    expect(airDensityRatio(5000)).toBeCloseTo(12.228 / 14.696, 3);
+    expect(airDensityRatio(10_000)).toBeCloseTo(10.108 / 14.696, 3);
+    const tape = new Tape();
+    expect(lossPerDegree([], 0, 100, 5000, tape)).toBeCloseTo(108 * airDensityRatio(5000), 9);
+    expect(tape.steps.find((s) => s.symbol === "p/p_0")?.value).toBe(airDensityRatio(5000));
+    const sea = new Tape();
+    lossPerDegree([{ name: "a", areaFt2: 10, u: 0.5 }], 3, 0, 0, sea);
+    expect(sea.steps.map((s) => [s.symbol, s.value])).toEqual([
+      ["UA a", 5],
+      ["UA", 5],
+      ["H_tb", 3],
+    ]);
+    const none = new Tape();
+    lossPerDegree([], 0, 100, 0, none);
+    expect(none.steps.map((s) => s.symbol)).toEqual(["UA", "H_v"]);
+  });
+});
+
+test("specific heats: of the public tables, the others from memory", () => {
+  // California joint appendix JA4 Table 4.5.2: softwood 0.33, plywood 0.29, gypsum board 0.26, concrete and stucco 0.20; the rest from memory.
+  const of = (name: string, wood?: "solid" | "panel") =>
+    specificHeat({ name, ...(wood === undefined ? {} : { wood }) });
+  expect([of("spruce-pine-fir lumber", "solid"), of("plywood", "panel"), of("gypsum board")]).toEqual([
+    0.33, 0.29, 0.26,
+  ]);
+  for (const name of ["brick", "concrete", "concrete block", "stucco", "fiber-cement board", "cement board"])
+    expect(of(name)).toBe(0.2);
+  expect([of("mineral wool board"), of("steel sheet")]).toEqual([0.2, 0.12]);
+});
+
+test("R_LAYER's working ends with the answer", () => {
+  const shown = working("R_LAYER", "panel", 1.5);
+  expect(shown.outcome).toMatchObject({ ok: true, value: shown.steps.at(-1)?.value });
+});

@@ -1,0 +1,442 @@
+import { describe, expect, test } from "vitest";
+import { saturationPressurePa } from "../../../src/core/enclosure/air/saturation.ts";
+import { type ClimateRow, rowsClimate } from "../../../src/core/enclosure/climate/climate.ts";
+import { byDistance } from "../../../src/core/enclosure/climate/nearest.ts";
+import { stations } from "../../../src/core/enclosure/climate/stations.ts";
+import { dewLayer, dewProfile, temperaturesC } from "../../../src/core/enclosure/moisture/dew-profile.ts";
+import { dewWood } from "../../../src/core/enclosure/moisture/dew-wood.ts";
+import { exteriorShareOf, leastExteriorShare } from "../../../src/core/enclosure/moisture/exterior-share.ts";
+import { type IndoorCondition, monthlyAir } from "../../../src/core/enclosure/moisture/indoor.ts";
+import { wallSection } from "../../../src/core/enclosure/moisture/pictures.ts";
+import { steadyProfile } from "../../../src/core/enclosure/moisture/profile.ts";
+import { type RetarderWall, retarderRule } from "../../../src/core/enclosure/moisture/retarder.ts";
+import { hasVentilatedCavity, sunDriven } from "../../../src/core/enclosure/moisture/sun-driven.ts";
+import { leastFactor, planeFactor } from "../../../src/core/enclosure/moisture/surface-factor.ts";
+import { leastShareAboveDeck } from "../../../src/core/enclosure/moisture/unvented-roof.ts";
+import { wettingYear } from "../../../src/core/enclosure/moisture/wetting-year.ts";
+import type { RetarderEdition } from "../../../src/core/enclosure/tables/retarders.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
+import { equilibriumMoisturePct } from "../../../src/core/wood/moisture/moisture.ts";
+import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
+import { readStation } from "../../../src/functions/enclosure/read/station.ts";
+import { cautions } from "./called.ts";
+import { assemble, type LayerRow } from "./from-text.ts";
+
+const own = (row: number, rIp: number, sdM: number, role?: string): LayerRow => ({
+  row,
+  material: `layer ${row}`,
+  thicknessIn: undefined,
+  resistance: String(rIp),
+  vapor: `sd ${sdM}`,
+  role,
+});
+const winter = { insideC: 20, insideRh: 0.5, outsideC: -10, outsideRh: 0.8, curve: "ISO 13788" } as const;
+
+describe("the share of R outboard of the air barrier", () => {
+  test("is the dew point's part of the way from outdoors to indoors", () => {
+    const tape = new Tape();
+    expect(leastExteriorShare(20, 5, -10, tape)).toBeCloseTo(0.5, 12);
+    expect(tape.steps.map((s) => s.value)).toEqual([41, 0.5]);
+    expect(leastExteriorShare(20, -15, -10)).toBe(0);
+    expect(() => leastExteriorShare(20, 5, 20)).toThrow(/not above the outdoor/);
+    expect(leastExteriorShare(20, 5, 19.9)).toBe(0);
+  });
+
+  test("counts the layers inboard of it and the inside film", () => {
+    const wall = assemble([own(1, 3, 1), own(2, 1, 1, "air barrier"), own(3, 10, 1)], "wall", "winter");
+    const tape = new Tape();
+    expect(exteriorShareOf(wall, tape)).toBeCloseTo(11.17 / 14.85, 12);
+    expect(tape.steps.map((s) => s.value)).toEqual([3.68, 14.85, 11.17 / 14.85].map((v) => expect.closeTo(v, 12)));
+    expect(() => exteriorShareOf(assemble([own(1, 3, 1)], "wall", "winter"))).toThrow(/No layer is marked/);
+    const first = assemble([own(1, 3, 1, "air barrier"), own(2, 1, 1)], "wall", "winter");
+    expect(exteriorShareOf(first)).toBeCloseTo(4.17 / 4.85, 12);
+  });
+});
+
+describe("notes of the retarder rule", () => {
+  const bare: RetarderWall = { stud: "2x6", outsideR: 0, ventedCladding: true, sheathing: "wood panel" };
+  const notes = (zone: string, edition: RetarderEdition = "2021", wall = bare) => {
+    const tape = new Tape();
+    retarderRule(readZone(zone), wall, edition, tape);
+    return { assumed: tape.assumptions.join(), cautioned: tape.cautions.join() };
+  };
+
+  test("the exceptions are said from zone 4 on, and class I on both faces from marine 4 on", () => {
+    const exceptions = ["3A", "4A", "4C", "5A", "8"].map((z) => /exceptions of R702.7 not used/.test(notes(z).assumed));
+    expect(exceptions).toEqual([false, true, true, true, true]);
+    const both = ["3A", "4A", "4C", "5A", "8"].map((z) => /Class I on both faces/.test(notes(z).cautioned));
+    expect(both).toEqual([false, false, true, true, true]);
+  });
+
+  test("what is from memory, what an edition adds, and foam as insulation", () => {
+    expect((["2018", "2021", "2024"] as const).map((e) => /from memory/.test(notes("5A", e).cautioned))).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    expect((["2018", "2021", "2024"] as const).map((e) => /IRC 2024 adds/.test(notes("5A", e).cautioned))).toEqual([
+      false,
+      false,
+      true,
+    ]);
+    expect([0, 5].map((outsideR) => /spray foam/.test(notes("5A", "2021", { ...bare, outsideR }).assumed))).toEqual([
+      false,
+      true,
+    ]);
+  });
+
+  test("class III by its reasons: R, vented cladding over a sheathing, or neither", () => {
+    const third = (zone: string, change: Partial<RetarderWall>) =>
+      retarderRule(readZone(zone), { ...bare, ...change }, "2021").find((r) => r.cls === "III");
+    expect(third("2A", {})?.why).toBe("permitted here");
+    expect(third("5A", { outsideR: 7.5 })).toMatchObject({ allowed: true, why: "R-7.5 outside, R-7.5 wanted" });
+    expect(third("5A", { outsideR: 7.4 })).toMatchObject({ allowed: true, why: "vented cladding over wood panel" });
+    expect(third("5A", { ventedCladding: false })?.why).toMatch(/wants R-7.5.*or vented cladding over wood panel/);
+    expect(third("7", {})).toMatchObject({ allowed: false, why: "wants R-15 continuous outside (2x6)" });
+    expect(third("6A", {})?.allowed).toBe(false);
+    const none = (zone: string, edition: RetarderEdition) =>
+      retarderRule(readZone(zone), bare, edition).find((r) => r.cls === "none")?.why;
+    expect([none("3A", "2021"), none("4A", "2021"), none("5A", "2021")]).toEqual([
+      "none is required here",
+      "class II or III is wanted here",
+      "class I or II is the rule here",
+    ]);
+    expect([none("4A", "2018"), none("4C", "2018")]).toEqual([
+      "none is required here",
+      "class I or II is the rule here",
+    ]);
+  });
+
+  test("the sun drives by zone: most of the year, the warm months, the warmest weeks, after rain in the dry", () => {
+    const when = (zone: string) => /: (.*) the sun/.exec(sunDriven(readZone(zone)))?.[1];
+    expect(["1A", "3C", "4A", "5A", "6A", "8", "2B", "5B"].map(when)).toEqual([
+      "for most of the year",
+      "for most of the year",
+      "in the warm months",
+      "in the warm months",
+      "in the warmest weeks",
+      "in the warmest weeks",
+      "after rain or watering",
+      "after rain or watering",
+    ]);
+    const roles = (role?: string) =>
+      hasVentilatedCavity(assemble([own(1, 1, 1), own(2, 1, 1, role)], "wall", "none").layers);
+    expect([roles(), roles("air barrier"), roles("ventilated cavity 100 mm2/m")]).toEqual([false, false, true]);
+  });
+});
+
+describe("the first wet face by moving air", () => {
+  const said = (rows: LayerRow[], air = winter as Parameters<typeof dewLayer>[1]) => {
+    const tape = new Tape();
+    return { face: dewLayer(assemble(rows, "wall", "winter"), air, "air", tape), tape };
+  };
+
+  test("no barrier is asked for where one is marked, be it the first layer", () => {
+    const rows = (role?: string) => [own(1, 1, 1, role), own(2, 10, 1), own(3, 1, 1)];
+    expect(said(rows("air barrier")).tape.cautions.join()).not.toMatch(/No layer is marked/);
+    expect(said(rows("air barrier")).face).toBe("none");
+    const open = said(rows());
+    expect(open.tape.cautions.join()).toMatch(/No layer is marked as the air barrier: indoor air/);
+    expect(open.face).toBe("row 2, layer 2 | layer 3: ice");
+  });
+
+  test("every face up to the barrier is written with what it has to spare", () => {
+    // R 0.68, 1, 2, 10, 0.17: 13.85 in all; 30 K.
+    const { tape, face } = said([own(1, 1, 1), own(2, 2, 1), own(3, 10, 1, "air barrier")]);
+    const temperature = (r: number) => 68 - (54 * r) / 13.85;
+    const dewF = tape.steps.find((s) => s.symbol === "T_d")?.value as number;
+    expect(dewF).toBeCloseTo(48.69, 1);
+    expect(tape.steps.filter((s) => s.symbol === "T - T_d").map((s) => s.value)).toEqual(
+      [0.68, 1.68, 3.68].map((r) => expect.closeTo(temperature(r) - dewF, 9)),
+    );
+    expect(face).toBe("none");
+  });
+
+  test("the outer surface takes no indoor air, and in summer the inner one no outdoor air", () => {
+    // All the R lies in the film inside the last face: only the outside surface is cold.
+    expect(said([own(1, 0.001, 1), own(2, 10, 1)]).face).toBe("none");
+    const summer = { insideC: 20, insideRh: 0.5, outsideC: 35, outsideRh: 0.8, curve: "ISO 13788" } as const;
+    expect(said([own(1, 10, 1), own(2, 0.001, 1)], summer).face).toBe("none");
+    expect(said([own(1, 0.001, 1), own(2, 10, 1)], summer).face).toBe("row 1, layer 1 | layer 2: water");
+    expect(said([own(1, 0.001, 1), own(2, 10, 1, "air barrier")], summer).face).toBe("none");
+  });
+
+  test("the inside surface itself may be wet, as water or as ice", () => {
+    const thin = [own(1, 0.1, 1), own(2, 0.1, 1)];
+    // 20 - 40 x 0.68 / 1.05 is -5.9 C; 20 - 18 x 0.68 / 1.05 is 8.3 C.
+    expect(said(thin, { ...winter, outsideC: -20 }).face).toBe("inside surface: ice");
+    expect(said(thin, { ...winter, outsideC: 2 }).face).toBe("inside surface: water");
+    expect(() => dewLayer(assemble([], "wall", "winter"), winter, "air")).toThrow(/no layer/);
+  });
+
+  test("temperatures fall by the R passed", () => {
+    const wall = assemble([own(1, 1, 1), own(2, 2, 1)], "wall", "winter");
+    expect(temperaturesC(wall, { insideC: 20, outsideC: -10 })).toEqual(
+      [0.68, 1.68, 3.68].map((r) => expect.closeTo(20 - (30 * r) / 3.85, 9)),
+    );
+  });
+
+  test("margins of the diffusion method are written, and water is told by the day", () => {
+    const rows = [own(1, 10, 1), own(2, 1, 50)];
+    const tape = new Tape();
+    const wall = assemble(rows, "wall", "winter");
+    dewLayer(wall, winter, "diffusion", tape);
+    const faces = dewProfile(wall, winter);
+    expect(tape.steps.filter((s) => s.symbol === "T - T_d").map((s) => s.value)).toEqual(
+      faces.map((f) => expect.closeTo(f.marginF, 9)),
+    );
+    const profile = steadyProfile(wall, winter);
+    faces.forEach((f, i) => {
+      // 86,400 s a day, 0.3051517 kg/m2 in one oz/ft2.
+      expect(f.wettingOzFt2Day).toBeCloseTo(((profile.faces[i]?.wettingKgM2s ?? 0) * 86_400) / 0.3051517, 6);
+      expect(f.marginF).toBeCloseTo(f.temperatureF - f.dewPointF, 12);
+    });
+    expect(faces.some((f) => f.wettingOzFt2Day > 0)).toBe(true);
+  });
+
+  test("of several wet faces the one nearest to the warm side is named", () => {
+    // Open insulation, a tight sheet, open insulation, a tighter sheet: from the damp side on both sheets stop vapor.
+    const rows = [own(1, 10, 0.1), own(2, 0.5, 5), own(3, 10, 0.1), own(4, 0.5, 50)];
+    // In one piece, so that no water is found inside the open layers.
+    const mirrored = [own(1, 0.5, 50), own(2, 1.4, 0.1), own(3, 0.5, 5), own(4, 1.4, 0.1)];
+    const summer = { insideC: 5, insideRh: 0.5, outsideC: 35, outsideRh: 0.95, curve: "ISO 13788" } as const;
+    const wetOf = (layers: LayerRow[], air: typeof summer | typeof winter) =>
+      dewProfile(assemble(layers, "wall", "winter"), { ...air, insideRh: air === summer ? 0.5 : 0.95 })
+        .filter((f) => f.state !== "dry")
+        .map((f) => f.name);
+    expect(wetOf(rows, winter)).toEqual(["layer 1 | layer 2", "layer 3 | layer 4"]);
+    expect(wetOf(mirrored, summer)).toEqual(["layer 1 | layer 2", "layer 3 | layer 4"]);
+    const named = (layers: LayerRow[], air: Parameters<typeof dewLayer>[1]) =>
+      dewLayer(assemble(layers, "wall", "winter"), air, "diffusion");
+    expect(named(rows, { ...winter, insideRh: 0.95 })).toBe("row 1, layer 1 | layer 2: water");
+    expect(named(mirrored, summer)).toBe("row 3, layer 3 | layer 4: water");
+  });
+});
+
+describe("indoor air by a rule", () => {
+  const year = (tempC: number, rhShare = 0.5) =>
+    rowsClimate(Array.from({ length: 12 }, (): ClimateRow => ({ name: "x", tempC, rhShare })));
+  const assumed = (rule: IndoorCondition) => {
+    const tape = new Tape();
+    monthlyAir(year(5), rule, tape);
+    return tape.assumptions.join("; ");
+  };
+
+  test("says its figures", () => {
+    expect(assumed({ kind: "class", level: 3, margin2001: false })).toMatch(/vapor excess 810 Pa/);
+    expect(assumed({ kind: "class", level: 3, margin2001: true })).toMatch(/vapor excess 891 Pa/);
+    expect(assumed({ kind: "class", level: 1, margin2001: false })).not.toMatch(/air conditioning/);
+    expect(assumed({ kind: "air conditioned" })).toMatch(/vapor excess 540 Pa.*air conditioning holds 75 F/);
+    expect(assumed({ kind: "EN 15026", high: false })).toMatch(/; 35 % at 14 F to 65 % at 68 F/);
+    expect(assumed({ kind: "EN 15026", high: true })).toMatch(/; 40 % at 14 F to 70 % at 68 F/);
+  });
+
+  test("EN 15026 stays at its ends beyond them", () => {
+    const at = (tempC: number, high: boolean) => {
+      const m = monthlyAir(year(tempC), { kind: "EN 15026", high })[0];
+      return [m?.insideC, (m?.insidePa ?? 0) / saturationPressurePa(m?.insideC ?? 0, "ISO 13788")];
+    };
+    expect(at(35, false)).toEqual([25, expect.closeTo(0.65, 9)]);
+    expect(at(35, true)).toEqual([25, expect.closeTo(0.7, 9)]);
+    expect(at(-30, false)).toEqual([20, expect.closeTo(0.35, 9)]);
+    expect(at(10, false)).toEqual([20, expect.closeTo(0.55, 9)]);
+  });
+
+  test("air conditioning holds 75 F and 50 % from 68 F outdoors on", () => {
+    const at = (tempC: number, rhShare: number) => monthlyAir(year(tempC, rhShare), { kind: "air conditioned" })[0];
+    const most = 0.5 * saturationPressurePa(23.9, "ISO 13788");
+    expect([at(19.9, 0.9)?.insideC, at(20, 0.9)?.insideC, at(30, 0.9)?.insideC]).toEqual([20, 23.9, 23.9]);
+    expect(at(30, 0.9)?.insidePa).toBeCloseTo(most, 9);
+    expect(at(19, 0.95)?.insidePa).toBeCloseTo(most, 9);
+    expect(at(21, 0.3)?.insidePa).toBeCloseTo(0.3 * saturationPressurePa(21, "ISO 13788"), 9);
+    expect(at(0, 0.5)?.insidePa).toBeCloseTo(0.5 * saturationPressurePa(0, "ISO 13788") + 540, 9);
+  });
+
+  test("rows of air are taken month by month, and none is above saturation", () => {
+    const given = Array.from({ length: 12 }, (_, i) => ({ tempC: 15 + i, rhShare: 0.5 }));
+    expect(monthlyAir(year(5), given).map((m) => m.insideC)).toEqual(given.map((g) => g.tempC));
+    expect(new Set(monthlyAir(year(5), [{ tempC: 21, rhShare: 0.4 }]).map((m) => m.insideC))).toEqual(new Set([21]));
+    const tape = new Tape();
+    const damp = monthlyAir(year(19.9, 1), { kind: "class", level: 4, margin2001: true }, tape)[0];
+    expect(damp?.insidePa).toBeLessThanOrEqual(saturationPressurePa(20, "ISO 13788"));
+    expect(monthlyAir(year(10, 1), { kind: "class", level: 4, margin2001: true })[0]?.insidePa).toBeCloseTo(
+      saturationPressurePa(10, "ISO 13788") + 594,
+      6,
+    );
+  });
+});
+
+describe("the year", () => {
+  const month = (name: string, outsideC: number, insidePa: number) => ({
+    name,
+    seconds: 2_592_000,
+    insideC: 20,
+    insidePa,
+    outsideC,
+    outsidePa: 0.8 * saturationPressurePa(outsideC, "ISO 13788"),
+  });
+  const wall = {
+    layers: [
+      { row: 1, name: "a", rM2KW: 2, sd: [[0.5, 1]] as const },
+      { row: 2, name: "b", rM2KW: 0.2, sd: [[0.5, 50]] as const },
+    ],
+    rsiM2KW: 0.13,
+    rseM2KW: 0.04,
+  };
+  const NAMES = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+  const first = (damp: (i: number) => boolean) => {
+    const months = NAMES.map((name, i) => month(name, i === 6 ? 6 : 0, damp(i) ? 1900 : 700));
+    return wettingYear(wall, months, "zero").months[0]?.month.name;
+  };
+
+  test("begins after the warmest month where water forms in all, with the first wet one after a dry one else", () => {
+    expect(first(() => true)).toBe("Aug");
+    expect(first((i) => i >= 9 || i <= 2)).toBe("Oct");
+    expect(first((i) => i <= 2)).toBe("Jan");
+    expect(first((i) => i === 3 || i === 10)).toBe("Nov");
+    // July itself is wet after a dry June: it comes last in the order.
+    expect(first((i) => i === 6 || i === 1)).toBe("Feb");
+    expect(first(() => false)).toBe("Jan");
+  });
+
+  test("gathers what the saturation line asks for", () => {
+    // One plane: inflow (1900 - ps) / 1 m, outflow (ps - pe) / 50 m, times 2e-10.
+    const months = [month("Jan", 0, 1900)];
+    const year = wettingYear(wall, months, "zero");
+    const faceC = 20 - (20 * 2.13) / 2.37;
+    const ps = saturationPressurePa(faceC, "ISO 13788");
+    const pe = 0.8 * saturationPressurePa(0, "ISO 13788");
+    const rate = 2e-10 * ((1900 - ps) / 1 - (ps - pe) / 50);
+    expect(year.peakKgM2).toBeCloseTo(rate * 2_592_000, 9);
+    expect(year.endKgM2).toBe(year.peakKgM2);
+    expect(year.months[0]?.rates).toEqual([{ node: 1, kgM2s: expect.closeTo(rate, 15) }]);
+  });
+});
+
+describe("pictures", () => {
+  test("faces stand at the thickness passed, and layers look like what they are", () => {
+    const layer = (row: number, material: string, thicknessIn: number | undefined, role?: string): LayerRow => ({
+      row,
+      material,
+      thicknessIn,
+      role,
+    });
+    const wall = assemble(
+      [
+        layer(1, "gypsum board", 0.5),
+        layer(2, "plywood", 1),
+        layer(3, "wrb", undefined, "air barrier"),
+        layer(4, "mineral wool board", 4),
+        { row: 5, material: "own board", thicknessIn: 1, resistance: "2.2", vapor: "sd 1" },
+        { row: 6, material: "own stone", thicknessIn: 2, resistance: "4.3", vapor: "sd 1" },
+        layer(7, "air space", 1, "ventilated cavity"),
+        layer(8, "brick", 4),
+      ],
+      "wall",
+      "winter",
+    );
+    const picture = wallSection(wall, steadyProfile(wall, winter));
+    expect(picture.faces.map((f) => f.positionIn)).toEqual([0, 0.5, 1.5, 1.5, 5.5, 6.5, 8.5]);
+    expect(picture.layers.map((l) => [l.look, l.counted, l.role])).toEqual([
+      ["gypsum", true, ""],
+      ["wood", true, ""],
+      ["sheet", true, "air barrier"],
+      ["insulation", true, ""],
+      ["insulation", true, ""],
+      ["other", true, ""],
+      ["air", false, "ventilated cavity"],
+      ["masonry", false, ""],
+    ]);
+    expect([picture.insideF, picture.outsideF]).toEqual([68, 14]);
+    const wet = picture.faces.filter((f) => f.wet !== "dry").length;
+    expect(/Wet at: (.*)\.$/.exec(picture.alt)?.[1]?.split(", ").length ?? 0).toBe(wet);
+    const dry = wallSection(wall, steadyProfile(wall, { ...winter, insideRh: 0.1, outsideRh: 0.3 }));
+    expect(dry.alt).toMatch(/No face is below the dew point/);
+  });
+});
+
+describe("DEW_WOOD of a wall", () => {
+  test("a layer's moisture is the mean over its own places, from its inner to its outer face", () => {
+    const wall = assemble(
+      [
+        { row: 1, material: "mineral wool board", thicknessIn: 1 },
+        { row: 2, material: "own", thicknessIn: undefined, resistance: "1", vapor: "sd 1" },
+        { row: 3, material: "plywood", thicknessIn: 0.5, resistance: "1", vapor: "sd 1" },
+      ],
+      "wall",
+      "winter",
+    );
+    const air = Array.from({ length: 12 }, (_, i) => ({
+      name: String(i),
+      seconds: 1,
+      insideC: 20,
+      insidePa: 1000,
+      outsideC: 8,
+      outsidePa: 600,
+    }));
+    const [row] = dewWood(wall, air, "zero");
+    // R in all 0.68 + 4.0064 + 1 + 1 + 0.17; the last layer lies between 5.69 and 6.69 of 6.86, in one piece. sd 0.0254 + 1 + 1.
+    const total = 0.68 + 0.17 + 2 + (0.0254 / 0.036) * 5.678263;
+    const place = (r: number, share: number) => {
+      const tempC = 20 - (12 * r) / total;
+      const rh = (100 * (1000 - 400 * share)) / saturationPressurePa(tempC, "ISO 13788");
+      return equilibriumMoisturePct((tempC * 9) / 5 + 32, rh);
+    };
+    const sd = 2.0254;
+    const mean = (place(total - 1.17, 1.0254 / sd) + place(total - 0.17, 1)) / 2;
+    expect(row?.layer).toBe("row 3, plywood");
+    expect(row?.moisturePct).toBeCloseTo(mean, 4);
+  });
+});
+
+describe("surfaces and decks", () => {
+  test("the factor of a plane part is what lies outboard of the inside film", () => {
+    expect(planeFactor(assemble([own(1, 3, 1)], "wall", "winter"))).toBeCloseTo(3.17 / 3.85, 12);
+  });
+
+  test("the least factor is the surface's part of the way, none in a dry room, no end where the room's air is too damp", () => {
+    const month = (insidePa: number, outsideC: number) => ({
+      name: "x",
+      seconds: 1,
+      insideC: 20,
+      insidePa,
+      outsideC,
+      outsidePa: 300,
+    });
+    const pa = (tempC: number) => saturationPressurePa(tempC, "ISO 13788");
+    expect(leastFactor(month(0.8 * pa(12), -4), 0.8)).toEqual({
+      factor: expect.closeTo(16 / 24, 9),
+      surfaceC: expect.closeTo(12, 9),
+    });
+    expect(leastFactor(month(0.8 * pa(8), 9), 0.8)).toBeUndefined();
+    expect(leastFactor(month(0.8 * pa(8), 25), 0.8)).toBeUndefined();
+    expect(leastFactor(month(0.8 * pa(21), 25), 0.8)?.factor).toBe(Number.POSITIVE_INFINITY);
+    expect(leastFactor(month(0.8 * pa(21), 20), 0.8)?.factor).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test("a deck in a warm place needs no share above it", () => {
+    const [place] = stations();
+    if (place === undefined) throw new Error("no station");
+    const at = (tempC: number[]) => leastShareAboveDeck({ ...place, tempC });
+    expect(at(Array(12).fill(10))).toBe(0);
+    // Three coldest of 0, -5, 5 C among warmer: mean 32 F; (45 - 32) / (68 - 32).
+    expect(at([20, 0, 15, -5, 15, 20, 25, 5, 15, 15, 15, 20])).toBeCloseTo(13 / 36, 12);
+  });
+});
+
+test("a station is asked about from 60 miles on", () => {
+  const burlington = readStation("Burlington VT");
+  const layers = [
+    ["gypsum board", 0.5],
+    ["plywood", 3.75],
+  ];
+  const asked = (wanted: number) => {
+    // Northward a degree is 69.09 miles; Burlington is the nearest station all that way.
+    const latDeg = burlington.latDeg + wanted / 69.0936;
+    const [near] = byDistance({ latDeg, lonDeg: burlington.lonDeg });
+    expect(near?.station.name).toBe(burlington.name);
+    expect(near?.miles).toBeCloseTo(wanted, 2);
+    return /stand for the place/.test(cautions("DEW_MONTHS", layers, `${latDeg} N ${-burlington.lonDeg} W`, "45%"));
+  };
+  expect([asked(59.5), asked(60.5)]).toEqual([false, true]);
+});
