@@ -101,7 +101,7 @@ describe("figures of built-in materials", () => {
     let pairs = 0;
     known.forEach((r, i) => {
       const next = known[i + 1];
-      if (next?.material !== r.material || !(at(next) > at(r))) return;
+      if (next === undefined || next.material !== r.material || !(at(next) > at(r))) return;
       const layer = layerOf({ row: 1, material: r.material ?? "", thicknessIn: 1 });
       const sd = (percent: number) => sdAtM(layer.sd ?? [], percent / 100);
       const mean = Math.sqrt(sd(at(r)) * sd(at(next)));
