@@ -6,29 +6,8 @@ class EmptyPlace extends Error {
   }
 }
 
-/** The entry at a place that is filled. */
+/** The entry at a place that is filled. The innermost loops read numbers without it, since a call for each costs more than the sum. */
 export function at<T>(list: ArrayLike<T>, index: number): T {
-  const entry = list[index];
-  if (entry === undefined) throw new EmptyPlace(index, list.length);
-  return entry;
-}
-
-/** As `at`, for plain numbers in the innermost loops: one kind of array, so that the machine reads it directly. */
-export function real(list: Float64Array, index: number): number {
-  const entry = list[index];
-  if (entry === undefined) throw new EmptyPlace(index, list.length);
-  return entry;
-}
-
-/** As `real`, for whole numbers. */
-export function whole(list: Int32Array, index: number): number {
-  const entry = list[index];
-  if (entry === undefined) throw new EmptyPlace(index, list.length);
-  return entry;
-}
-
-/** As `real`, for lists of plain numbers. */
-export function listed(list: readonly number[], index: number): number {
   const entry = list[index];
   if (entry === undefined) throw new EmptyPlace(index, list.length);
   return entry;

@@ -1,4 +1,4 @@
-import { at, real } from "./at.ts";
+import { at } from "./at.ts";
 import { type DiveRequest, dive } from "./dive.ts";
 import type { Effort } from "./effort.ts";
 import { type Column, Master } from "./master.ts";
@@ -111,7 +111,7 @@ export class ColumnGeneration implements Generation {
       if (objective <= enough + 1e-6) return true;
       effort.spend(this.#pool.length * 4);
       if (this.#draw()) continue;
-      const duals = Float64Array.from(needs, (_, i) => Math.max(0, real(master.duals, i) * this.#scale));
+      const duals = Float64Array.from(needs, (_, i) => Math.max(0, (master.duals[i] as number) * this.#scale));
       const price = (values: Float64Array, smooth: boolean): boolean =>
         this.#price(
           values.map(Math.floor),
@@ -126,7 +126,7 @@ export class ColumnGeneration implements Generation {
         const center = this.#center;
         const smoothing = this.#smoothing;
         found = price(
-          duals.map((d, i) => smoothing * real(center, i) + (1 - smoothing) * d),
+          duals.map((d, i) => smoothing * (center[i] as number) + (1 - smoothing) * d),
           true,
         );
         if (!found && this.leastCost >= this.stepUp(objective)) return true;
@@ -217,6 +217,6 @@ export class ColumnGeneration implements Generation {
 
 function dot(a: Float64Array, b: ArrayLike<number>): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += real(a, i) * at(b, i);
+  for (let i = 0; i < a.length; i++) sum += (a[i] as number) * at(b, i);
   return sum;
 }

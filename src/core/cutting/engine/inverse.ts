@@ -1,5 +1,3 @@
-import { real, whole } from "./at.ts";
-
 /** A pivot smaller than this counts as 0. */
 const LEAST_PIVOT = 1e-9;
 
@@ -21,8 +19,9 @@ export function inverseOf(
   }
   for (let c = 0; c < m; c++) {
     let best = c;
-    for (let r = c + 1; r < m; r++) if (Math.abs(real(a, r * m + c)) > Math.abs(real(a, best * m + c))) best = r;
-    const pivot = real(a, best * m + c);
+    for (let r = c + 1; r < m; r++)
+      if (Math.abs(a[r * m + c] as number) > Math.abs(a[best * m + c] as number)) best = r;
+    const pivot = a[best * m + c] as number;
     if (Math.abs(pivot) < LEAST_PIVOT) return undefined;
     // Few entries of a basis are not 0: each row gathers where its own are before it is taken from the others.
     let left = 0;
@@ -31,29 +30,30 @@ export function inverseOf(
       swap(a, best * m + i, c * m + i);
       swap(out, best * m + i, c * m + i);
       if (i >= c && a[c * m + i] !== 0) {
-        a[c * m + i] = real(a, c * m + i) / pivot;
+        a[c * m + i] = (a[c * m + i] as number) / pivot;
         leftAt[left++] = i;
       }
       if (out[c * m + i] !== 0) {
-        out[c * m + i] = real(out, c * m + i) / pivot;
+        out[c * m + i] = (out[c * m + i] as number) / pivot;
         rightAt[right++] = i;
       }
     }
     for (let r = 0; r < m; r++) {
-      const f = real(a, r * m + c);
+      const f = a[r * m + c] as number;
       if (r === c || f === 0) continue;
       for (let k = 0; k < left; k++)
-        a[r * m + whole(leftAt, k)] = real(a, r * m + whole(leftAt, k)) - f * real(a, c * m + whole(leftAt, k));
+        a[r * m + (leftAt[k] as number)] =
+          (a[r * m + (leftAt[k] as number)] as number) - f * (a[c * m + (leftAt[k] as number)] as number);
       for (let k = 0; k < right; k++)
-        out[r * m + whole(rightAt, k)] =
-          real(out, r * m + whole(rightAt, k)) - f * real(out, c * m + whole(rightAt, k));
+        out[r * m + (rightAt[k] as number)] =
+          (out[r * m + (rightAt[k] as number)] as number) - f * (out[c * m + (rightAt[k] as number)] as number);
     }
   }
   return out;
 }
 
 function swap(a: Float64Array, i: number, j: number): void {
-  const kept = real(a, i);
-  a[i] = real(a, j);
+  const kept = a[i] as number;
+  a[i] = a[j] as number;
   a[j] = kept;
 }

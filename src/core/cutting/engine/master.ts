@@ -1,4 +1,4 @@
-import { at, real, whole } from "./at.ts";
+import { at } from "./at.ts";
 import { inverseOf } from "./inverse.ts";
 
 /** A column of the master problem: one way to cut one piece of stock. */
@@ -87,7 +87,7 @@ export class Master {
 
   add(column: Column): void {
     const n = this.columns.push(column);
-    const from = whole(this.#starts, n - 1);
+    const from = this.#starts[n - 1] as number;
     const to = from + column.types.length;
     if (n >= this.#starts.length) {
       this.#starts = grown(this.#starts, new Int32Array(2 * n));
@@ -106,7 +106,7 @@ export class Master {
   }
 
   #costOf(b: number): number {
-    if (b >= 0) return real(this.#costs, b);
+    if (b >= 0) return this.#costs[b] as number;
     return b >= -this.#m && -1 - b < this.#parts ? this.#bigCost : 0;
   }
 
@@ -117,10 +117,10 @@ export class Master {
     const inverse = this.#inverse;
     duals.fill(0);
     for (let r = 0; r < m; r++) {
-      const c = this.#costOf(whole(this.#basis, r));
+      const c = this.#costOf(this.#basis[r] as number);
       if (c === 0) continue;
       const at = r * m;
-      for (let i = 0; i < m; i++) duals[i] = real(duals, i) + c * real(inverse, at + i);
+      for (let i = 0; i < m; i++) duals[i] = (duals[i] as number) + c * (inverse[at + i] as number);
     }
   }
 
@@ -130,37 +130,38 @@ export class Master {
     const m = this.#m;
     const inverse = this.#inverse;
     const at = row * m;
-    for (let i = 0; i < m; i++) duals[i] = real(duals, i) + gain * real(inverse, at + i);
+    for (let i = 0; i < m; i++) duals[i] = (duals[i] as number) + gain * (inverse[at + i] as number);
   }
 
   /** Row of a limited stock; -1 for any other, and for a column that takes no stock. */
   #rowOf(stock: number): number {
-    return stock === NO_STOCK ? -1 : whole(this.#stockRow, stock);
+    return stock === NO_STOCK ? -1 : (this.#stockRow[stock] as number);
   }
 
   reducedCost(column: Column): number {
     let c = column.cost;
     const { types, counts } = column;
-    for (let k = 0; k < types.length; k++) c -= real(this.duals, at(types, k)) * at(counts, k);
+    for (let k = 0; k < types.length; k++) c -= (this.duals[at(types, k)] as number) * at(counts, k);
     const row = this.#rowOf(column.stock);
-    return row >= 0 ? c - real(this.duals, row) : c;
+    return row >= 0 ? c - (this.duals[row] as number) : c;
   }
 
   #reducedAt(j: number): number {
     const { duals } = this;
     const types = this.#types;
     const counts = this.#counts;
-    const end = whole(this.#starts, j + 1);
-    let c = real(this.#costs, j);
-    for (let k = whole(this.#starts, j); k < end; k++) c -= real(duals, whole(types, k)) * real(counts, k);
-    const row = whole(this.#limitRows, j);
-    return row >= 0 ? c - real(duals, row) : c;
+    const end = this.#starts[j + 1] as number;
+    let c = this.#costs[j] as number;
+    for (let k = this.#starts[j] as number; k < end; k++)
+      c -= (duals[types[k] as number] as number) * (counts[k] as number);
+    const row = this.#limitRows[j] as number;
+    return row >= 0 ? c - (duals[row] as number) : c;
   }
 
   /** What limited stock `s` is worth beyond its cost: 0 or less. */
   stockDual(s: number): number {
-    const row = whole(this.#stockRow, s);
-    return row >= 0 ? real(this.duals, row) : 0;
+    const row = this.#stockRow[s] as number;
+    return row >= 0 ? (this.duals[row] as number) : 0;
   }
 
   /** Inverse times the column that enters. */
@@ -172,17 +173,17 @@ export class Master {
       const row = this.#rowOf(at(this.columns, b).stock);
       const types = this.#types;
       const counts = this.#counts;
-      const from = whole(this.#starts, b);
-      const end = whole(this.#starts, b + 1);
+      const from = this.#starts[b] as number;
+      const end = this.#starts[b + 1] as number;
       for (let r = 0; r < m; r++) {
-        let v = row >= 0 ? real(inverse, r * m + row) : 0;
-        for (let k = from; k < end; k++) v += real(inverse, r * m + whole(types, k)) * real(counts, k);
+        let v = row >= 0 ? (inverse[r * m + row] as number) : 0;
+        for (let k = from; k < end; k++) v += (inverse[r * m + (types[k] as number)] as number) * (counts[k] as number);
         work[r] = v;
       }
     } else {
       const surplus = b < -m;
       const i = surplus ? -1 - m - b : -1 - b;
-      for (let r = 0; r < m; r++) work[r] = surplus ? -real(inverse, r * m + i) : real(inverse, r * m + i);
+      for (let r = 0; r < m; r++) work[r] = surplus ? -(inverse[r * m + i] as number) : (inverse[r * m + i] as number);
     }
     return work;
   }
@@ -194,24 +195,24 @@ export class Master {
     const values = this.#values;
     const filled = this.#filled;
     const at = row * m;
-    const p = real(d, row);
+    const p = d[row] as number;
     let n = 0;
     for (let i = 0; i < m; i++) {
       if (inverse[at + i] === 0) continue;
-      inverse[at + i] = real(inverse, at + i) / p;
+      inverse[at + i] = (inverse[at + i] as number) / p;
       filled[n++] = i;
     }
-    values[row] = real(values, row) / p;
+    values[row] = (values[row] as number) / p;
     for (let r = 0; r < m; r++) {
-      const f = real(d, r);
+      const f = d[r] as number;
       if (r === row || (f < 1e-12 && f > -1e-12)) continue;
       const to = r * m;
       for (let k = 0; k < n; k++) {
-        const i = whole(filled, k);
-        inverse[to + i] = real(inverse, to + i) - f * real(inverse, at + i);
+        const i = filled[k] as number;
+        inverse[to + i] = (inverse[to + i] as number) - f * (inverse[at + i] as number);
       }
-      values[r] = real(values, r) - f * real(values, row);
-      if (real(values, r) < 0 && real(values, r) > -1e-11) values[r] = 0;
+      values[r] = (values[r] as number) - f * (values[row] as number);
+      if ((values[r] as number) < 0 && (values[r] as number) > -1e-11) values[r] = 0;
     }
     this.#basis[row] = enters;
     this.pivots++;
@@ -223,7 +224,7 @@ export class Master {
     const m = this.#m;
     const basis = this.#basis;
     const inverse = this.#inverse;
-    const fresh = inverseOf(m, (r) => this.#entries(whole(basis, r)));
+    const fresh = inverseOf(m, (r) => this.#entries(basis[r] as number));
     this.#stale = 0;
     if (fresh === undefined) this.#startOver();
     else {
@@ -266,7 +267,7 @@ export class Master {
       }
     }
     for (let r = 0; r < this.#m; r++) {
-      const c = r < this.#parts ? real(this.duals, r) : -real(this.duals, r);
+      const c = r < this.#parts ? (this.duals[r] as number) : -(this.duals[r] as number);
       if (c < best) {
         best = c;
         b = r < this.#parts ? -1 - this.#m - r : -1 - r;
@@ -293,9 +294,9 @@ export class Master {
       let row = -1;
       let step = Number.POSITIVE_INFINITY;
       for (let r = 0; r < this.#m; r++) {
-        if (real(d, r) <= SMALL) continue;
-        const ratio = real(this.#values, r) / real(d, r);
-        if (ratio < step - 1e-12 || (ratio < step + 1e-12 && row >= 0 && real(d, r) > real(d, row))) {
+        if ((d[r] as number) <= SMALL) continue;
+        const ratio = (this.#values[r] as number) / (d[r] as number);
+        if (ratio < step - 1e-12 || (ratio < step + 1e-12 && row >= 0 && (d[r] as number) > (d[row] as number))) {
           step = Math.min(step, ratio);
           row = r;
         }
@@ -315,8 +316,8 @@ export class Master {
       let row = -1;
       let least = -1e-8;
       for (let r = 0; r < this.#m; r++) {
-        if (real(this.#values, r) < least) {
-          least = real(this.#values, r);
+        if ((this.#values[r] as number) < least) {
+          least = this.#values[r] as number;
           row = r;
         }
       }
@@ -350,16 +351,16 @@ export class Master {
     const types = this.#types;
     const counts = this.#counts;
     for (let j = 0; j < columns.length; j++) {
-      const limitRow = whole(this.#limitRows, j);
-      let entry = limitRow >= 0 ? real(inverse, from + limitRow) : 0;
-      for (let k = whole(starts, j); k < whole(starts, j + 1); k++)
-        entry += real(inverse, from + whole(types, k)) * real(counts, k);
+      const limitRow = this.#limitRows[j] as number;
+      let entry = limitRow >= 0 ? (inverse[from + limitRow] as number) : 0;
+      for (let k = starts[j] as number; k < (starts[j + 1] as number); k++)
+        entry += (inverse[from + (types[k] as number)] as number) * (counts[k] as number);
       if (entry < -1e-8) look(j, entry, this.#reducedAt(j));
     }
     for (let r = 0; r < m; r++) {
-      if (r < this.#parts) look(-1 - m - r, -real(inverse, from + r), real(this.duals, r));
-      else look(-1 - r, real(inverse, from + r), -real(this.duals, r));
-      if (r < this.#parts) look(-1 - r, real(inverse, from + r), this.#bigCost - real(this.duals, r));
+      if (r < this.#parts) look(-1 - m - r, -(inverse[from + r] as number), this.duals[r] as number);
+      else look(-1 - r, inverse[from + r] as number, -(this.duals[r] as number));
+      if (r < this.#parts) look(-1 - r, inverse[from + r] as number, this.#bigCost - (this.duals[r] as number));
     }
     return enters;
   }
@@ -377,14 +378,14 @@ export class Master {
     const m = this.#m;
     for (let r = 0; r < m; r++) {
       let v = 0;
-      for (let i = 0; i < m; i++) v += real(this.#inverse, r * m + i) * real(this.#needs, i);
+      for (let i = 0; i < m; i++) v += (this.#inverse[r * m + i] as number) * (this.#needs[i] as number);
       this.#values[r] = v < 0 && v > -1e-9 ? 0 : v;
     }
   }
 
   get objective(): number {
     let sum = 0;
-    for (let r = 0; r < this.#m; r++) sum += this.#costOf(whole(this.#basis, r)) * real(this.#values, r);
+    for (let r = 0; r < this.#m; r++) sum += this.#costOf(this.#basis[r] as number) * (this.#values[r] as number);
     return sum;
   }
 
@@ -392,8 +393,8 @@ export class Master {
   solution(): { column: number; value: number }[] {
     const used: { column: number; value: number }[] = [];
     for (let r = 0; r < this.#m; r++) {
-      if (whole(this.#basis, r) >= 0 && real(this.#values, r) > 1e-7)
-        used.push({ column: whole(this.#basis, r), value: real(this.#values, r) });
+      if ((this.#basis[r] as number) >= 0 && (this.#values[r] as number) > 1e-7)
+        used.push({ column: this.#basis[r] as number, value: this.#values[r] as number });
     }
     return used;
   }

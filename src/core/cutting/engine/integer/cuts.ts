@@ -1,4 +1,4 @@
-import { at, real } from "../at.ts";
+import { at } from "../at.ts";
 import type { Effort } from "../effort.ts";
 import type { IntegerProgram, Variable } from "./program.ts";
 import type { Fraction, Relaxation } from "./relaxation.ts";
@@ -75,7 +75,7 @@ function cutBy(
   let left = 0;
   let norm = 0;
   entries.forEach((e, j) => {
-    left += e * real(values, j);
+    left += e * (values[j] as number);
     norm += e * e;
   });
   return { entries, total, gain: norm === 0 ? 0 : (left - total) / Math.sqrt(norm) };

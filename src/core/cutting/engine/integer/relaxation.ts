@@ -1,4 +1,4 @@
-import { at, real, whole } from "../at.ts";
+import { at } from "../at.ts";
 import type { Effort } from "../effort.ts";
 import { inverseOf } from "../inverse.ts";
 import type { IntegerProgram } from "./program.ts";
@@ -18,7 +18,7 @@ class Entries {
   constructor({ variables }: IntegerProgram) {
     this.starts = new Int32Array(variables.length + 1);
     variables.forEach((v, j) => {
-      this.starts[j + 1] = whole(this.starts, j) + v.rows.length;
+      this.starts[j + 1] = (this.starts[j] as number) + v.rows.length;
     });
     this.rows = Int32Array.from(variables.flatMap((v) => [...v.rows]));
     this.entries = Float64Array.from(variables.flatMap((v) => [...v.entries]));
@@ -28,9 +28,9 @@ class Entries {
   /** The sum of a row vector's products with a variable's entries. */
   dot(rowVector: Float64Array, j: number): number {
     let sum = 0;
-    const end = whole(this.starts, j + 1);
-    for (let k = whole(this.starts, j); k < end; k++) {
-      sum += real(rowVector, whole(this.rows, k)) * real(this.entries, k);
+    const end = this.starts[j + 1] as number;
+    for (let k = this.starts[j] as number; k < end; k++) {
+      sum += (rowVector[this.rows[k] as number] as number) * (this.entries[k] as number);
     }
     return sum;
   }
@@ -141,15 +141,15 @@ export class Relaxation {
     const { costs } = this.#all;
     let sum = 0;
     for (let r = 0; r < this.#m; r++) {
-      const j = whole(this.#basis, r);
-      if (j < this.#n) sum += real(costs, j) * real(this.#basic, r);
+      const j = this.#basis[r] as number;
+      if (j < this.#n) sum += (costs[j] as number) * (this.#basic[r] as number);
     }
-    for (let j = 0; j < this.#n; j++) if (!this.#inBasis[j]) sum += real(costs, j) * this.#resting(j);
+    for (let j = 0; j < this.#n; j++) if (!this.#inBasis[j]) sum += (costs[j] as number) * this.#resting(j);
     return sum;
   }
 
   #resting(j: number): number {
-    return real(this.#atHigh[j] ? this.high : this.low, j);
+    return (this.#atHigh[j] ? this.high : this.low)[j] as number;
   }
 
   /** Values of the basic variables where the others are at their bounds. */
@@ -162,15 +162,15 @@ export class Relaxation {
       if (this.#inBasis[j]) continue;
       const value = this.#resting(j);
       if (value === 0) continue;
-      const end = whole(starts, j + 1);
-      for (let k = whole(starts, j); k < end; k++) {
-        const r = whole(rows, k);
-        rest[r] = real(rest, r) - value * real(entries, k);
+      const end = starts[j + 1] as number;
+      for (let k = starts[j] as number; k < end; k++) {
+        const r = rows[k] as number;
+        rest[r] = (rest[r] as number) - value * (entries[k] as number);
       }
     }
     for (let r = 0; r < m; r++) {
       let sum = 0;
-      for (let i = 0; i < m; i++) sum += real(this.#inverse, r * m + i) * real(rest, i);
+      for (let i = 0; i < m; i++) sum += (this.#inverse[r * m + i] as number) * (rest[i] as number);
       this.#basic[r] = sum;
     }
   }
@@ -181,10 +181,10 @@ export class Relaxation {
     let found = -1;
     let below = false;
     for (let row = 0; row < this.#m; row++) {
-      const j = whole(this.#basis, row);
-      const value = real(this.#basic, row);
-      const under = real(this.low, j) - value;
-      const over = value - real(this.high, j);
+      const j = this.#basis[row] as number;
+      const value = this.#basic[row] as number;
+      const under = (this.low[j] as number) - value;
+      const over = value - (this.high[j] as number);
       if (Math.max(under, over) <= most) continue;
       most = Math.max(under, over);
       found = row;
@@ -205,10 +205,10 @@ export class Relaxation {
       if (this.#inBasis[j]) continue;
       const alpha = this.#all.dot(vector, j);
       this.#alpha[j] = alpha;
-      if (Math.abs(alpha) < SMALL || real(this.low, j) === real(this.high, j)) continue;
+      if (Math.abs(alpha) < SMALL || (this.low[j] as number) === (this.high[j] as number)) continue;
       if (alpha > 0 !== (below === (this.#atHigh[j] === 1))) continue;
       const size = Math.abs(alpha);
-      const ratio = Math.abs(real(this.#reduced, j)) / size;
+      const ratio = Math.abs(this.#reduced[j] as number) / size;
       if (ratio < least - SMALL || (ratio < least + SMALL && size > largest)) {
         least = Math.min(least, ratio);
         largest = size;
@@ -223,23 +223,24 @@ export class Relaxation {
     const inverse = this.#inverse;
     const along = this.#along;
     this.#direction(enters, along);
-    const p = real(along, row);
-    const leaves = whole(this.#basis, row);
-    const bound = real(below ? this.low : this.high, leaves);
-    const step = (real(this.#basic, row) - bound) / p;
-    for (let r = 0; r < m; r++) this.#basic[r] = real(this.#basic, r) - step * real(along, r);
+    const p = along[row] as number;
+    const leaves = this.#basis[row] as number;
+    const bound = (below ? this.low : this.high)[leaves] as number;
+    const step = ((this.#basic[row] as number) - bound) / p;
+    for (let r = 0; r < m; r++) this.#basic[r] = (this.#basic[r] as number) - step * (along[r] as number);
     this.#basic[row] = this.#resting(enters) + step;
-    const gain = real(this.#reduced, enters) / p;
+    const gain = (this.#reduced[enters] as number) / p;
     for (let j = 0; j < this.#n; j++) {
-      if (!this.#inBasis[j]) this.#reduced[j] = real(this.#reduced, j) - gain * real(this.#alpha, j);
+      if (!this.#inBasis[j]) this.#reduced[j] = (this.#reduced[j] as number) - gain * (this.#alpha[j] as number);
     }
     this.#reduced[enters] = 0;
     if (leaves < this.#n) this.#reduced[leaves] = -gain;
-    for (let i = row * m; i < row * m + m; i++) inverse[i] = real(inverse, i) / p;
+    for (let i = row * m; i < row * m + m; i++) inverse[i] = (inverse[i] as number) / p;
     for (let r = 0; r < m; r++) {
-      const f = real(along, r);
+      const f = along[r] as number;
       if (r === row || f === 0) continue;
-      for (let i = 0; i < m; i++) inverse[r * m + i] = real(inverse, r * m + i) - f * real(inverse, row * m + i);
+      for (let i = 0; i < m; i++)
+        inverse[r * m + i] = (inverse[r * m + i] as number) - f * (inverse[row * m + i] as number);
     }
     this.#inBasis[leaves] = 0;
     this.#atHigh[leaves] = below ? 0 : 1;
@@ -254,11 +255,11 @@ export class Relaxation {
     const m = this.#m;
     const { starts, rows, entries } = this.#all;
     along.fill(0);
-    const end = whole(starts, enters + 1);
-    for (let k = whole(starts, enters); k < end; k++) {
-      const i = whole(rows, k);
-      const entry = real(entries, k);
-      for (let r = 0; r < m; r++) along[r] = real(along, r) + real(this.#inverse, r * m + i) * entry;
+    const end = starts[enters + 1] as number;
+    for (let k = starts[enters] as number; k < end; k++) {
+      const i = rows[k] as number;
+      const entry = entries[k] as number;
+      for (let r = 0; r < m; r++) along[r] = (along[r] as number) + (this.#inverse[r * m + i] as number) * entry;
     }
   }
 
@@ -266,12 +267,12 @@ export class Relaxation {
   #refresh(): void {
     const [m, n] = [this.#m, this.#n];
     this.#stale = 0;
-    const fresh = inverseOf(m, (r) => this.#column(whole(this.#basis, r)));
+    const fresh = inverseOf(m, (r) => this.#column(this.#basis[r] as number));
     if (!fresh) return;
     this.#inverse.set(fresh);
     this.#place();
     const worth = this.#worth();
-    for (let j = 0; j < n; j++) this.#reduced[j] = real(this.#all.costs, j) - this.#all.dot(worth, j);
+    for (let j = 0; j < n; j++) this.#reduced[j] = (this.#all.costs[j] as number) - this.#all.dot(worth, j);
   }
 
   #column(j: number): (readonly [number, number])[] {
@@ -285,10 +286,10 @@ export class Relaxation {
     const m = this.#m;
     const worth = new Float64Array(m);
     for (let r = 0; r < m; r++) {
-      const j = whole(this.#basis, r);
-      const c = j < this.#n ? real(this.#all.costs, j) : 0;
+      const j = this.#basis[r] as number;
+      const c = j < this.#n ? (this.#all.costs[j] as number) : 0;
       if (c === 0) continue;
-      for (let i = 0; i < m; i++) worth[i] = real(worth, i) + c * real(this.#inverse, r * m + i);
+      for (let i = 0; i < m; i++) worth[i] = (worth[i] as number) + c * (this.#inverse[r * m + i] as number);
     }
     return worth;
   }
@@ -298,8 +299,8 @@ export class Relaxation {
     const room = most - this.cost;
     for (let j = 0; j < this.#n; j++) {
       if (this.#inBasis[j]) continue;
-      const each = Math.abs(real(this.#reduced, j));
-      const [low, high] = [real(this.low, j), real(this.high, j)];
+      const each = Math.abs(this.#reduced[j] as number);
+      const [low, high] = [this.low[j] as number, this.high[j] as number];
       if (each * (high - low) <= room) continue;
       const steps = Math.floor(room / each + SMALL);
       if (this.#atHigh[j]) this.low[j] = high - steps;
@@ -311,8 +312,8 @@ export class Relaxation {
     const all = new Float64Array(this.#n);
     for (let j = 0; j < this.#n; j++) if (!this.#inBasis[j]) all[j] = this.#resting(j);
     for (let r = 0; r < this.#m; r++) {
-      const j = whole(this.#basis, r);
-      if (j < this.#n) all[j] = real(this.#basic, r);
+      const j = this.#basis[r] as number;
+      if (j < this.#n) all[j] = this.#basic[r] as number;
     }
     return all;
   }
@@ -321,8 +322,8 @@ export class Relaxation {
   fractions(): Fraction[] {
     const found: Fraction[] = [];
     for (let row = 0; row < this.#m; row++) {
-      const value = real(this.#basic, row);
-      const variable = whole(this.#basis, row);
+      const value = this.#basic[row] as number;
+      const variable = this.#basis[row] as number;
       if (variable < this.#n && Math.abs(value - Math.round(value)) > 1e-6) found.push({ variable, value, row });
     }
     return found;

@@ -1,4 +1,4 @@
-import { at, real, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -83,11 +83,11 @@ function gather(
         if (slacks.every((_, i) => i === 0 || within(stock, i))) ways.push(lengthColumn(stock, s.cost, counts));
         return;
       }
-      if (price - worth > room * real(rates, k)) return;
-      const t = whole(order, k);
-      const size = whole(sizes, k);
-      const value = real(worths, k);
-      for (let n = Math.min(whole(needs, k), Math.floor(room / size)); n >= 0; n--) {
+      if (price - worth > room * (rates[k] as number)) return;
+      const t = order[k] as number;
+      const size = sizes[k] as number;
+      const value = worths[k] as number;
+      for (let n = Math.min(needs[k] as number, Math.floor(room / size)); n >= 0; n--) {
         counts[t] = n;
         add(k + 1, room - n * size, worth + n * value);
       }

@@ -1,4 +1,4 @@
-import { at, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { LengthModel } from "../model/model.ts";
 
 /** Entries of a table of fills; where it would be larger, nothing is foreseen. */
@@ -23,7 +23,7 @@ export class Demand {
     this.types = Int32Array.from(needs.flatMap((n, t) => (n > 0 ? [t] : [])));
     this.sizes = this.types.map((t) => at(model.types, t).size);
     this.needs = this.types.map((t) => at(needs, t));
-    this.length = this.sizes.reduce((sum, s, k) => sum + s * whole(this.needs, k), 0);
+    this.length = this.sizes.reduce((sum, s, k) => sum + s * (this.needs[k] as number), 0);
     this.#row = Math.max(...model.stocks.map((s) => s.size)) + 1;
   }
 
@@ -41,13 +41,13 @@ export class Demand {
     const row = this.#row;
     const fills = new Int32Array((n + 1) * row);
     for (let k = n - 1; k >= 0; k--) {
-      const s = whole(this.sizes, k);
-      const most = Math.floor(whole(this.needs, k) / times);
+      const s = this.sizes[k] as number;
+      const most = Math.floor((this.needs[k] as number) / times);
       const [from, after] = [k * row, (k + 1) * row];
       for (let room = 0; room < row; room++) {
-        let best = whole(fills, after + room);
+        let best = fills[after + room] as number;
         for (let c = Math.min(most, Math.floor(room / s)); c > 0; c--) {
-          best = Math.max(best, c * s + whole(fills, after + room - c * s));
+          best = Math.max(best, c * s + (fills[after + room - c * s] as number));
         }
         fills[from + room] = best;
       }
@@ -58,6 +58,6 @@ export class Demand {
 
   /** The longest that the types from the `k`-th on can fill of a room. */
   fill(fills: Int32Array, k: number, room: number): number {
-    return fills.length === 0 ? room : whole(fills, k * this.#row + room);
+    return fills.length === 0 ? room : (fills[k * this.#row + room] as number);
   }
 }

@@ -1,4 +1,4 @@
-import { at, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import { gcd } from "../../engine/sixty-fourths.ts";
 import type { Demand } from "./demand.ts";
 
@@ -32,7 +32,7 @@ export function shareOut(demand: Demand, blanks: readonly Blank[], limit: number
   const counts = new Int32Array(n * kinds);
   /** largest number that divides how often each of the patterns from `p` on is cut */
   const common = new Int32Array(n + 1);
-  for (let p = n - 1; p >= 0; p--) common[p] = gcd(whole(times, p), whole(common, p + 1));
+  for (let p = n - 1; p >= 0; p--) common[p] = gcd(times[p] as number, common[p + 1] as number);
   /** for each type when its turn comes: what the patterns from `p` on can hold of it, and waste at least */
   const holds = new Int32Array((n + 1) * kinds);
   const wastes = new Int32Array((n + 1) * kinds);
@@ -44,35 +44,35 @@ export function shareOut(demand: Demand, blanks: readonly Blank[], limit: number
   let steps = 0;
 
   const wasteOf = (k: number, p: number, room: number): number =>
-    whole(times, p) * (room - demand.fill(at(fills, p), k, room));
+    (times[p] as number) * (room - demand.fill(at(fills, p), k, room));
 
   const alike = (k: number, p: number): boolean => counts[p * kinds + k] === counts[(p - 1) * kinds + k];
 
   const begin = (k: number): boolean => {
     if (k === kinds) return true;
-    const size = whole(demand.sizes, k);
+    const size = demand.sizes[k] as number;
     const from = k * (n + 1);
     for (let p = n - 1; p >= 0; p--) {
-      const room = whole(rooms, p);
-      holds[from + p] = whole(holds, from + p + 1) + whole(times, p) * Math.floor(room / size);
-      wastes[from + p] = whole(wastes, from + p + 1) + wasteOf(k, p, room);
+      const room = rooms[p] as number;
+      holds[from + p] = (holds[from + p + 1] as number) + (times[p] as number) * Math.floor(room / size);
+      wastes[from + p] = (wastes[from + p + 1] as number) + wasteOf(k, p, room);
       if (k > 0 && p > 0) twins[k * n + p] = Number(twins[(k - 1) * n + p] === 1 && alike(k - 1, p));
     }
-    return whole(wastes, from) <= spare && share(k, 0, whole(demand.needs, k), 0);
+    return (wastes[from] as number) <= spare && share(k, 0, demand.needs[k] as number, 0);
   };
 
   /** Shares the rest of the `k`-th type out to the patterns from `p` on; those before waste so much. */
   const share = (k: number, p: number, left: number, wasted: number): boolean => {
     if (p === n) return left === 0 && begin(k + 1);
-    if (++steps > limit || left % whole(common, p) !== 0) return false;
-    const size = whole(demand.sizes, k);
-    const often = whole(times, p);
-    const room = whole(rooms, p);
+    if (++steps > limit || left % (common[p] as number) !== 0) return false;
+    const size = demand.sizes[k] as number;
+    const often = times[p] as number;
+    const room = rooms[p] as number;
     const next = k * (n + 1) + p + 1;
-    const others = whole(holds, next);
-    const free = spare - wasted - whole(wastes, next);
+    const others = holds[next] as number;
+    const free = spare - wasted - (wastes[next] as number);
     const place = p * kinds + k;
-    const most = twins[k * n + p] === 1 ? whole(counts, place - kinds) : Number.POSITIVE_INFINITY;
+    const most = twins[k * n + p] === 1 ? (counts[place - kinds] as number) : Number.POSITIVE_INFINITY;
     for (let each = Math.min(most, Math.floor(left / often), Math.floor(room / size)); each >= 0; each--) {
       if (left - each * often > others) break;
       const waste = wasteOf(k + 1, p, room - each * size);

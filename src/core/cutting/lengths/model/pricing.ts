@@ -1,4 +1,4 @@
-import { at, real, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { Priced, PriceRequest, Pricer } from "../../engine/problem.ts";
@@ -40,11 +40,12 @@ export class LengthPricer implements Pricer {
   price({ values, stock, threshold, needs, effort }: PriceRequest): Priced {
     const { size, cost } = at(this.#model.stocks, stock);
     const sizes = this.#sizes;
-    const most = sizes.map((s, i) => (real(values, i) > 0 ? Math.min(at(needs, i), Math.floor(size / s)) : 0));
-    const useful = [...most.keys()].filter((i) => whole(most, i) > 0);
+    const most = sizes.map((s, i) => ((values[i] as number) > 0 ? Math.min(at(needs, i), Math.floor(size / s)) : 0));
+    const useful = [...most.keys()].filter((i) => (most[i] as number) > 0);
     useful.sort(
       (a, b) =>
-        real(values, b) * whole(sizes, a) - real(values, a) * whole(sizes, b) || whole(sizes, b) - whole(sizes, a),
+        (values[b] as number) * (sizes[a] as number) - (values[a] as number) * (sizes[b] as number) ||
+        (sizes[b] as number) - (sizes[a] as number),
     );
     const order = Int32Array.from(useful);
     const found =
@@ -70,23 +71,23 @@ export class LengthPricer implements Pricer {
     chosen.fill(0);
     const n = order.length;
     const least = new Float64Array(n + 1).fill(Number.POSITIVE_INFINITY);
-    for (let k = n - 1; k >= 0; k--) least[k] = Math.min(real(least, k + 1), whole(sizes, whole(order, k)));
+    for (let k = n - 1; k >= 0; k--) least[k] = Math.min(least[k + 1] as number, sizes[order[k] as number] as number);
     const limit = (from: number, room: number): number => {
       let left = room;
       let sum = 0;
       for (let k = from; k < n; k++) {
         steps++;
-        const i = whole(order, k);
-        const s = whole(sizes, i);
-        const full = s * whole(most, i);
+        const i = order[k] as number;
+        const s = sizes[i] as number;
+        const full = s * (most[i] as number);
         if (full > left) {
           const fits = Math.floor(left / s);
           left -= fits * s;
-          sum += fits * real(values, i);
-          if (fits < whole(most, i)) return sum + (left * real(values, i)) / s;
+          sum += fits * (values[i] as number);
+          if (fits < (most[i] as number)) return sum + (left * (values[i] as number)) / s;
         } else {
           left -= full;
-          sum += whole(most, i) * real(values, i);
+          sum += (most[i] as number) * (values[i] as number);
         }
       }
       return sum;
@@ -97,14 +98,14 @@ export class LengthPricer implements Pricer {
         bestCounts.set(chosen);
       }
       for (let k = from; k < n; k++) {
-        if (real(least, k) > room) return true;
+        if ((least[k] as number) > room) return true;
         if (steps > MOST_STEPS) return false;
         if (Math.floor(value + limit(k, room) + 1e-6) <= best) return true;
-        const i = whole(order, k);
-        const s = whole(sizes, i);
-        for (let c = Math.min(whole(most, i), Math.floor(room / s)); c > 0; c--) {
+        const i = order[k] as number;
+        const s = sizes[i] as number;
+        for (let c = Math.min(most[i] as number, Math.floor(room / s)); c > 0; c--) {
           chosen[i] = c;
-          const done = walk(k + 1, room - c * s, value + c * real(values, i));
+          const done = walk(k + 1, room - c * s, value + c * (values[i] as number));
           chosen[i] = 0;
           if (!done) return false;
         }
@@ -120,15 +121,15 @@ export class LengthPricer implements Pricer {
     const sizes = this.#sizes;
     const best = new Float64Array(size + 1);
     const passes: number[] = [];
-    for (const i of order) for (let c = 0; c < whole(most, i); c++) passes.push(i);
+    for (const i of order) for (let c = 0; c < (most[i] as number); c++) passes.push(i);
     const taken = passes.map(() => new Uint8Array(size + 1));
     passes.forEach((i, pass) => {
-      const s = whole(sizes, i);
-      const v = real(values, i);
+      const s = sizes[i] as number;
+      const v = values[i] as number;
       const row = at(taken, pass);
       for (let c = size; c >= s; c--) {
-        const w = real(best, c - s) + v;
-        if (w > real(best, c)) {
+        const w = (best[c - s] as number) + v;
+        if (w > (best[c] as number)) {
           best[c] = w;
           row[c] = 1;
         }
@@ -140,9 +141,9 @@ export class LengthPricer implements Pricer {
     for (let pass = passes.length - 1; pass >= 0; pass--) {
       if (!at(taken, pass)[room]) continue;
       const i = at(passes, pass);
-      this.#bestCounts[i] = whole(this.#bestCounts, i) + 1;
-      room -= whole(sizes, i);
+      this.#bestCounts[i] = (this.#bestCounts[i] as number) + 1;
+      room -= sizes[i] as number;
     }
-    return real(best, size);
+    return best[size] as number;
   }
 }

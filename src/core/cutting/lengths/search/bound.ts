@@ -1,4 +1,4 @@
-import { at, real } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import { upToStep } from "../../engine/best-bound.ts";
 import { dualFeasible } from "../../engine/dual-feasible.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -25,7 +25,7 @@ export function dualFeasibleLengthBound(model: LengthModel): number {
   for (const f of dualFeasible(sizes, all, size)) {
     best = Math.max(
       best,
-      model.types.reduce((sum, t, i) => sum + t.need * real(f, i), 0),
+      model.types.reduce((sum, t, i) => sum + t.need * (f[i] as number), 0),
     );
   }
   return upToStep(best * cost, model.costStep);

@@ -1,4 +1,4 @@
-import { at, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -29,7 +29,7 @@ export function completeLengths(
   const { size, cost } = stock;
   const left = Int32Array.from(needs);
   const sizes = Int32Array.from(model.types, (t) => t.size);
-  const demand = left.reduce((sum, n, i) => sum + n * whole(sizes, i), 0);
+  const demand = left.reduce((sum, n, i) => sum + n * (sizes[i] as number), 0);
   if (demand > pieces * size) return undefined;
   const counts = new Int32Array(left.length);
   const columns: Column[] = [];
@@ -43,11 +43,11 @@ export function completeLengths(
     if (free === 0) return false;
     const kept = counts.slice();
     counts.fill(0);
-    left[first] = whole(left, first) - 1;
+    left[first] = (left[first] as number) - 1;
     counts[first] = 1;
-    const done = fill(first, first, size - whole(sizes, first), free, waste);
+    const done = fill(first, first, size - (sizes[first] as number), free, waste);
     if (!done) {
-      left[first] = whole(left, first) + 1;
+      left[first] = (left[first] as number) + 1;
       counts.set(kept);
     }
     return done;
@@ -57,16 +57,16 @@ export function completeLengths(
   const fill = (first: number, from: number, room: number, free: number, waste: number): boolean => {
     let closed = true;
     for (let i = from; i < left.length; i++) {
-      const s = whole(sizes, i);
+      const s = sizes[i] as number;
       if (left[i] === 0 || s > room) continue;
       if (++steps > most) return false;
       closed = false;
-      left[i] = whole(left, i) - 1;
-      counts[i] = whole(counts, i) + 1;
+      left[i] = (left[i] as number) - 1;
+      counts[i] = (counts[i] as number) + 1;
       const done = fill(first, i, room - s, free, waste);
       if (done) return true;
-      left[i] = whole(left, i) + 1;
-      counts[i] = whole(counts, i) - 1;
+      left[i] = (left[i] as number) + 1;
+      counts[i] = (counts[i] as number) - 1;
     }
     // Where a part still fits, a length with it is no worse than one closed here, and was tried.
     if (!closed || room > waste) return false;

@@ -1,5 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
-import { at, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -108,12 +108,12 @@ export class LengthExchange {
   }
 
   #length(parts: readonly number[]): number {
-    return parts.reduce((sum, t) => sum + whole(this.#sizes, t), 0);
+    return parts.reduce((sum, t) => sum + (this.#sizes[t] as number), 0);
   }
 
   #column(parts: readonly number[]): Column {
     const counts = new Int32Array(this.#sizes.length);
-    for (const t of parts) counts[t] = whole(counts, t) + 1;
+    for (const t of parts) counts[t] = (counts[t] as number) + 1;
     return lengthColumn(0, at(this.#model.stocks, 0).cost, counts);
   }
 
@@ -158,21 +158,21 @@ export class LengthExchange {
     /** Whether a set holds what would go out for it, or what went out not long ago. */
     const blocked = (bar: Bar, first: number, second: number, set: number): boolean => {
       for (let k = 3 * set; k < 3 * set + 3; k++) {
-        const t = whole(types, k);
+        const t = types[k] as number;
         if (t < 0) return false;
         if (t === first || t === second || (bar.barred.get(t) ?? 0) > moves) return true;
       }
       return false;
     };
     const tryOut = (bar: Bar, first: number, second: number): void => {
-      const out = (first < 0 ? 0 : whole(sizes, first)) + (second < 0 ? 0 : whole(sizes, second));
+      const out = (first < 0 ? 0 : (sizes[first] as number)) + (second < 0 ? 0 : (sizes[second] as number));
       steps += 16;
-      for (let set = longestThatFits(sets, bar.room + out); set >= 0 && whole(sums, set) - out >= most; set--) {
+      for (let set = longestThatFits(sets, bar.room + out); set >= 0 && (sums[set] as number) - out >= most; set--) {
         steps += 2;
         if (set === 0 && first < 0) return;
         if (blocked(bar, first, second, set)) continue;
-        if (whole(sums, set) - out > most) {
-          most = whole(sums, set) - out;
+        if ((sums[set] as number) - out > most) {
+          most = (sums[set] as number) - out;
           ties = 0;
         }
         if (this.#random.below(++ties) === 0) {
@@ -241,7 +241,7 @@ export class LengthExchange {
       }
       if (room === 0) return true;
       for (let i = from; i < pool.length; i++) {
-        const s = whole(sizes, at(pool, i));
+        const s = sizes[at(pool, i)] as number;
         if (s > room || (i > from && pool[i - 1] === pool[i])) continue;
         if (++steps > FILL_STEPS) return true;
         chosen.push(i);
@@ -251,7 +251,7 @@ export class LengthExchange {
       }
       return false;
     };
-    add(0, this.#size - whole(sizes, first));
+    add(0, this.#size - (sizes[first] as number));
     effort.spend(steps * 4);
     bar.parts = [first, ...best.map((i) => at(pool, i))];
     bar.room = least;

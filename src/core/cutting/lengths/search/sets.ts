@@ -1,4 +1,4 @@
-import { at, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 
 /** Three parts of the pool go into a length together only while there are no more sets than this. */
 const MOST_SETS = 2500;
@@ -31,18 +31,18 @@ export function partSets(pool: readonly number[], sizes: Int32Array, longest: nu
   const repeats = (i: number, from: number): boolean => i > from && sorted[i - 1] === sorted[i];
   for (let i = 0; i < n; i++) {
     if (repeats(i, 0)) continue;
-    const a = whole(sorted, i);
-    const one = whole(sizes, a);
+    const a = sorted[i] as number;
+    const one = sizes[a] as number;
     put(one, a, -1, -1);
     for (let j = i + 1; j < n; j++) {
-      const b = whole(sorted, j);
-      const two = one + whole(sizes, b);
+      const b = sorted[j] as number;
+      const two = one + (sizes[b] as number);
       if (two > longest || repeats(j, i + 1)) continue;
       put(two, a, b, -1);
       if (!triples) continue;
       for (let k = j + 1; k < n; k++) {
-        const c = whole(sorted, k);
-        const three = two + whole(sizes, c);
+        const c = sorted[k] as number;
+        const three = two + (sizes[c] as number);
         if (three <= longest && !repeats(k, j + 1)) put(three, a, b, c);
       }
     }
@@ -65,7 +65,7 @@ export function longestThatFits({ sums }: PartSets, room: number): number {
   let high = sums.length - 1;
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if (whole(sums, middle) <= room) low = middle;
+    if ((sums[middle] as number) <= room) low = middle;
     else high = middle - 1;
   }
   return low;

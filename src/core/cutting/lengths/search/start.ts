@@ -1,4 +1,4 @@
-import { at, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Column } from "../../engine/master.ts";
 import type { LengthModel } from "../model/model.ts";
@@ -52,7 +52,7 @@ function bestFit(
       for (const o of open) if (o.room >= t.size && (!best || o.room < best.room)) best = o;
       if (!best) {
         const stock = firstThatHolds(model, stocks, used, limits, t.size);
-        used[stock] = whole(used, stock) + 1;
+        used[stock] = (used[stock] as number) + 1;
         best = { stock, room: at(model.stocks, stock).size, counts: new Map() };
         open.push(best);
       }
@@ -79,7 +79,7 @@ function firstThatHolds(
   size: number,
 ): number {
   return at(
-    stocks.filter((s) => whole(used, s) < at(limits, s) && at(model.stocks, s).size >= size),
+    stocks.filter((s) => (used[s] as number) < at(limits, s) && at(model.stocks, s).size >= size),
     0,
   );
 }
@@ -117,11 +117,11 @@ function subsetFill(
       if (room === 0) return true;
       for (let i = from; i < left.length; i++) {
         const s = at(model.types, i).size;
-        if (s > room || whole(left, i) <= whole(counts, i)) continue;
+        if (s > room || (left[i] as number) <= (counts[i] as number)) continue;
         if (++steps > SUBSET_STEPS) return true;
-        counts[i] = whole(counts, i) + 1;
+        counts[i] = (counts[i] as number) + 1;
         const done = fill(i, room - s);
-        counts[i] = whole(counts, i) - 1;
+        counts[i] = (counts[i] as number) - 1;
         if (done) return true;
       }
       return false;
@@ -130,8 +130,8 @@ function subsetFill(
     counts[first] = 1;
     fill(first, at(model.stocks, stock).size - size);
     effort.spend(steps + left.length);
-    used[stock] = whole(used, stock) + 1;
-    for (let i = 0; i < left.length; i++) left[i] = whole(left, i) - whole(bestCounts, i);
+    used[stock] = (used[stock] as number) + 1;
+    for (let i = 0; i < left.length; i++) left[i] = (left[i] as number) - (bestCounts[i] as number);
     columns.push(lengthColumn(stock, at(model.stocks, stock).cost, bestCounts));
   }
   return total(columns);

@@ -1,4 +1,4 @@
-import { at, real } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import { upToStep } from "../../engine/best-bound.ts";
 import { dualFeasible } from "../../engine/dual-feasible.ts";
 import type { SheetModel } from "../plan/model.ts";
@@ -34,8 +34,8 @@ export function dualFeasibleBound(model: SheetModel): number {
       let sum = 0;
       for (let i = 0; i < n; i++) {
         const t = at(model.types, i);
-        let v = real(f, i * per) * real(g, i * per);
-        if (t.turns) v = Math.min(v, real(f, i * per + 1) * real(g, i * per + 1));
+        let v = (f[i * per] as number) * (g[i * per] as number);
+        if (t.turns) v = Math.min(v, (f[i * per + 1] as number) * (g[i * per + 1] as number));
         sum += t.need * v;
       }
       if (sum > best) best = sum;
@@ -55,7 +55,9 @@ function squareTurning(model: SheetModel, side: number): number {
       const g = at(fs, b);
       let sum = 0;
       for (let i = 0; i < model.types.length; i++) {
-        sum += at(model.types, i).need * (real(f, 2 * i) * real(g, 2 * i + 1) + real(f, 2 * i + 1) * real(g, 2 * i));
+        sum +=
+          at(model.types, i).need *
+          ((f[2 * i] as number) * (g[2 * i + 1] as number) + (f[2 * i + 1] as number) * (g[2 * i] as number));
       }
       if (sum > best) best = sum;
     }

@@ -1,5 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
-import { at, listed, real, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Layout, Placed } from "../plan/layout.ts";
 import type { SheetModel } from "../plan/model.ts";
@@ -153,27 +153,27 @@ export class BeamSearch {
     const h = this.#h;
     const area = this.#area;
     const n = state.free.length;
-    const rw = listed(state.free, n - 2);
-    const rh = listed(state.free, n - 1);
+    const rw = state.free[n - 2] as number;
+    const rh = state.free[n - 1] as number;
     const { left } = state;
     let leastW = Number.POSITIVE_INFINITY;
     let leastH = Number.POSITIVE_INFINITY;
     for (let t = 0; t < left.length; t++) {
       if (left[t] === 0) continue;
-      const turns = whole(this.#turns, t) === 1;
-      const a = turns && whole(h, t) < whole(w, t) ? whole(h, t) : whole(w, t);
-      const b = turns && whole(w, t) < whole(h, t) ? whole(w, t) : whole(h, t);
+      const turns = (this.#turns[t] as number) === 1;
+      const a = turns && (h[t] as number) < (w[t] as number) ? (h[t] as number) : (w[t] as number);
+      const b = turns && (w[t] as number) < (h[t] as number) ? (w[t] as number) : (h[t] as number);
       if (a < leastW) leastW = a;
       if (b < leastH) leastH = b;
     }
     const best: Move[] = [];
     for (let t = 0; t < left.length; t++) {
       if (left[t] === 0) continue;
-      for (let turn = 0; turn <= whole(this.#turns, t); turn++) {
-        const dw = rw - (turn ? whole(h, t) : whole(w, t));
-        const dh = rh - (turn ? whole(w, t) : whole(h, t));
+      for (let turn = 0; turn <= (this.#turns[t] as number); turn++) {
+        const dw = rw - (turn ? (h[t] as number) : (w[t] as number));
+        const dh = rh - (turn ? (w[t] as number) : (h[t] as number));
         if (dw < 0 || dh < 0) continue;
-        const bulk = (this.#bias * real(area, t) * real(area, t)) / this.#largest;
+        const bulk = (this.#bias * (area[t] as number) * (area[t] as number)) / this.#largest;
         const base = state.waste - this.#bias * state.bulk - bulk;
         for (let cut = 0; cut < 2; cut++) {
           if (cut === 1 && (dw === 0 || dh === 0)) break;
@@ -193,7 +193,7 @@ export class BeamSearch {
       }
     }
     for (const move of best) {
-      const used = state.filled + real(area, move.type) + state.waste;
+      const used = state.filled + (area[move.type] as number) + state.waste;
       const b = Math.max(bucket + 1, Math.floor(used / step));
       const list = buckets[b];
       if (list) list.push(move);
@@ -209,19 +209,19 @@ export class BeamSearch {
     const plan = this.#plan;
     const { from, type, turned, across } = move;
     const n = from.free.length;
-    const x = listed(from.free, n - 4);
-    const y = listed(from.free, n - 3);
-    const rw = listed(from.free, n - 2);
-    const rh = listed(from.free, n - 1);
-    const pw = turned ? whole(h, type) : whole(w, type);
-    const ph = turned ? whole(w, type) : whole(h, type);
+    const x = from.free[n - 4] as number;
+    const y = from.free[n - 3] as number;
+    const rw = from.free[n - 2] as number;
+    const rh = from.free[n - 1] as number;
+    const pw = turned ? (h[type] as number) : (w[type] as number);
+    const ph = turned ? (w[type] as number) : (h[type] as number);
     const left = from.left.slice();
     left[type] = (left[type] ?? 0) - 1;
     const parts = from.parts - 1;
     const beside: Rectangle = across ? [x + pw, y, rw - pw, rh] : [x + pw, y, rw - pw, ph];
     const above: Rectangle = across ? [x, y + ph, pw, rh - ph] : [x, y + ph, rw, rh - ph];
     const free: number[] = [];
-    for (let i = 0; i < n - 4; i++) free.push(listed(from.free, i));
+    for (let i = 0; i < n - 4; i++) free.push(from.free[i] as number);
     const sides = beside[2] * beside[3] < above[2] * above[3] ? [above, beside] : [beside, above];
     for (const side of sides) if (side[2] > 0 && side[3] > 0) free.push(...side);
     let { waste, sheet } = from;
@@ -232,8 +232,8 @@ export class BeamSearch {
         const s = at(model.stocks, at(plan, sheet));
         free.push(0, 0, s.w, s.h);
       }
-      const fw = listed(free, free.length - 2);
-      const fh = listed(free, free.length - 1);
+      const fw = free[free.length - 2] as number;
+      const fh = free[free.length - 1] as number;
       if (this.#anyFits(left, fw, fh)) break;
       waste += fw * fh;
       if (waste > this.#spare) return undefined;
@@ -245,8 +245,8 @@ export class BeamSearch {
       sheet,
       parts,
       waste,
-      filled: from.filled + real(this.#area, type),
-      bulk: from.bulk + (real(this.#area, type) * real(this.#area, type)) / this.#largest,
+      filled: from.filled + (this.#area[type] as number),
+      bulk: from.bulk + ((this.#area[type] as number) * (this.#area[type] as number)) / this.#largest,
       before: from,
       placed: { type, x, y, turned, sheet: from.sheet },
     };
@@ -259,8 +259,8 @@ export class BeamSearch {
     let b = 0;
     for (let t = 0; t < left.length; t++) a = Math.imul(a ^ (left[t] ?? 0), 0x5bd1e995) + t;
     for (let i = 2; i < free.length; i += 4) {
-      b = Math.imul(b ^ listed(free, i), 0x01000193) ^ (b >>> 15);
-      b = Math.imul(b ^ listed(free, i + 1), 0x5bd1e995) ^ (b >>> 13);
+      b = Math.imul(b ^ (free[i] as number), 0x01000193) ^ (b >>> 15);
+      b = Math.imul(b ^ (free[i + 1] as number), 0x5bd1e995) ^ (b >>> 13);
     }
     return (a >>> 0) * 2097152 + (b >>> 11);
   }
@@ -270,8 +270,8 @@ export class BeamSearch {
     const h = this.#h;
     for (let t = 0; t < left.length; t++) {
       if (left[t] === 0) continue;
-      if (whole(w, t) <= rw && whole(h, t) <= rh) return true;
-      if (whole(h, t) <= rw && whole(w, t) <= rh && whole(this.#turns, t) === 1) return true;
+      if ((w[t] as number) <= rw && (h[t] as number) <= rh) return true;
+      if ((h[t] as number) <= rw && (w[t] as number) <= rh && (this.#turns[t] as number) === 1) return true;
     }
     return false;
   }

@@ -1,5 +1,5 @@
 import { Random } from "../../../kit/random.ts";
-import { at, real, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import { sortDown } from "../../engine/sort.ts";
 import { fits, type SheetModel } from "../plan/model.ts";
@@ -56,7 +56,7 @@ export class FillPricer {
       for (let i = 0; i < candidates.length; i++) {
         const t = at(candidates, i);
         items[i] = t;
-        const rate = real(values, t) / at(model.types, t).area ** power;
+        const rate = (values[t] as number) / at(model.types, t).area ** power;
         keys[i] = rate * (1 + noise * (random.unit() - random.unit()) + (loyal.has(t) ? LOYALTY : 0));
       }
       sortDown(keys, items, candidates.length);
@@ -66,12 +66,12 @@ export class FillPricer {
       let failed = -1;
       const fit = random.below(FIT_RULES);
       for (let i = 0; i < candidates.length; i++) {
-        const t = whole(items, i);
+        const t = items[i] as number;
         if (t !== failed && !fill.place(t, fit, split, random)) failed = t;
       }
       effort.spend(2 * (fill.looked + candidates.length));
       const { placed } = at(fill.layouts(), 0);
-      const worth = placed.reduce((sum, p) => sum + real(values, p.type), 0);
+      const worth = placed.reduce((sum, p) => sum + (values[p.type] as number), 0);
       if (worth > threshold) {
         const column = sheetColumn(stock, at(model.stocks, stock).cost, placed);
         found.set(`${column.types}:${column.counts}`, { worth, column });
@@ -90,9 +90,9 @@ export class FillPricer {
     const s = at(model.stocks, stock);
     const types: number[] = [];
     for (let t = 0; t < values.length; t++) {
-      if (real(values, t) > 0 && at(needs, t) > 0 && fits(at(model.types, t), s)) types.push(t);
+      if ((values[t] as number) > 0 && at(needs, t) > 0 && fits(at(model.types, t), s)) types.push(t);
     }
-    const rate = (t: number): number => real(values, t) / at(model.types, t).area;
+    const rate = (t: number): number => (values[t] as number) / at(model.types, t).area;
     types.sort((a, b) => rate(b) - rate(a) || a - b);
     const parts: number[] = [];
     for (const t of types) {

@@ -1,5 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
-import { at, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Layout, Placed } from "../plan/layout.ts";
 import type { SheetModel } from "../plan/model.ts";
 
@@ -98,25 +98,25 @@ export class SheetFill {
   place(type: number, fit: number, split: number, random: Random): boolean {
     const fw = this.#fw;
     const fh = this.#fh;
-    const w0 = whole(this.#tw, type);
-    const h0 = whole(this.#th, type);
+    const w0 = this.#tw[type] as number;
+    const h0 = this.#th[type] as number;
     const area = w0 * h0;
     let best = -1;
     let bestScore = Number.POSITIVE_INFINITY;
     let turned = false;
     this.looked += this.#free;
-    for (let turn = 0; turn <= whole(this.#tt, type); turn++) {
+    for (let turn = 0; turn <= (this.#tt[type] as number); turn++) {
       const w = turn ? h0 : w0;
       const h = turn ? w0 : h0;
       for (let f = 0; f < this.#free; f++) {
-        const dw = whole(fw, f) - w;
-        const dh = whole(fh, f) - h;
+        const dw = (fw[f] as number) - w;
+        const dh = (fh[f] as number) - h;
         if (dw < 0 || dh < 0) continue;
         let score: number;
-        if (fit === 0) score = whole(fw, f) * whole(fh, f) - area;
+        if (fit === 0) score = (fw[f] as number) * (fh[f] as number) - area;
         else if (fit === 1) score = Math.min(dw, dh);
         else if (fit === 2) score = Math.max(dw, dh);
-        else score = dw === 0 || dh === 0 ? -1 : whole(fw, f) * whole(fh, f) - area;
+        else score = dw === 0 || dh === 0 ? -1 : (fw[f] as number) * (fh[f] as number) - area;
         if (score < bestScore) {
           bestScore = score;
           best = f;
@@ -145,27 +145,27 @@ export class SheetFill {
       let f = 0;
       let least = Number.POSITIVE_INFINITY;
       for (let k = 0; k < this.#free; k++) {
-        const area = whole(fw, k) * whole(fh, k);
+        const area = (fw[k] as number) * (fh[k] as number);
         if (area < least) {
           least = area;
           f = k;
         }
       }
-      const rw = whole(fw, f);
-      const rh = whole(fh, f);
+      const rw = fw[f] as number;
+      const rh = fh[f] as number;
       let best = -1;
       let bestRest = Number.POSITIVE_INFINITY;
       let turned = false;
       let seen = 0;
       let last = -1;
       for (let i = 0; i < left && seen < reach; i++) {
-        const t = whole(items, i);
+        const t = items[i] as number;
         if (t === last) continue;
         last = t;
         let fitted = false;
-        for (let turn = 0; turn <= whole(tt, t); turn++) {
-          const dw = rw - (turn ? whole(th, t) : whole(tw, t));
-          const dh = rh - (turn ? whole(tw, t) : whole(th, t));
+        for (let turn = 0; turn <= (tt[t] as number); turn++) {
+          const dw = rw - (turn ? (th[t] as number) : (tw[t] as number));
+          const dh = rh - (turn ? (tw[t] as number) : (th[t] as number));
           if (dw < 0 || dh < 0) continue;
           fitted = true;
           const rest = Math.min(dw, dh);
@@ -183,9 +183,9 @@ export class SheetFill {
         this.#remove(f);
         continue;
       }
-      const type = whole(items, best);
+      const type = items[best] as number;
       left--;
-      for (let i = best; i < left; i++) items[i] = whole(items, i + 1);
+      for (let i = best; i < left; i++) items[i] = items[i + 1] as number;
       this.#put(type, f, turned, split, random);
     }
     return left;
@@ -193,23 +193,23 @@ export class SheetFill {
 
   #remove(f: number): void {
     const last = --this.#free;
-    this.#fx[f] = whole(this.#fx, last);
-    this.#fy[f] = whole(this.#fy, last);
-    this.#fw[f] = whole(this.#fw, last);
-    this.#fh[f] = whole(this.#fh, last);
-    this.#fs[f] = whole(this.#fs, last);
-    this.#fk[f] = whole(this.#fk, last);
+    this.#fx[f] = this.#fx[last] as number;
+    this.#fy[f] = this.#fy[last] as number;
+    this.#fw[f] = this.#fw[last] as number;
+    this.#fh[f] = this.#fh[last] as number;
+    this.#fs[f] = this.#fs[last] as number;
+    this.#fk[f] = this.#fk[last] as number;
   }
 
   #put(type: number, f: number, turned: boolean, split: number, random: Random): void {
-    const w = turned ? whole(this.#th, type) : whole(this.#tw, type);
-    const h = turned ? whole(this.#tw, type) : whole(this.#th, type);
-    const x = whole(this.#fx, f);
-    const y = whole(this.#fy, f);
-    const rw = whole(this.#fw, f);
-    const rh = whole(this.#fh, f);
-    const sheet = whole(this.#fs, f);
-    const kind = whole(this.#fk, f);
+    const w = turned ? (this.#th[type] as number) : (this.#tw[type] as number);
+    const h = turned ? (this.#tw[type] as number) : (this.#th[type] as number);
+    const x = this.#fx[f] as number;
+    const y = this.#fy[f] as number;
+    const rw = this.#fw[f] as number;
+    const rh = this.#fh[f] as number;
+    const sheet = this.#fs[f] as number;
+    const kind = this.#fk[f] as number;
     const p = this.placedCount++;
     this.#pt[p] = type;
     this.#px[p] = x;
@@ -286,10 +286,10 @@ export class SheetFill {
   layouts(): Layout[] {
     const placed: Placed[][] = this.#stocks.map(() => []);
     for (let p = 0; p < this.placedCount; p++) {
-      at(placed, whole(this.#ps, p)).push({
-        type: whole(this.#pt, p),
-        x: whole(this.#px, p),
-        y: whole(this.#py, p),
+      at(placed, this.#ps[p] as number).push({
+        type: this.#pt[p] as number,
+        x: this.#px[p] as number,
+        y: this.#py[p] as number,
         turned: this.#pr[p] === 1,
       });
     }

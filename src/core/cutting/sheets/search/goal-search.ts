@@ -1,5 +1,5 @@
 import type { Random } from "../../../kit/random.ts";
-import { at, real, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import { sortDown } from "../../engine/sort.ts";
 import type { Layout, Packing } from "../plan/layout.ts";
@@ -93,7 +93,7 @@ export class GoalSearch {
     this.#waste = this.#sheets.map((l) => this.#freeArea(l));
     this.#pool = [];
     this.#used.fill(0);
-    for (const l of this.#sheets) this.#used[l.stock] = whole(this.#used, l.stock) + 1;
+    for (const l of this.#sheets) this.#used[l.stock] = (this.#used[l.stock] as number) + 1;
     this.#cost = this.#sheets.reduce((sum, l) => sum + at(this.#model.stocks, l.stock).cost, 0);
     for (let t = 0; t < this.#weight.length; t++) this.#weight[t] = at(this.#model.types, t).area;
   }
@@ -131,7 +131,7 @@ export class GoalSearch {
     this.#sheets.pop();
     this.#waste[i] = at(this.#waste, this.#waste.length - 1);
     this.#waste.pop();
-    this.#used[l.stock] = whole(this.#used, l.stock) - 1;
+    this.#used[l.stock] = (this.#used[l.stock] as number) - 1;
     this.#cost -= at(this.#model.stocks, l.stock).cost;
     for (const p of l.placed) this.#pool.push(p.type);
   }
@@ -149,7 +149,8 @@ export class GoalSearch {
       clock = (clock + this.#fill.looked) % COOLING;
       if (left >= 0) {
         current = left;
-        for (const t of this.#pool) this.#weight[t] = real(this.#weight, t) + GROWTH * at(this.#model.types, t).area;
+        for (const t of this.#pool)
+          this.#weight[t] = (this.#weight[t] as number) + GROWTH * at(this.#model.types, t).area;
         current = this.#poolWeight();
       }
       if (!effort.spend(this.#fill.looked + REBUILD_STEPS + STEPS_PER_PART * this.#gathered)) break;
@@ -167,7 +168,7 @@ export class GoalSearch {
 
   #poolWeight(): number {
     let sum = 0;
-    for (const t of this.#pool) sum += real(this.#weight, t);
+    for (const t of this.#pool) sum += this.#weight[t] as number;
     return sum;
   }
 
@@ -209,11 +210,11 @@ export class GoalSearch {
       let failed = -1;
       let lost = s + 1 < plan.length ? Number.NEGATIVE_INFINITY : 0;
       for (let i = 0; i < rest; i++) {
-        const t = whole(items, i);
+        const t = items[i] as number;
         if (t === failed || !fill.place(t, fit, split, random)) {
           items[kept++] = t;
           failed = t;
-          lost += real(weight, t);
+          lost += weight[t] as number;
           if (lost > allowed) return -1;
         }
       }
@@ -221,7 +222,7 @@ export class GoalSearch {
       if (!together) fill.close();
     }
     let left = 0;
-    for (let i = 0; i < rest; i++) left += real(weight, whole(items, i));
+    for (let i = 0; i < rest; i++) left += weight[items[i] as number] as number;
     if (left > allowed) return -1;
     this.#replace(chosen, fill.layouts(), rest);
     return left;
@@ -252,8 +253,8 @@ export class GoalSearch {
     const noise = at(NOISE, random.below(NOISE.length));
     const area = this.#area;
     for (let i = 0; i < n; i++) {
-      const t = whole(items, i);
-      const key = (real(weight, t) / real(area, t)) * real(measure, t);
+      const t = items[i] as number;
+      const key = ((weight[t] as number) / (area[t] as number)) * (measure[t] as number);
       keys[i] = key * (1 + noise * (random.unit() - random.unit()));
     }
     sortDown(keys, items, n);
@@ -268,28 +269,28 @@ export class GoalSearch {
     let budget = target - this.#cost;
     for (const s of same) {
       budget += at(model.stocks, s).cost;
-      this.#used[s] = whole(this.#used, s) - 1;
+      this.#used[s] = (this.#used[s] as number) - 1;
     }
     const plan: number[] = [];
     if (random.unit() < 0.5) {
       for (const s of same) {
         plan.push(s);
-        this.#used[s] = whole(this.#used, s) + 1;
+        this.#used[s] = (this.#used[s] as number) + 1;
         budget -= at(model.stocks, s).cost;
       }
     }
     for (;;) {
       const open = model.stocks
         .map((_, i) => i)
-        .filter((i) => whole(this.#used, i) < at(model.stocks, i).limit && at(model.stocks, i).cost <= budget);
+        .filter((i) => (this.#used[i] as number) < at(model.stocks, i).limit && at(model.stocks, i).cost <= budget);
       if (open.length === 0 || plan.length > chosen.length + 2) break;
       const s = at(open, random.below(open.length));
       plan.push(s);
-      this.#used[s] = whole(this.#used, s) + 1;
+      this.#used[s] = (this.#used[s] as number) + 1;
       budget -= at(model.stocks, s).cost;
     }
-    for (const s of plan) this.#used[s] = whole(this.#used, s) - 1;
-    for (const s of same) this.#used[s] = whole(this.#used, s) + 1;
+    for (const s of plan) this.#used[s] = (this.#used[s] as number) - 1;
+    for (const s of same) this.#used[s] = (this.#used[s] as number) + 1;
     return plan;
   }
 
@@ -301,13 +302,13 @@ export class GoalSearch {
         this.#drop(i);
       });
     this.#pool = [];
-    for (let i = 0; i < rest; i++) this.#pool.push(whole(this.#items, i));
+    for (let i = 0; i < rest; i++) this.#pool.push(this.#items[i] as number);
     for (const l of layouts) {
       if (l.placed.length === 0) continue;
       this.#sheets.push(l);
       this.#waste.push(this.#freeArea(l));
       this.#keep(l);
-      this.#used[l.stock] = whole(this.#used, l.stock) + 1;
+      this.#used[l.stock] = (this.#used[l.stock] as number) + 1;
       this.#cost += at(this.#model.stocks, l.stock).cost;
     }
   }

@@ -1,4 +1,4 @@
-import { at, real, whole } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Column } from "../../engine/master.ts";
 import type { Priced, PriceRequest, Pricer } from "../../engine/problem.ts";
 import type { Placed } from "../plan/layout.ts";
@@ -79,7 +79,7 @@ export class GuillotinePricer implements Pricer {
     }
     this.#singles(grid, values);
     this.#combine(grid);
-    const most = real(this.#value, nx * ny - 1);
+    const most = this.#value[nx * ny - 1] as number;
     if (most <= threshold) return { columns: [], most };
     const { cost } = at(this.#model.stocks, stock);
     return { columns: this.#plans(grid, threshold).map((placed) => sheetColumn(stock, cost, placed)), most };
@@ -98,10 +98,10 @@ export class GuillotinePricer implements Pricer {
       for (let turn = 0; turn <= Number(t.turns); turn++) {
         const w = turn ? t.h : t.w;
         const h = turn ? t.w : t.h;
-        if (w > whole(xs, nx - 1) || h > whole(ys, ny - 1)) continue;
-        const cell = whole(grid.fromX, w) * ny + whole(grid.fromY, h);
-        if (real(value, cell) < real(values, i)) {
-          value[cell] = real(values, i);
+        if (w > (xs[nx - 1] as number) || h > (ys[ny - 1] as number)) continue;
+        const cell = (grid.fromX[w] as number) * ny + (grid.fromY[h] as number);
+        if ((value[cell] as number) < (values[i] as number)) {
+          value[cell] = values[i] as number;
           how[cell] = -2 - (2 * i + turn);
         }
       }
@@ -119,36 +119,36 @@ export class GuillotinePricer implements Pricer {
     // where all is alike both ways, a cell is worth what its mirror image is
     const { mirrored } = grid;
     for (let x = 0; x < nx; x++) {
-      const w = whole(xs, x);
+      const w = xs[x] as number;
       const row = x * ny;
       const last = mirrored ? x : ny - 1;
       for (let y = 0; y <= last; y++) {
-        const h = whole(ys, y);
+        const h = ys[y] as number;
         const cell = row + y;
         const column = y * nx;
-        let best = real(value, cell);
-        let way = whole(how, cell);
-        if (y > 0 && real(value, cell - 1) > best) {
-          best = real(value, cell - 1);
-          way = whole(how, cell - 1);
+        let best = value[cell] as number;
+        let way = how[cell] as number;
+        if (y > 0 && (value[cell - 1] as number) > best) {
+          best = value[cell - 1] as number;
+          way = how[cell - 1] as number;
         }
-        if (x > 0 && real(flipped, column + x - 1) > best) {
-          best = real(flipped, column + x - 1);
-          way = whole(how, cell - ny);
+        if (x > 0 && (flipped[column + x - 1] as number) > best) {
+          best = flipped[column + x - 1] as number;
+          way = how[cell - ny] as number;
         }
-        for (let c = 0; c < x && 2 * whole(xs, c) <= w; c++) {
-          const other = whole(toX, w - whole(xs, c));
+        for (let c = 0; c < x && 2 * (xs[c] as number) <= w; c++) {
+          const other = toX[w - (xs[c] as number)] as number;
           if (other < 0) continue;
-          const v = real(flipped, column + c) + real(flipped, column + other);
+          const v = (flipped[column + c] as number) + (flipped[column + other] as number);
           if (v > best) {
             best = v;
             way = 2 * c;
           }
         }
-        for (let c = 0; c < y && 2 * whole(ys, c) <= h; c++) {
-          const other = whole(toY, h - whole(ys, c));
+        for (let c = 0; c < y && 2 * (ys[c] as number) <= h; c++) {
+          const other = toY[h - (ys[c] as number)] as number;
           if (other < 0) continue;
-          const v = real(value, row + c) + real(value, row + other);
+          const v = (value[row + c] as number) + (value[row + other] as number);
           if (v > best) {
             best = v;
             way = 2 * c + 1;
@@ -183,17 +183,17 @@ export class GuillotinePricer implements Pricer {
     this.#trace(grid, nx - 1, ny - 1, 0, 0, first);
     const cuts: { across: boolean; c: number; other: number; worth: number }[] = [];
     const add = (across: boolean, c: number, other: number, a: number, b: number): void => {
-      if (other >= 0 && real(value, a) + real(value, b) > threshold)
-        cuts.push({ across, c, other, worth: real(value, a) + real(value, b) });
+      if (other >= 0 && (value[a] as number) + (value[b] as number) > threshold)
+        cuts.push({ across, c, other, worth: (value[a] as number) + (value[b] as number) });
     };
-    const w = whole(xs, nx - 1);
-    const h = whole(ys, ny - 1);
-    for (let c = 0; 2 * whole(xs, c) <= w; c++) {
-      const other = whole(toX, w - whole(xs, c));
+    const w = xs[nx - 1] as number;
+    const h = ys[ny - 1] as number;
+    for (let c = 0; 2 * (xs[c] as number) <= w; c++) {
+      const other = toX[w - (xs[c] as number)] as number;
       add(true, c, other, c * ny + ny - 1, other * ny + ny - 1);
     }
-    for (let c = 0; 2 * whole(ys, c) <= h; c++) {
-      const other = whole(toY, h - whole(ys, c));
+    for (let c = 0; 2 * (ys[c] as number) <= h; c++) {
+      const other = toY[h - (ys[c] as number)] as number;
       add(false, c, other, (nx - 1) * ny + c, (nx - 1) * ny + other);
     }
     cuts.sort((a, b) => b.worth - a.worth);
@@ -201,15 +201,15 @@ export class GuillotinePricer implements Pricer {
     for (const { across, c, other } of cuts.slice(0, MOST_PLANS)) {
       const placed: Placed[] = [];
       this.#trace(grid, across ? c : nx - 1, across ? ny - 1 : c, 0, 0, placed);
-      if (across) this.#trace(grid, other, ny - 1, whole(xs, c), 0, placed);
-      else this.#trace(grid, nx - 1, other, 0, whole(ys, c), placed);
+      if (across) this.#trace(grid, other, ny - 1, xs[c] as number, 0, placed);
+      else this.#trace(grid, nx - 1, other, 0, ys[c] as number, placed);
       plans.push(placed);
     }
     return plans;
   }
 
   #trace(grid: Grid, x: number, y: number, left: number, low: number, placed: Placed[]): void {
-    const way = whole(this.#how, x * grid.ys.length + y);
+    const way = this.#how[x * grid.ys.length + y] as number;
     if (way === -1) return;
     if (way < -1) {
       const code = -2 - way;
@@ -222,18 +222,18 @@ export class GuillotinePricer implements Pricer {
       this.#trace(
         grid,
         x,
-        whole(grid.toY, whole(grid.ys, y) - whole(grid.ys, c)),
+        grid.toY[(grid.ys[y] as number) - (grid.ys[c] as number)] as number,
         left,
-        low + whole(grid.ys, c),
+        low + (grid.ys[c] as number),
         placed,
       );
     } else {
       this.#trace(grid, c, y, left, low, placed);
       this.#trace(
         grid,
-        whole(grid.toX, whole(grid.xs, x) - whole(grid.xs, c)),
+        grid.toX[(grid.xs[x] as number) - (grid.xs[c] as number)] as number,
         y,
-        left + whole(grid.xs, c),
+        left + (grid.xs[c] as number),
         low,
         placed,
       );
@@ -270,9 +270,9 @@ function rasterPoints(sizes: readonly number[], span: number): Int32Array {
     }
   }
   const below = new Int32Array(span + 1);
-  for (let x = 1; x <= span; x++) below[x] = reach[x] ? x : whole(below, x - 1);
+  for (let x = 1; x <= span; x++) below[x] = reach[x] ? x : (below[x - 1] as number);
   const points = new Set<number>();
-  for (let x = 0; x <= span; x++) if (reach[x]) points.add(whole(below, span - x));
+  for (let x = 0; x <= span; x++) if (reach[x]) points.add(below[span - x] as number);
   points.add(span);
   points.delete(0);
   return Int32Array.from(points).sort();
@@ -282,7 +282,7 @@ function floorIndex(points: Int32Array, span: number): Int32Array {
   const index = new Int32Array(span + 1).fill(-1);
   let cell = -1;
   for (let x = 0; x <= span; x++) {
-    while (cell + 1 < points.length && whole(points, cell + 1) <= x) cell++;
+    while (cell + 1 < points.length && (points[cell + 1] as number) <= x) cell++;
     index[x] = cell;
   }
   return index;
@@ -292,7 +292,7 @@ function ceilIndex(points: Int32Array, span: number): Int32Array {
   const index = new Int32Array(span + 1);
   let cell = 0;
   for (let x = 0; x <= span; x++) {
-    while (whole(points, cell) < x) cell++;
+    while ((points[cell] as number) < x) cell++;
     index[x] = cell;
   }
   return index;

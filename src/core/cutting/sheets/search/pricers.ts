@@ -1,4 +1,4 @@
-import { at, real } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import { dualFeasible } from "../../engine/dual-feasible.ts";
 import type { Pricer } from "../../engine/problem.ts";
 import type { SheetModel } from "../plan/model.ts";
@@ -49,14 +49,14 @@ function weightSystems(model: SheetModel): Weights[][] {
     const fs = dualFeasible(xs, Float64Array.from(xs).sort(), s.w);
     const gs = dualFeasible(ys, Float64Array.from(ys).sort(), s.h);
     let best = area;
-    let most = model.types.reduce((sum, t, i) => sum + t.need * real(area, i), 0);
+    let most = model.types.reduce((sum, t, i) => sum + t.need * (area[i] as number), 0);
     for (const f of fs) {
       for (const g of gs) {
         let sum = 0;
-        for (let i = 0; i < xs.length; i++) sum += at(model.types, i).need * real(f, i) * real(g, i);
+        for (let i = 0; i < xs.length; i++) sum += at(model.types, i).need * (f[i] as number) * (g[i] as number);
         if (sum > most + 1e-9) {
           most = sum;
-          best = Float64Array.from(xs, (_, i) => real(f, i) * real(g, i));
+          best = Float64Array.from(xs, (_, i) => (f[i] as number) * (g[i] as number));
         }
       }
     }

@@ -1,4 +1,4 @@
-import { at, listed } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Placed } from "../plan/layout.ts";
 import type { SheetModel } from "../plan/model.ts";
 
@@ -77,7 +77,7 @@ export class Stairs {
   }
 
   fits(set: PartSet, w: number, h: number): boolean {
-    for (let i = 0; i < set.w.length; i++) if (listed(set.w, i) <= w && listed(set.h, i) <= h) return true;
+    for (let i = 0; i < set.w.length; i++) if ((set.w[i] as number) <= w && (set.h[i] as number) <= h) return true;
     return false;
   }
 
@@ -107,7 +107,7 @@ export class Stairs {
     this.#nodes[start] = this.root;
     for (let mask = 1; mask < all - 1; mask++) {
       const high = 31 - Math.clz32(mask);
-      this.#nodes[start + mask] = this.child(at(this.#nodes, start + (mask & ~(1 << high))), listed(types, high));
+      this.#nodes[start + mask] = this.child(at(this.#nodes, start + (mask & ~(1 << high))), types[high] as number);
     }
     for (let mask = 1; mask < all - 1; mask += 2) {
       const a = at(this.#nodes, start + mask);
@@ -115,11 +115,11 @@ export class Stairs {
       this.work += 4 + a.w.length * b.w.length;
       for (let i = 0; i < a.w.length; i++) {
         for (let j = 0; j < b.w.length; j++) {
-          const w = listed(a.w, i) + listed(b.w, j);
-          const h = Math.max(listed(a.h, i), listed(b.h, j));
+          const w = (a.w[i] as number) + (b.w[j] as number);
+          const h = Math.max(a.h[i] as number, b.h[j] as number);
           if (this.#holds(w, h)) insert(set, w, h);
-          const h2 = listed(a.h, i) + listed(b.h, j);
-          const w2 = Math.max(listed(a.w, i), listed(b.w, j));
+          const h2 = (a.h[i] as number) + (b.h[j] as number);
+          const w2 = Math.max(a.w[i] as number, b.w[j] as number);
           if (this.#holds(w2, h2)) insert(set, w2, h2);
         }
       }
@@ -143,14 +143,14 @@ export class Stairs {
       const a = this.of(types.filter((_, i) => mask & (1 << i)));
       const b = this.of(types.filter((_, i) => !(mask & (1 << i))));
       for (let i = 0; i < a.w.length; i++) {
-        if (listed(a.w, i) > w || listed(a.h, i) > h) continue;
-        if (this.fits(b, w - listed(a.w, i), h)) {
-          this.lay(a, listed(a.w, i), h, x, y, placed);
-          return this.lay(b, w - listed(a.w, i), h, x + listed(a.w, i), y, placed);
+        if ((a.w[i] as number) > w || (a.h[i] as number) > h) continue;
+        if (this.fits(b, w - (a.w[i] as number), h)) {
+          this.lay(a, a.w[i] as number, h, x, y, placed);
+          return this.lay(b, w - (a.w[i] as number), h, x + (a.w[i] as number), y, placed);
         }
-        if (this.fits(b, w, h - listed(a.h, i))) {
-          this.lay(a, w, listed(a.h, i), x, y, placed);
-          return this.lay(b, w, h - listed(a.h, i), x, y + listed(a.h, i), placed);
+        if (this.fits(b, w, h - (a.h[i] as number))) {
+          this.lay(a, w, a.h[i] as number, x, y, placed);
+          return this.lay(b, w, h - (a.h[i] as number), x, y + (a.h[i] as number), placed);
         }
       }
     }
@@ -163,11 +163,11 @@ function insert(set: PartSet, w: number, h: number): void {
   const ws = set.w;
   const hs = set.h;
   let place = 0;
-  while (place < ws.length && listed(ws, place) < w) place++;
-  if (place > 0 && listed(hs, place - 1) <= h) return;
-  if (place < ws.length && ws[place] === w && listed(hs, place) <= h) return;
+  while (place < ws.length && (ws[place] as number) < w) place++;
+  if (place > 0 && (hs[place - 1] as number) <= h) return;
+  if (place < ws.length && ws[place] === w && (hs[place] as number) <= h) return;
   let end = place;
-  while (end < ws.length && listed(hs, end) >= h) end++;
+  while (end < ws.length && (hs[end] as number) >= h) end++;
   ws.splice(place, end - place, w);
   hs.splice(place, end - place, h);
 }

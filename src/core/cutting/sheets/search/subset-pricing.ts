@@ -1,4 +1,4 @@
-import { at, real } from "../../engine/at.ts";
+import { at } from "../../engine/at.ts";
 import type { Effort } from "../../engine/effort.ts";
 import type { Priced, PriceRequest, Pricer } from "../../engine/problem.ts";
 import type { Placed } from "../plan/layout.ts";
@@ -49,7 +49,7 @@ export class SubsetPricer implements Pricer {
     for (let t = 0; t < values.length; t++) {
       const p = at(this.#model.types, t);
       if (
-        real(values, t) > 0 &&
+        (values[t] as number) > 0 &&
         at(needs, t) > 0 &&
         ((p.w <= s.w && p.h <= s.h) || (p.turns && p.h <= s.w && p.w <= s.h))
       ) {
@@ -57,7 +57,7 @@ export class SubsetPricer implements Pricer {
       }
     }
     const rate = (t: number): number =>
-      real(main, t) > 0 ? real(values, t) / real(main, t) : Number.POSITIVE_INFINITY;
+      (main[t] as number) > 0 ? (values[t] as number) / (main[t] as number) : Number.POSITIVE_INFINITY;
     order.sort((a, b) => rate(b) - rate(a) || a - b);
     this.#best = threshold;
     this.#found = [];
@@ -100,13 +100,13 @@ export class SubsetPricer implements Pricer {
     let sum = 0;
     for (let i = from; i < items.length; i++) {
       const t = at(items, i);
-      const w = real(main, t);
+      const w = main[t] as number;
       if (w > left) {
-        sum += (real(values, t) * left) / w;
+        sum += ((values[t] as number) * left) / w;
         break;
       }
       left -= w;
-      sum += real(values, t);
+      sum += values[t] as number;
     }
     let first = 0;
     let second = 0;
@@ -114,12 +114,12 @@ export class SubsetPricer implements Pricer {
     const last = at(systems, systems.length - 1);
     for (let i = from; i < items.length; i++) {
       const t = at(items, i);
-      const v = real(values, t);
+      const v = values[t] as number;
       if (v > first) {
         second = first;
         first = v;
       } else if (v > second) second = v;
-      if (real(last, t) < least) least = real(last, t);
+      if ((last[t] as number) < least) least = last[t] as number;
     }
     const space = at(room, systems.length - 1) + 1e-9;
     if (2 * least > space) return Math.min(sum, first);
@@ -149,16 +149,16 @@ export class SubsetPricer implements Pricer {
       const before = stairs.work;
       const next = stairs.with(set, t);
       chosen.push(t);
-      const worth = value + real(values, t);
+      const worth = value + (values[t] as number);
       if (worth > this.#best) {
         this.#best = worth;
         this.#found.push([...chosen]);
       }
-      const nextRoom = systems.map((ws, k) => at(room, k) - real(ws, t));
+      const nextRoom = systems.map((ws, k) => at(room, k) - (ws[t] as number));
       const light: number[] = [];
       for (let j = i + 1; j < items.length; j++) {
         const u = at(items, j);
-        if (!systems.some((ws, k) => real(ws, u) > at(nextRoom, k) + 1e-9)) light.push(u);
+        if (!systems.some((ws, k) => (ws[u] as number) > at(nextRoom, k) + 1e-9)) light.push(u);
       }
       const rest: number[] = [];
       if (light.length > 0 && worth + this.#limit(light, 0, sheet, nextRoom) > this.#best * (1 + 1e-12)) {
