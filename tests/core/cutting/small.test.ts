@@ -60,7 +60,7 @@ describe("lengths", () => {
         const stocks = sizes.map(
           ({ cost, size }): LengthStock => ({ id: `${size}`, lengthIn: size, cost, quantity: null }),
         );
-        const o = options({ goal: "cost" });
+        const o = options({ goal: "cost", effort: 0.02 });
         const n = nestLengths(partsOf(lengths), stocks, o);
         expect(lengthFaults(n, partsOf(lengths), stocks, o)).toEqual([]);
         expect(n).toMatchObject({ cost: least(lengths, sizes), proven: true });
