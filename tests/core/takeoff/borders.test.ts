@@ -1,0 +1,79 @@
+import { describe, expect, test } from "vitest";
+import { Tape } from "../../../src/core/kit/tape.ts";
+import { boardsForPieces } from "../../../src/core/takeoff/boards.ts";
+import { type BoxSize, boxesFor } from "../../../src/core/takeoff/boxes.ts";
+import { flashingTape } from "../../../src/core/takeoff/flashing-tape.ts";
+import { furring } from "../../../src/core/takeoff/furring.ts";
+import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
+import { wholePacks } from "../../../src/core/takeoff/packs.ts";
+import { outlineFt, type Wall } from "../../../src/core/takeoff/wall/wall.ts";
+
+const level = (lengthFt: number, heightFt: number): Wall => ({
+  name: "w",
+  lengthFt,
+  heightFt,
+  riseFt: 0,
+  top: "gable",
+});
+
+describe("boxes", () => {
+  const box = (size: number, price?: number): BoxSize => ({ name: `${size}`, size, price });
+  const counts = (wanted: number, ...sizes: readonly BoxSize[]) => boxesFor(wanted, sizes).map((b) => b.boxes);
+
+  test("of two answers with as many pieces the one with fewer boxes, in any order of the sizes", () => {
+    expect(counts(100, box(100), box(50))).toEqual([1, 0]);
+    expect(counts(100, box(50), box(100))).toEqual([0, 1]);
+  });
+
+  test("prices that differ by the dust of decimals are alike: 0.70 and 0.10 are 0.80", () => {
+    expect(0.7 + 0.1).toBeLessThan(0.8);
+    expect(counts(8, box(8, 0.8), box(7, 0.7), box(1, 0.1))).toEqual([1, 0, 0]);
+  });
+});
+
+describe("lengths", () => {
+  test("what just fits a short rest starts no new length", () => {
+    expect(cutInTurn([9.5, 0.5], 10)).toBe(1);
+    expect(cutInTurn([9.5, 0.51], 10)).toBe(2);
+  });
+
+  test("the longest come first, in whatever order they are listed", () => {
+    // 6 and 4 make a length of 10, twice; as listed the two short ones would share one and leave the long ones alone.
+    expect(cutLongestFirst([4, 4, 6, 6], 10)).toBe(2);
+    expect(cutLongestFirst([6, 4, 4, 6], 10)).toBe(2);
+  });
+
+  test("the room for rounding grows with the number of packs", () => {
+    expect(wholePacks(1e6 * (1 + 1e-10), 1)).toBe(1e6);
+    expect(wholePacks(1e6 * (1 + 1e-8), 1)).toBe(1e6 + 1);
+    expect(wholePacks(1e-3, 1)).toBe(1);
+  });
+
+  test("no tape fits any roll", () => {
+    expect(flashingTape([], "all", 0.5, 0.1, 0).packs).toBe(0);
+  });
+
+  test("a rest under a foot takes its share of a strip; a wall's pieces add up in its working", () => {
+    // Two pieces of 4.5 ft from strips of 4 ft: a whole one each, and both rests of half a foot from a third.
+    const tape = new Tape();
+    const rules = { spacingFt: 4, stripFt: 4, extraPerEnd: 0, extraPerJamb: 0 };
+    expect(furring([{ wall: level(4, 4.5), openings: [] }], rules, 0, tape).packs).toBe(3);
+    expect(tape.steps.find((s) => s.symbol === "L_w")?.value).toBe(9);
+  });
+});
+
+test("boards: of pieces with as much area the longer one is cut first", () => {
+  // 8 x 1 off the board leaves 8 x 3; 4 x 2 off that leaves 4 x 3 whole for 2.6 x 3. The other way round 4 x 2 and 8 x 1 are left.
+  const pieces = [
+    { a: 4, b: 2 },
+    { a: 8, b: 1 },
+    { a: 2.6, b: 3 },
+  ];
+  expect(boardsForPieces(pieces, 8, 4)).toBe(1);
+  expect(boardsForPieces([...pieces].reverse(), 8, 4)).toBe(1);
+});
+
+test("a level wall has four corners, a gable five", () => {
+  expect(outlineFt(level(8, 4))).toHaveLength(4);
+  expect(outlineFt({ ...level(8, 4), riseFt: 2 })[3]).toEqual([4, 6]);
+});

@@ -1,0 +1,121 @@
+import { describe, expect, test } from "vitest";
+import { Tape } from "../../../src/core/kit/tape.ts";
+import { checkBuilding } from "../../../src/core/wind/building.ts";
+import { claddingCoefficients } from "../../../src/core/wind/cladding/cladding-coefficients.ts";
+import { claddingSchedule } from "../../../src/core/wind/cladding/cladding-schedule.ts";
+import { wallLineShear } from "../../../src/core/wind/frame/base-shear.ts";
+import { parallelRoofCp } from "../../../src/core/wind/frame/frame-coefficients.ts";
+import { directionalFrame } from "../../../src/core/wind/frame/frame-directional.ts";
+import type { WindZonesPicture } from "../../../src/core/wind/pictures.ts";
+import { roofHeight } from "../../../src/core/wind/roof-height.ts";
+
+const worked = (work: (tape: Tape) => unknown): Tape => {
+  const tape = new Tape();
+  work(tape);
+  return tape;
+};
+
+test("a mean roof height given is held against the one made, from half a foot on", () => {
+  const from = { eaveFt: 10, widthFt: 40, slopeDeg: 0, roof: "flat" } as const;
+  const said = (givenFt: number) => worked((tape) => roofHeight(givenFt, from, "7-16", tape)).cautions;
+  expect([said(10.5), said(9.5), said(10)]).toEqual([[], [], []]);
+  expect(said(10.51).join()).toMatch(/given is 10.5 ft; eave, slope and width make 10.0 ft/);
+  expect(said(9.49)).toHaveLength(1);
+});
+
+test("a hip roof may be square, and no longer across its ridge than along it", () => {
+  const square = { widthFt: 30, lengthFt: 30, eaveFt: 10, slopeDeg: 30, roof: "hip" } as const;
+  expect(() => checkBuilding(square)).not.toThrow();
+  expect(() => checkBuilding({ ...square, widthFt: 30.1 })).toThrow(/less than its width/);
+});
+
+test("the area factor of the -1.3: half way between 100 and 250 ft2, and level outside the table", () => {
+  const first = (areaFt2: number) => parallelRoofCp(1, areaFt2)[0]?.cp ?? 0;
+  expect(first(175)).toBeCloseTo(-1.3 * 0.95, 12);
+  expect(first(625)).toBeCloseTo(-1.3 * 0.85, 12);
+  expect([first(50), first(2000)]).toEqual([-1.3, expect.closeTo(-1.3 * 0.8, 12)]);
+});
+
+describe("what is known from memory", () => {
+  const at = (areaFt2: number, surface: "flat" | "flat overhang", edition: "7-10" | "7-16", slopeDeg: number) =>
+    worked((tape) =>
+      claddingCoefficients({ surface, zone: "2", areaFt2, slopeDeg, given: [], edition }, tape),
+    ).cautions.join(" ");
+
+  test("as a whole is said of every area, with no area from which it begins", () => {
+    for (const areaFt2 of [1, 10, 200]) {
+      for (const said of [at(areaFt2, "flat", "7-16", 2), at(areaFt2, "flat overhang", "7-10", 2)]) {
+        expect(said).toMatch(/are from memory, not from a print/);
+        expect(said).not.toMatch(/beyond/);
+      }
+    }
+  });
+});
+
+test("a schedule's picture has the pressures of the first area", () => {
+  const tape = worked((t) =>
+    claddingSchedule(
+      {
+        qPsf: 25,
+        kd: 0.85,
+        edition: "7-16",
+        roof: "flat",
+        slopeDeg: 0,
+        areasFt2: [20, 100],
+        widthFt: 60,
+        lengthFt: 90,
+        heightFt: 20,
+        enclosure: "enclosed",
+        level: "strength",
+        given: [],
+      },
+      t,
+    ),
+  );
+  expect((tape.pictures[0] as WindZonesPicture).areaFt2).toBe(20);
+});
+
+test("a wall line takes its share of the least load too; of two winds alike the first is named", () => {
+  const total = (wind: string, pressureLb: number) =>
+    ({ wind, pressureLb, leastLb: 6400, designLb: 6400, designPlf: 160, level: "strength" }) as const;
+  const line = { name: "east", wind: "across ridge", tributaryFt: 10 } as const;
+  const rows = wallLineShear(
+    [total("across ridge, from the low side", 10), total("across ridge, from the high side", 20)],
+    [line],
+  );
+  expect(rows[2]).toEqual({
+    wind: "east: across ridge, from the low side",
+    pressureLb: 2.5,
+    leastLb: 1600,
+    designLb: 1600,
+    designPlf: 160,
+    level: "strength",
+  });
+  expect(() => wallLineShear([total("across ridge", 10)], [{ ...line, tributaryFt: 40 }])).not.toThrow();
+});
+
+test("only a monoslope's rows say which side they are for", () => {
+  const assumed = (roof: "monoslope" | "gable") =>
+    worked((tape) =>
+      directionalFrame(
+        {
+          qPsf: 20,
+          kd: 0.85,
+          kzt: 1,
+          roofAreaFt2: undefined,
+          widthFt: 40,
+          lengthFt: 80,
+          eaveFt: 10,
+          slopeDeg: 20,
+          roof,
+          enclosure: "enclosed",
+          exposure: undefined,
+          level: "strength",
+          edition: "7-16",
+        },
+        tape,
+      ),
+    ).assumptions.join();
+  expect(assumed("monoslope")).toMatch(/wind on the low side/);
+  expect(assumed("gable")).not.toMatch(/low side/);
+});
