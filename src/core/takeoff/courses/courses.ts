@@ -1,6 +1,6 @@
 import { BadInput, OutOfRange, plain } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
-import { isBetween, wholeBelow } from "../wall/close.ts";
+import { exceeds, isBetween, wholeBelow } from "../wall/close.ts";
 import { headFt, rightFt } from "../wall/opening.ts";
 import { checkOpenings } from "../wall/wall.ts";
 import { coursesBound } from "./bound.ts";
@@ -93,7 +93,7 @@ function checkColumns({ wall, columnsFt }: CoursedWall): void {
   const sorted = [...columnsFt].sort((a, b) => a - b);
   const [first = 0, last = 0] = [sorted[0], sorted.at(-1)];
   const halfInch = 0.5 / 12;
-  if (Math.abs(first) <= halfInch && Math.abs(last - wall.lengthFt) <= halfInch) return;
+  if (!exceeds(Math.abs(first), halfInch) && !exceeds(Math.abs(last - wall.lengthFt), halfInch)) return;
   throw new BadInput(
     `The columns of ${wall.name} run from ${plain(first)} to ${plain(last)} ft`,
     `the wall runs from 0 to ${plain(wall.lengthFt)} ft, with a column at each end`,

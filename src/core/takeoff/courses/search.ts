@@ -44,7 +44,7 @@ export function searchJoints(
 ): Choice {
   const rater = new Rater(walls, parts, stock, rules);
   const starts = [0.5, 0.25, 0.75, 1].map((share) => rater.rate(startJoints(walls, parts, rules, share)));
-  let best = starts.reduce((a, b) => (b.cost < a.cost ? b : a));
+  let best = starts.reduce((a, b) => (isBetter(b, a) ? b : a));
   const rounds = Math.min(MOST_ROUNDS, Math.ceil(EFFORT / (best.plan.places.length + 4) ** 2));
   const random = new Random(SEED);
   let now = best;
@@ -58,12 +58,43 @@ export function searchJoints(
     const next = rater.rate(now.joints.map((j, i) => (i === at ? moved : j)));
     const heat = HEAT * (1 - n / rounds);
     if (next.cost < now.cost || random.unit() < Math.exp((now.cost - next.cost) / heat)) now = next;
-    if (now.cost < best.cost) {
+    if (isBetter(now, best)) {
       best = now;
       since = 0;
     }
   }
-  return best;
+  return withoutNeedless(walls, parts, rules, rater, best);
+}
+
+/** The order of the goals; the cost, which leads the search, mixes them and decides only where they are alike. */
+function isBetter(a: Choice, b: Choice): boolean {
+  const by =
+    a.clashes - b.clashes ||
+    a.narrow - b.narrow ||
+    a.plan.panels - b.plan.panels ||
+    a.count - b.count ||
+    a.cost - b.cost;
+  return by < 0;
+}
+
+/** Leaves out one joint after the other that the panels reach over, where that makes the choice better: a larger leftover is worth no joint. */
+function withoutNeedless(
+  walls: readonly CoursedWall[],
+  parts: readonly Stretch[],
+  rules: CourseRules,
+  rater: Rater,
+  found: Choice,
+): Choice {
+  const fewer = parts.flatMap((s, at) => {
+    const joints = found.joints[at] ?? [];
+    return joints.flatMap((x) => {
+      const left = joints.filter((other) => other !== x);
+      if (!fitsPanels(walls[s.wall] as CoursedWall, s, left, rules)) return [];
+      return [rater.rate(found.joints.map((j, i) => (i === at ? left : j)))];
+    });
+  });
+  const best = fewer.reduce((a, b) => (isBetter(b, a) ? b : a), found);
+  return best === found ? found : withoutNeedless(walls, parts, rules, rater, best);
 }
 
 function fewestPossible(walls: readonly CoursedWall[], parts: readonly Stretch[], rules: CourseRules): number {
