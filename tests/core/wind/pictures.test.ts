@@ -110,6 +110,11 @@ describe("the section of the main frame", () => {
     expect(framePicture(ROOF_45, rows).alt).toMatch(/from -50\.0 to 116\.0 psf/);
   });
 
+  test("a face whose pressures are all alike is drawn", () => {
+    const one = [row("across ridge", "leeward wall", -5, -5)];
+    expect(faces(ROOF_45, one)).toEqual([[["leeward wall", [40, 10], [40, 0]]], []]);
+  });
+
   test("the envelope's end walls lie on the ends; a low roof has all rows but the walls'", () => {
     const rows = [
       row("case B, along ridge", "windward end wall (5)", -2, 9),
