@@ -27,6 +27,15 @@ test("degree-days by monthly means never pass those of the hours, and miss 265 F
   expect(Math.max(...missing)).toBeLessThanOrEqual(265);
 });
 
+test.each(rows("enclosure-station-years.csv").map((r) => [r.wmo, r] as const))("the whole line of %s", (wmo, r) => {
+  const s = stations().find((x) => x.wmo === wmo);
+  const got = [s?.latDeg, s?.lonDeg, s?.elevationM, s?.hdd65F, s?.cdd65F, s?.cold996C, s?.cold99C, s?.hot1C];
+  const printed = [r.lat, r.lon, r.elevation, r.hdd, r.cdd, r.cold996, r.cold99, r.hot1];
+  expect([s?.state, s?.zone]).toEqual([r.state, r.zone]);
+  expect(got).toEqual(printed.map((v) => expect.closeTo(Number(v), 9)));
+  expect(s?.vaporPa).toEqual(MONTHS.map((m) => Number(r[m])));
+});
+
 describe("distances", () => {
   test.each(rows("enclosure-distances.csv").map((r) => [r.case, r] as const))("%s", (_name, r) => {
     const miles = milesBetween(

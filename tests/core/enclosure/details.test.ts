@@ -1,12 +1,24 @@
 import { describe, expect, test } from "vitest";
+import {
+  dewPointF,
+  relativeHumidityPct,
+  vaporPressureInHg,
+  vaporPressurePa,
+} from "../../../src/core/enclosure/air/humid-air.ts";
+import {
+  dewPointFromPressureC,
+  SATURATION_FORMULAS,
+  saturationPressurePa,
+} from "../../../src/core/enclosure/air/saturation.ts";
 import { R_IP_IN_RSI } from "../../../src/core/enclosure/air/si.ts";
 import { designClimate, rowsClimate } from "../../../src/core/enclosure/climate/climate.ts";
 import { zoneColumn } from "../../../src/core/enclosure/climate/zone.ts";
-import { isoFilm, moldFilm, outdoorFilm, stillAirFilm } from "../../../src/core/enclosure/layers/films.ts";
+import { givenFilm, isoFilm, moldFilm, outdoorFilm, stillAirFilm } from "../../../src/core/enclosure/layers/films.ts";
 import { framedWall } from "../../../src/core/enclosure/layers/framed.ts";
 import { varies } from "../../../src/core/enclosure/layers/layer-vapor.ts";
+import { materialFacts } from "../../../src/core/enclosure/layers/material-list.ts";
 import { rSchedule, stackR } from "../../../src/core/enclosure/layers/r-value.ts";
-import { rLimits } from "../../../src/core/enclosure/layers/u-factor.ts";
+import { type HeatPath, rLimits, type UMethod, uFactor } from "../../../src/core/enclosure/layers/u-factor.ts";
 import { airAgainstCode, naturalCfm } from "../../../src/core/enclosure/loss/air-leakage.ts";
 import { ach50Of } from "../../../src/core/enclosure/loss/air-tightness.ts";
 import { airDensityRatio, lossPerDegree } from "../../../src/core/enclosure/loss/heat-loss.ts";
@@ -15,6 +27,7 @@ import { specificHeat } from "../../../src/core/enclosure/tables/heat-capacity.t
 import { Tape } from "../../../src/core/kit/tape.ts";
 import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
 import { readLayer } from "../../../src/functions/enclosure/read/layer.ts";
+import { findMaterial } from "../../../src/functions/enclosure/read/material.ts";
 import { cautions, working } from "./called.ts";
 import { assemble, insideFilm, layerOf, ofR, outsideFilm } from "./from-text.ts";
 
@@ -29,6 +42,11 @@ describe("films", () => {
     expect(isoFilm("down").stillAirRIp * RSI_IN_R_IP).toBeCloseTo(0.17, 8);
     expect(moldFilm().rIp * RSI_IN_R_IP).toBeCloseTo(0.25, 8);
     expect(moldFilm().stillAirRIp * RSI_IN_R_IP).toBeCloseTo(0.13, 8);
+  });
+
+  test("given by hand are those of a wall, or of the film at the other side", () => {
+    expect(givenFilm("inside", 1)).toMatchObject({ rIp: 1, flow: "horizontal", stillAirRIp: 0.68 });
+    expect(givenFilm("outside", 1, stillAirFilm("down", 0.9))).toMatchObject({ flow: "down", stillAirRIp: 0.92 });
   });
 
   test("outdoors go by wind, and behind a cavity by the still air of the same direction", () => {
@@ -52,6 +70,66 @@ describe("layers", () => {
     // Thin, it conducts: 0.025 / 0.005; thick, heat downward: 0.12 x 0.1^-0.44 = 0.33051.
     expect(rsi("air space", "wall", 5)).toBeCloseTo(1 / (5 + 0.8181818 * 5.1), 6);
     expect(rsi("air space", "floor", 100)).toBeCloseTo(1 / (0.330507 + 0.8181818 * 5.1), 6);
+  });
+
+  test("the caution of a built-in figure is said, and only of one that has it", () => {
+    expect(cautions("R_LAYER", "panel", 1.5)).toMatch(/good to about 20 %/);
+    const tape = new Tape();
+    layerOf({ row: 1, material: "drywall", thicknessIn: 0.5 }, tape);
+    expect(tape.cautions).toEqual([]);
+    expect(cautions("R_LAYER", "panel", 1.5, 2)).not.toMatch(/good to about 20 %/);
+  });
+
+  test("an own R is held against the built-in one from twice and from half of it on, and against no R never", () => {
+    // 1 in of XPS has 0.0254 / 0.029 x 5.678 = 4.973.
+    const asked = (r: number) => /by its own figure/.test(cautions("R_LAYER", "xps", 1, r));
+    expect([2.48, 2.49, 9.94, 9.95].map(asked)).toEqual([true, false, false, true]);
+    expect(cautions("R_LAYER", "wrb", 0.02, 0.5)).not.toMatch(/by its own figure/);
+    expect(cautions("R_LAYER", "wrb", 0.02, 1)).not.toMatch(/by its own figure/);
+  });
+
+  test("openings to 500 mm2/m change nothing, to 1500 they weigh, from 1500 on the outside drops out", () => {
+    const at = (mm2: number) =>
+      assemble(
+        [...ofR([10]), { row: 2, material: "air space", thicknessIn: 1, role: `ventilated cavity ${mm2} mm2/m` }],
+        "wall",
+        "winter",
+      );
+    expect([at(500).ventilated, at(500).dropped]).toEqual([undefined, []]);
+    expect(at(510).ventilated?.share).toBeCloseTo(0.01, 12);
+    expect(at(1499).ventilated?.share).toBeCloseTo(0.999, 12);
+    expect(at(1500)).toMatchObject({ ventilated: undefined, outside: { rIp: 0.68 } });
+    expect(at(1500).dropped).toHaveLength(1);
+  });
+
+  test("MATERIALS gives R an inch, perm-inch and density where a material has them, and says what goes by no thickness", () => {
+    const facts = (name: string) => {
+      const m = findMaterial(name);
+      if (m === undefined) throw new Error(name);
+      return materialFacts(m);
+    };
+    // k 0.16 W/(m K) / 0.1442279; mu 6: 2e-10 / (6 x 0.0254) / 5.7213e-11 perm; 640 / 16.01846 pcf.
+    expect(facts("gypsum board")).toMatchObject({
+      kBtuIn: expect.closeTo(1.10936, 4),
+      rPerIn: expect.closeTo(0.90142, 4),
+      permIn: expect.closeTo(22.938, 2),
+      mu: expect.closeTo(6, 9),
+      densityPcf: expect.closeTo(39.954, 2),
+      thickness: "by thickness",
+    });
+    expect(facts("carpet")).toMatchObject({
+      mu: undefined,
+      permIn: undefined,
+      densityPcf: undefined,
+      kBtuIn: undefined,
+    });
+    expect(facts("carpet").thickness).toBe("R 2.38 whatever the thickness");
+    expect(facts("air space").thickness).toMatch(
+      /^by thickness and direction of heat; .* perm whatever the thickness$/,
+    );
+    expect(facts("kraft facing").thickness).toBe("sheet, no R; 0.297 perm whatever the thickness");
+    expect(facts("foil-faced polyiso").thickness).toBe("0.0507 perm whatever the thickness");
+    expect(facts("CLT").kBtuIn).toBeCloseTo((0.42 * (0.1941 + 0.004064 * 12) + 0.01864) / 0.1442279, 5);
   });
 
   test("an air space beyond its table with an own R is asked nothing", () => {
@@ -119,6 +197,57 @@ describe("framed walls", () => {
     expect(framed("spf").paths).toHaveLength(2);
   });
 
+  test("framing rows and share come together, row beside row or one for the only layer of its thickness", () => {
+    const film2 = outsideFilm("winter", film);
+    const layer = (row: number, material: string, thicknessIn: number) => readLayer({ row, material, thicknessIn });
+    const wall = [layer(1, "drywall", 0.5), layer(2, "fiberglass batt", 5.5), layer(3, "osb", 0.5)];
+    const stud = layer(1, "spf", 5.5);
+    expect(() => framedWall(wall, [stud], 0, film, film2)).toThrow(/without a framing share/);
+    expect(() => framedWall(wall, [], 0.1, film, film2)).toThrow(/without framing rows/);
+    expect(framedWall(wall, [], 0, film, film2).paths).toEqual([
+      { name: "all", share: 1, rIp: [0.68, expect.anything(), expect.anything(), expect.anything(), 0.17] },
+    ]);
+    const one = framedWall(wall, [stud], 0.2, film, film2).paths;
+    expect(one).toEqual(framedWall(wall, ["same", stud, "same"], 0.2, film, film2).paths);
+    expect(one[1]?.rIp[2]).toBeCloseTo((5.5 * 0.0254 * 5.678263) / 0.13, 5);
+    expect(one[1]?.rIp[1]).toBe(one[0]?.rIp[1]);
+    expect(() => framedWall(wall, [layer(1, "spf", 3.5)], 0.2, film, film2)).toThrow(/3.5 in fits 0 layers/);
+    expect(() => framedWall(wall, [layer(1, "spf", 0.5)], 0.2, film, film2)).toThrow(/0.5 in fits 2 layers/);
+    expect(() => framedWall(wall, ["same"], 0.2, film, film2)).toThrow(/fits 0 layers/);
+    expect(() => framedWall(wall, [stud, stud], 0.2, film, film2)).toThrow(/has 2 rows and the layers have 3/);
+  });
+
+  test("U is 1 over R and what fixings add, and both limits are written where there are two parts", () => {
+    const two = [
+      { name: "clear", share: 0.75, rIp: [1, 13] },
+      { name: "framing", share: 0.25, rIp: [1, 4] },
+    ];
+    const upper = 1 / (0.75 / 14 + 0.25 / 5);
+    const lower = 1 + 1 / (0.75 / 13 + 0.25 / 4);
+    const steps = (method: UMethod, paths: readonly HeatPath[]) => {
+      const tape = new Tape();
+      const u = uFactor(paths, method, () => 0.01, tape);
+      return { u, symbols: tape.steps.map((s) => s.symbol), values: tape.steps.map((s) => s.value) };
+    };
+    expect(steps("parallel", two)).toMatchObject({
+      u: expect.closeTo(1 / upper + 0.01, 12),
+      symbols: ["R clear", "R framing", "R_upper", "U"],
+      values: [14, 5, expect.closeTo(upper, 12), expect.closeTo(1 / upper + 0.01, 12)],
+    });
+    expect(steps("isothermal", two)).toMatchObject({
+      u: expect.closeTo(1 / lower + 0.01, 12),
+      symbols: ["R clear", "R framing", "R_lower", "U"],
+    });
+    const mean = (upper + lower) / 2;
+    expect(steps("combined", two)).toMatchObject({
+      u: expect.closeTo(1 / mean + 0.01, 12),
+      symbols: ["R clear", "R framing", "R_upper", "R_lower", "R_T", "e", "U"],
+    });
+    expect(steps("combined", two).values.at(-2)).toBeCloseTo((upper - lower) / (2 * mean), 12);
+    expect(steps("combined", [{ name: "all", share: 1, rIp: [1, 13] }]).symbols).toEqual(["R all", "U"]);
+    expect(rLimits(two).error).toBeCloseTo((upper - lower) / (upper + lower), 12);
+  });
+
   test("shares make one whole, each above 0, and the parts have as many layers", () => {
     const part = (share: number, ...rIp: number[]) => ({ name: "x", share, rIp });
     expect(() => rLimits([part(0.5, 1), part(0.6, 1)])).toThrow(/add up to 1.1/);
@@ -156,6 +285,35 @@ describe("climate", () => {
       ["7", 0],
       ["3", 0],
     ]);
+  });
+});
+
+describe("dew points", () => {
+  test("below freezing the answer says what it is over, above it nothing", () => {
+    const said = (dewC: number, formula: "ASHRAE" | "water") => {
+      const tape = new Tape();
+      const f = dewPointF(20, saturationPressurePa(dewC, formula) / saturationPressurePa(20, formula), formula, tape);
+      expect(f).toBeCloseTo(dewC * 1.8 + 32, 5);
+      return tape.assumptions.join();
+    };
+    expect(said(-0.5, "ASHRAE")).toMatch(/frost point, over ice/);
+    expect(said(-0.5, "water")).toMatch(/over liquid water/);
+    expect([said(0.5, "ASHRAE"), said(0.5, "water"), said(9, "ASHRAE")]).toEqual(["", "", ""]);
+  });
+
+  test("outside the curve there is none", () => {
+    for (const formula of SATURATION_FORMULAS) {
+      for (const pa of [0, 1e-9, 1e8, Number.NaN]) {
+        expect(() => dewPointFromPressureC(pa, formula)).toThrow(/dew points are computed from/);
+      }
+    }
+  });
+
+  test("humidity from a dew point, up to the air's own temperature", () => {
+    expect(relativeHumidityPct(20, 20, "ASHRAE")).toBe(100);
+    expect(relativeHumidityPct(20, 9.27, "ASHRAE")).toBeCloseTo(50, 1);
+    expect(() => relativeHumidityPct(20, 20.01, "ASHRAE")).toThrow(/above the air temperature/);
+    expect(vaporPressureInHg(20, 0.5, "ASHRAE") * 3386.389).toBeCloseTo(vaporPressurePa(20, 0.5, "ASHRAE"), 9);
   });
 });
 

@@ -4,7 +4,7 @@ import { SATURATION_FORMULAS, saturationPressurePa } from "../../../src/core/enc
 import { pointOf } from "../../../src/core/enclosure/climate/nearest.ts";
 import { airLayerRM2KW } from "../../../src/core/enclosure/layers/air-layer.ts";
 import { givenFilm } from "../../../src/core/enclosure/layers/films.ts";
-import { type Fixing, fixingsU } from "../../../src/core/enclosure/layers/fixings.ts";
+import { FIXING_W_MK, type Fixing, fixingsU } from "../../../src/core/enclosure/layers/fixings.ts";
 import { rLimits, uFactor } from "../../../src/core/enclosure/layers/u-factor.ts";
 import { woodConductivityWmK } from "../../../src/core/enclosure/layers/wood.ts";
 import { airLeakageCfm } from "../../../src/core/enclosure/loss/air-leakage.ts";
@@ -13,6 +13,7 @@ import { groundLoss } from "../../../src/core/enclosure/loss/ground.ts";
 import { airDensityRatio } from "../../../src/core/enclosure/loss/heat-loss.ts";
 import { thermalBridges } from "../../../src/core/enclosure/loss/thermal-bridges.ts";
 import { retarderClass } from "../../../src/core/enclosure/moisture/retarder.ts";
+import { Tape } from "../../../src/core/kit/tape.ts";
 import { assemble, layerOf, ofR } from "./from-text.ts";
 
 const wall = assemble(ofR([4, 2]), "wall", "winter");
@@ -101,6 +102,36 @@ describe("a fixing", () => {
   test("crosses a layer that is there and has a thickness", () => {
     expect(() => screw({ layerRow: 2 })).toThrow(/no counted layer has that row/);
     expect(() => fixingsU(wall, [SCREW], 20)).toThrow(/that layer has no thickness/);
+  });
+
+  test("of a thin layer counts, says that the formula has no example, and that a small share may be left out", () => {
+    const thin = assemble([{ row: 1, material: "mineral wool board", thicknessIn: 0.5 }], "none", "none");
+    const rIp = (0.0127 / 0.036) * 5.678263;
+    const added = (perFt2: number) => {
+      const tape = new Tape();
+      const u = fixingsU(thin, [{ ...SCREW, perFt2 }], rIp, tape);
+      expect(tape.steps.map((s) => s.value)).toEqual([u]);
+      return { u, cautioned: tape.cautions.length, assumed: tape.assumptions.length };
+    };
+    // 0.8 x 50 x pi/4 (6.35 mm)^2 x 10.76391 / 0.0127 = 1.07367 W/(m2 K) for one each ft2, R1 the whole R.
+    expect(added(1)).toEqual({ u: expect.closeTo(1.07367 / 5.678263, 4), cautioned: 1, assumed: 1 });
+    // 3 % of 1/R is 0.0150: 0.0793 of them each ft2.
+    expect([added(0.0792).assumed, added(0.0795).assumed]).toEqual([2, 1]);
+    const none = new Tape();
+    expect(fixingsU(thin, [], rIp, none)).toBe(0);
+    expect([none.cautions, none.assumptions]).toEqual([[], []]);
+  });
+
+  test("conducts as its metal does", () => {
+    // ISO 10456:2007 Table 3 and common practice, from memory.
+    expect(FIXING_W_MK).toEqual({
+      steel: 50,
+      stainless: 17,
+      aluminum: 160,
+      fiberglass: 0.3,
+      plastic: 0.25,
+      wood: 0.15,
+    });
   });
 
   test("is longer than nothing and no longer than the layer is thick", () => {

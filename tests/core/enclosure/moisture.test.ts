@@ -3,6 +3,7 @@ import { saturationPressurePa } from "../../../src/core/enclosure/air/saturation
 import { type ClimateRow, rowsClimate } from "../../../src/core/enclosure/climate/climate.ts";
 import { byDistance } from "../../../src/core/enclosure/climate/nearest.ts";
 import { stations } from "../../../src/core/enclosure/climate/stations.ts";
+import { sdAtM } from "../../../src/core/enclosure/layers/layer-vapor.ts";
 import { dewLayer, dewProfile, temperaturesC } from "../../../src/core/enclosure/moisture/dew-profile.ts";
 import { dewWood } from "../../../src/core/enclosure/moisture/dew-wood.ts";
 import { exteriorShareOf, leastExteriorShare } from "../../../src/core/enclosure/moisture/exterior-share.ts";
@@ -11,8 +12,10 @@ import { wallSection } from "../../../src/core/enclosure/moisture/pictures.ts";
 import { steadyProfile } from "../../../src/core/enclosure/moisture/profile.ts";
 import { type RetarderWall, retarderRule } from "../../../src/core/enclosure/moisture/retarder.ts";
 import { hasVentilatedCavity, sunDriven } from "../../../src/core/enclosure/moisture/sun-driven.ts";
-import { leastFactor, planeFactor } from "../../../src/core/enclosure/moisture/surface-factor.ts";
+import { leastFactor, planeFactor, surfaceFactor } from "../../../src/core/enclosure/moisture/surface-factor.ts";
+import { tautString } from "../../../src/core/enclosure/moisture/taut-string.ts";
 import { leastShareAboveDeck } from "../../../src/core/enclosure/moisture/unvented-roof.ts";
+import { nodeTemperaturesC, vaporPath } from "../../../src/core/enclosure/moisture/vapor-path.ts";
 import { wettingYear } from "../../../src/core/enclosure/moisture/wetting-year.ts";
 import type { RetarderEdition } from "../../../src/core/enclosure/tables/retarders.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
@@ -389,7 +392,132 @@ describe("DEW_WOOD of a wall", () => {
   });
 });
 
+describe("mold at a face of wood", () => {
+  const board = assemble([{ row: 1, material: "plywood", thicknessIn: 0.5 }], "none", "none");
+  const verdict = (insideC: number, insideRh: number, outsideC = insideC, outsideRh = insideRh) => {
+    const pa = (tempC: number, rh: number) => rh * saturationPressurePa(tempC, "ISO 13788");
+    const month = {
+      name: "x",
+      seconds: 1,
+      insideC,
+      insidePa: pa(insideC, insideRh),
+      outsideC,
+      outsidePa: pa(outsideC, outsideRh),
+    };
+    return dewWood(board, Array(12).fill(month), "zero")[0]?.verdict;
+  };
+
+  test("from over 80 % on, at 5 to 40 C, at either face", () => {
+    const molds = "above 80 % at a face: mold is possible";
+    expect([verdict(4.9, 0.83), verdict(5.1, 0.83), verdict(39.9, 0.83), verdict(40.5, 0.83)]).toEqual([
+      "dry enough",
+      molds,
+      molds,
+      "dry enough",
+    ]);
+    expect([verdict(20, 0.799), verdict(20, 0.801)]).toEqual(["dry enough", molds]);
+    expect([verdict(20, 0.82, 22, 0.5), verdict(22, 0.5, 20, 0.82)]).toEqual([molds, molds]);
+  });
+
+  test("20 % of moisture or more is decay, and the driest and wettest air of the equation stand for what lies beyond", () => {
+    expect(verdict(20, 0.99)).toBe("20 % or more: decay is possible");
+    const moisture = (tempC: number, rh: number) => {
+      const pa = rh * saturationPressurePa(tempC, "ISO 13788");
+      const month = { name: "x", seconds: 1, insideC: tempC, insidePa: pa, outsideC: tempC, outsidePa: pa };
+      return dewWood(board, Array(12).fill(month), "zero")[0]?.moisturePct;
+    };
+    expect(moisture(20, 0.01)).toBeCloseTo(equilibriumMoisturePct(68, 5), 9);
+    expect(moisture(20, 0.99)).toBeCloseTo(equilibriumMoisturePct(68, 95), 9);
+    expect(moisture(-15, 0.6)).toBeCloseTo(equilibriumMoisturePct(30, 60), 9);
+  });
+});
+
+describe("a string pulled taut", () => {
+  test("layers without resistance share one pressure, and the coldest of their faces names the plane", () => {
+    // Two faces at x 1: the limit is 900, not 1200. In 2000 - 900 over 1, out 900 - 400 over 1.
+    const pull = (limits: readonly number[], pinned: readonly number[] = []) =>
+      tautString({ x: [0, 1, 1, 2], saturationPa: [3000, ...limits, 500] }, 2000, 400, new Set(pinned));
+    const rate = 2e-10 * (1100 - 500);
+    for (const limits of [
+      [1200, 900],
+      [900, 1200],
+    ]) {
+      const { planes, pressurePa, netKgM2s } = pull(limits);
+      expect(planes).toEqual([{ node: limits[0] === 900 ? 1 : 2, kgM2s: expect.closeTo(rate, 18) }]);
+      expect(pressurePa).toEqual([2000, 900, 900, 400]);
+      expect(netKgM2s).toBeCloseTo(rate, 18);
+    }
+    // 1200 is just the straight line: nothing gathers there, and none of it is left of the limit.
+    expect(pull([1300, 1400])).toMatchObject({ planes: [], pressurePa: [2000, 1200, 1200, 400] });
+    // Water that stands there keeps the air at 1300 and dries to both sides.
+    const dry = pull([1300, 1400], [1]);
+    expect(dry.planes).toEqual([{ node: 1, kgM2s: expect.closeTo(2e-10 * (700 - 900), 18) }]);
+    expect(dry.netKgM2s).toBeCloseTo(2e-10 * (700 - 900), 18);
+  });
+
+  test("pressures at the surfaces are held to saturation", () => {
+    const { pressurePa } = tautString({ x: [0, 1, 2], saturationPa: [1500, 3000, 300] }, 2000, 400, new Set());
+    expect(pressurePa).toEqual([1500, 900, 300]);
+  });
+
+  test("nothing to pull where no layer resists vapor", () => {
+    const wall = { layers: [{ row: 1, name: "a", rM2KW: 1, sd: [[0.5, 0]] as const }], rsiM2KW: 0.1, rseM2KW: 0.1 };
+    expect(() => vaporPath(wall, [10, 0], [0.5], "ISO 13788")).toThrow(/No layer resists vapor/);
+    expect(() => nodeTemperaturesC({ layers: [], rsiM2KW: 0, rseM2KW: 0 }, 20, 0)).toThrow(/total R is 0/);
+  });
+
+  test("a layer's resistance in the working is that at its own humidity", () => {
+    const tape = new Tape();
+    const wall = assemble(
+      [own(1, 1, 2), { row: 2, material: "osb", thicknessIn: 0.5 }, own(3, 4, 3)],
+      "wall",
+      "winter",
+    );
+    const profile = steadyProfile(wall, { ...winter, insideRh: 0.3 }, tape);
+    const sd = (row: number) => tape.steps.find((s) => s.symbol === `sd_${row}`)?.value;
+    expect([sd(1), sd(3)]).toEqual([expect.closeTo(2, 9), expect.closeTo(3, 9)]);
+    expect(sd(2)).toBeCloseTo(sdAtM(wall.layers[1]?.sd ?? [], profile.layerRh[1] ?? 0), 4);
+    expect(tape.steps.find((s) => s.symbol === "p_i")?.value).toBeCloseTo(
+      0.3 * saturationPressurePa(20, "ISO 13788"),
+      9,
+    );
+    expect(profile.faces.map((f) => f.initialPa)[0]).toBe(tape.steps.find((s) => s.symbol === "p_i")?.value);
+  });
+});
+
 describe("surfaces and decks", () => {
+  test("a year that asks for nothing has no month and no temperature, one that asks says both", () => {
+    const wall = assemble([own(1, 3, 1)], "wall", "winter");
+    const month = (name: string, insidePa: number, outsideC: number) => ({
+      name,
+      seconds: 1,
+      insideC: 20,
+      insidePa,
+      outsideC,
+      outsidePa: 300,
+    });
+    expect(surfaceFactor(wall, [month("Jan", 300, 10)], 0.8)).toMatchObject({
+      month: "",
+      leastF: undefined,
+      leastFactor: 0,
+      verdict: "no mold expected on the plane part",
+    });
+    const pa12 = 0.8 * saturationPressurePa(12, "ISO 13788");
+    const tape = new Tape();
+    const asked = surfaceFactor(wall, [month("Jan", pa12, -4), month("Feb", pa12, 4)], 0.8, tape);
+    expect(asked).toEqual({
+      factor: expect.closeTo(3.17 / 3.85, 12),
+      leastFactor: expect.closeTo(16 / 24, 9),
+      month: "Jan",
+      leastF: expect.closeTo(53.6, 6),
+      verdict: "no mold expected on the plane part",
+    });
+    expect(tape.steps.map((s) => s.value)).toEqual(
+      [0.68, 3.85, 3.17 / 3.85, 16 / 24, 8 / 16].map((v) => expect.closeTo(v, 9)),
+    );
+    expect(() => planeFactor(assemble([], "none", "none"))).toThrow(/total R is 0/);
+  });
+
   test("the factor of a plane part is what lies outboard of the inside film", () => {
     expect(planeFactor(assemble([own(1, 3, 1)], "wall", "winter"))).toBeCloseTo(3.17 / 3.85, 12);
   });
