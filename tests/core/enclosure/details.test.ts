@@ -21,7 +21,10 @@ import { rSchedule, stackR } from "../../../src/core/enclosure/layers/r-value.ts
 import { type HeatPath, rLimits, type UMethod, uFactor } from "../../../src/core/enclosure/layers/u-factor.ts";
 import { airAgainstCode, naturalCfm } from "../../../src/core/enclosure/loss/air-leakage.ts";
 import { ach50Of } from "../../../src/core/enclosure/loss/air-tightness.ts";
+import { codeKeeps, codeValue } from "../../../src/core/enclosure/loss/energy-code.ts";
 import { airDensityRatio, lossPerDegree } from "../../../src/core/enclosure/loss/heat-loss.ts";
+import { uaAgainstCode } from "../../../src/core/enclosure/loss/ua-code.ts";
+import type { CodeEdition, CodeKind } from "../../../src/core/enclosure/tables/energy-code.ts";
 import { HEAT_FLOWS } from "../../../src/core/enclosure/tables/films.ts";
 import { specificHeat } from "../../../src/core/enclosure/tables/heat-capacity.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
@@ -78,6 +81,24 @@ describe("layers", () => {
     layerOf({ row: 1, material: "drywall", thicknessIn: 0.5 }, tape);
     expect(tape.cautions).toEqual([]);
     expect(cautions("R_LAYER", "panel", 1.5, 2)).not.toMatch(/good to about 20 %/);
+  });
+
+  test("a built-in material with an own vapor figure and no thickness is a sheet, without one it lacks its thickness", () => {
+    const sheet = layerOf({ row: 1, material: "plywood", thicknessIn: undefined, vapor: "1 perm" });
+    expect([sheet.rIp, sheet.thicknessIn]).toEqual([0, 0]);
+    expect(layerOf({ row: 1, material: "osb", thicknessIn: 0.5, vapor: "1 perm" }).rIp).toBeCloseTo(0.6814, 3);
+    for (const thicknessIn of [undefined, 0])
+      expect(() => layerOf({ row: 1, material: "plywood", thicknessIn })).toThrow(/has no thickness/);
+    expect(layerOf({ row: 1, material: "shingles", thicknessIn: undefined, vapor: "1 perm" }).rIp).toBeCloseTo(
+      0.4429,
+      3,
+    );
+  });
+
+  test("the caution of a built-in vapor figure goes with that figure only", () => {
+    const caution = (vapor?: string) => layerOf({ row: 1, material: "osb", thicknessIn: 0.5, vapor }).vaporCaution;
+    expect(caution()).toMatch(/one sample/);
+    expect(caution("1 perm")).toBeUndefined();
   });
 
   test("an own R is held against the built-in one from twice and from half of it on, and against no R never", () => {
@@ -217,6 +238,20 @@ describe("framed walls", () => {
     expect(() => framedWall(wall, [stud, stud], 0.2, film, film2)).toThrow(/has 2 rows and the layers have 3/);
   });
 
+  test("framing beside a ventilated cavity is ventilated too, unless it says what it does", () => {
+    const rows = [
+      { row: 1, material: "panel", thicknessIn: 1.5 },
+      { row: 2, material: "air space", thicknessIn: 0.75, role: "ventilated cavity" },
+      { row: 3, material: "cedar siding", thicknessIn: 0.75 },
+    ].map((row) => readLayer(row));
+    const strip = readLayer({ row: 2, material: "furring strip", thicknessIn: 0.75 });
+    const both = framedWall(rows, ["same", strip, "same"], 0.1, film, outsideFilm("winter", film)).paths;
+    expect(both.map((p) => p.rIp.length)).toEqual([3, 3]);
+    const barrier = readLayer({ row: 2, material: "furring strip", thicknessIn: 0.75, role: "air barrier" });
+    const closed = framedWall(rows, ["same", barrier, "same"], 0.1, film, outsideFilm("winter", film)).paths;
+    expect(closed.map((p) => p.rIp.length)).toEqual([3, 5]);
+  });
+
   test("U is 1 over R and what fixings add, and both limits are written where there are two parts", () => {
     const two = [
       { name: "clear", share: 0.75, rIp: [1, 13] },
@@ -314,6 +349,49 @@ describe("dew points", () => {
     expect(relativeHumidityPct(20, 9.27, "ASHRAE")).toBeCloseTo(50, 1);
     expect(() => relativeHumidityPct(20, 20.01, "ASHRAE")).toThrow(/above the air temperature/);
     expect(vaporPressureInHg(20, 0.5, "ASHRAE") * 3386.389).toBeCloseTo(vaporPressurePa(20, 0.5, "ASHRAE"), 9);
+  });
+});
+
+describe("the energy code", () => {
+  test("cells have the unit of their part", () => {
+    const unit = (part: string, zone: string, edition: CodeEdition, kind: CodeKind = "U") => {
+      const tape = new Tape();
+      codeValue(kind, readZone(zone), part, edition, tape);
+      return tape.steps.at(-1)?.unit;
+    };
+    expect(unit("wood wall", "5A", "2018")).toBe("Btu/(h ft2 F)");
+    expect(unit("SHGC", "4A", "2018")).toBe("");
+    expect(unit("slab edge", "4C", "Washington 2021")).toBe("Btu/(h ft F)");
+    expect(unit("ceiling", "5A", "2018", "R")).toBe("h ft2 F/Btu");
+    expect(unit("air leakage", "5A", "2018", "ACH50")).toBe("1/h");
+  });
+
+  test("a part that an edition does not keep names the editions that do", () => {
+    expect(() => codeValue("R", readZone("5A"), "heated slab", "2018")).toThrow(
+      /Use one of these editions: New York 2025\.$/,
+    );
+    expect(() => codeValue("R", readZone("5A"), "ceiling", "Washington 2021")).toThrow(
+      /no R table of that edition is kept\. Use one of these editions: 2012, 2015, 2018, 2021, New York 2025, Idaho 2018\.$/,
+    );
+    expect(codeKeeps("U", "SHGC", "2018")).toBe(true);
+    expect([codeKeeps("U", "SHGC", "Washington 2021"), codeKeeps("R", "SHGC", "2018")]).toEqual([false, false]);
+  });
+
+  test("the trade-off says by how much: a wall of 0.05 and of 0.07 where the code has 0.060", () => {
+    const total = (...us: number[]) =>
+      uaAgainstCode(
+        us.map((u) => ({ name: "w", areaFt2: 1000, u, codePart: "wood wall", shgc: undefined })),
+        readZone("5A"),
+        "2018",
+      ).at(-1);
+    expect(total(0.05)?.verdict).toBe("met, 17 % under the code");
+    expect(total(0.07)?.verdict).toBe("not met, 17 % over the code");
+    expect(total(0.06)?.verdict).toBe("met, 0 % under the code");
+    expect(total(0.05, 0.07)).toMatchObject({
+      areaFt2: 2000,
+      u: expect.closeTo(0.06, 12),
+      codeU: expect.closeTo(0.06, 12),
+    });
   });
 });
 

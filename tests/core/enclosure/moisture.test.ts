@@ -4,6 +4,7 @@ import { type ClimateRow, rowsClimate } from "../../../src/core/enclosure/climat
 import { byDistance } from "../../../src/core/enclosure/climate/nearest.ts";
 import { stations } from "../../../src/core/enclosure/climate/stations.ts";
 import { sdAtM } from "../../../src/core/enclosure/layers/layer-vapor.ts";
+import { dewMonths } from "../../../src/core/enclosure/moisture/dew-months.ts";
 import { dewLayer, dewProfile, temperaturesC } from "../../../src/core/enclosure/moisture/dew-profile.ts";
 import { dewWood } from "../../../src/core/enclosure/moisture/dew-wood.ts";
 import { exteriorShareOf, leastExteriorShare } from "../../../src/core/enclosure/moisture/exterior-share.ts";
@@ -316,6 +317,50 @@ describe("the year", () => {
   });
 });
 
+describe("the verdict of a year", () => {
+  const wall = assemble(
+    [
+      own(1, 10, 6),
+      own(2, 0.5, 12),
+      own(3, 10, 6),
+      { row: 4, material: "plywood", thicknessIn: 0.02, resistance: "0.5", vapor: "sd 1500" },
+    ],
+    "wall",
+    "winter",
+  );
+  const air = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"].map((name, i) => ({
+    name,
+    seconds: 2_592_000,
+    insideC: 20,
+    insidePa: i === 0 ? 2200 : 400,
+    outsideC: i === 0 ? -10 : 28,
+    outsidePa: i === 0 ? 200 : 400,
+  }));
+
+  test("goes by the place nearest to its own limit, not by the most water", () => {
+    const year = dewMonths(wall, air, "zero", undefined);
+    // Of 0.02 in of plywood at 540 kg/m3, 3 % is 0.00823 kg/m2 = 0.027 oz/ft2; the other face bears 0.5 kg/m2 and holds more.
+    expect(year.verdict).toMatch(/ at layer 3 \| plywood is above the limit of 0.027, 3 % of the mass of plywood/);
+    expect(year.months[0]).toMatchObject({ name: "Jan", where: "layer 1 | layer 2", outdoorF: 14 });
+    expect(year.months[0]).toMatchObject({ indoorPa: 2200, outdoorPa: 200 });
+    expect(year.endOzFt2).toBe(0);
+  });
+
+  test("a peak at the limit that is given is within it", () => {
+    const { peakOzFt2 } = dewMonths(wall, air, "zero", undefined);
+    expect(dewMonths(wall, air, "zero", peakOzFt2 * 1.0001).verdict).toMatch(/^dries within the year/);
+    expect(dewMonths(wall, air, "zero", peakOzFt2 * 0.9999).verdict).toMatch(/above the limit/);
+  });
+
+  test("a wall that never dries says what stays, a dry one nothing", () => {
+    const [jan] = air;
+    if (jan === undefined) throw new Error("no month");
+    const year = dewMonths(wall, Array(12).fill(jan), "zero", undefined);
+    expect(year.verdict).toMatch(/^does not dry within the year: [\d.]+ oz\/ft2 stays$/);
+    expect(dewMonths(wall, air.slice(1), "zero", undefined).verdict).toBe("no condensation");
+  });
+});
+
 describe("pictures", () => {
   test("faces stand at the thickness passed, and layers look like what they are", () => {
     const layer = (row: number, material: string, thicknessIn: number | undefined, role?: string): LayerRow => ({
@@ -449,6 +494,9 @@ describe("a string pulled taut", () => {
     }
     // 1200 is just the straight line: nothing gathers there, and none of it is left of the limit.
     expect(pull([1300, 1400])).toMatchObject({ planes: [], pressurePa: [2000, 1200, 1200, 400] });
+    // Within rounding of the line too.
+    expect(pull([1200, 1400]).planes).toEqual([]);
+    expect(pull([1200 - 2.3e-13, 1400]).planes).toEqual([]);
     // Water that stands there keeps the air at 1300 and dries to both sides.
     const dry = pull([1300, 1400], [1]);
     expect(dry.planes).toEqual([{ node: 1, kgM2s: expect.closeTo(2e-10 * (700 - 900), 18) }]);
@@ -481,6 +529,8 @@ describe("a string pulled taut", () => {
       0.3 * saturationPressurePa(20, "ISO 13788"),
       9,
     );
+    const rh = profile.faces.map((f) => f.vaporPa / f.saturationPa);
+    expect(profile.layerRh[0]).toBeCloseTo(((rh[0] ?? 0) + (rh[1] ?? 0)) / 2, 9);
     expect(profile.faces.map((f) => f.initialPa)[0]).toBe(tape.steps.find((s) => s.symbol === "p_i")?.value);
   });
 });
@@ -514,6 +564,10 @@ describe("surfaces and decks", () => {
     });
     expect(tape.steps.map((s) => s.value)).toEqual(
       [0.68, 3.85, 3.17 / 3.85, 16 / 24, 8 / 16].map((v) => expect.closeTo(v, 9)),
+    );
+    expect(surfaceFactor(wall, [month("Jan", pa12, -4), month("Dec", pa12, -4)], 0.8).month).toBe("Jan");
+    expect(surfaceFactor(assemble([own(1, 1, 1)], "wall", "winter"), [month("Jan", pa12, -4)], 0.8).verdict).toBe(
+      "mold risk",
     );
     expect(() => planeFactor(assemble([], "none", "none"))).toThrow(/total R is 0/);
   });
