@@ -336,6 +336,10 @@ describe("dew points", () => {
     expect([said(0.5, "ASHRAE"), said(0.5, "water"), said(9, "ASHRAE")]).toEqual(["", "", ""]);
   });
 
+  test("at the triple point the curve over ice leads back to it", () => {
+    expect(dewPointFromPressureC(saturationPressurePa(0.01, "ASHRAE"), "ASHRAE")).toBeCloseTo(0.01, 10);
+  });
+
   test("outside the curve there is none", () => {
     for (const formula of SATURATION_FORMULAS) {
       for (const pa of [0, 1e-9, 1e8, Number.NaN]) {

@@ -16,7 +16,13 @@ import { hasVentilatedCavity, sunDriven } from "../../../src/core/enclosure/mois
 import { leastFactor, planeFactor, surfaceFactor } from "../../../src/core/enclosure/moisture/surface-factor.ts";
 import { tautString } from "../../../src/core/enclosure/moisture/taut-string.ts";
 import { leastShareAboveDeck } from "../../../src/core/enclosure/moisture/unvented-roof.ts";
-import { nodeTemperaturesC, vaporPath } from "../../../src/core/enclosure/moisture/vapor-path.ts";
+import {
+  nodeTemperaturesC,
+  pieceRM2KW,
+  piecesOf,
+  subdivide,
+  vaporPath,
+} from "../../../src/core/enclosure/moisture/vapor-path.ts";
 import { wettingYear } from "../../../src/core/enclosure/moisture/wetting-year.ts";
 import type { RetarderEdition } from "../../../src/core/enclosure/tables/retarders.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
@@ -506,6 +512,24 @@ describe("a string pulled taut", () => {
   test("pressures at the surfaces are held to saturation", () => {
     const { pressurePa } = tautString({ x: [0, 1, 2], saturationPa: [1500, 3000, 300] }, 2000, 400, new Set());
     expect(pressurePa).toEqual([1500, 900, 300]);
+  });
+
+  test("a wall of much R is cut into 400 pieces by it, a usual one into pieces of 0.25 m2 K/W", () => {
+    const walled = (...rs: number[]) => ({
+      layers: rs.map((rM2KW, i) => ({ row: i + 1, name: "a", rM2KW, sd: [[0.5, 1]] as const })),
+      rsiM2KW: 0.1,
+      rseM2KW: 0.1,
+    });
+    expect([pieceRM2KW(walled(50, 150)), pieceRM2KW(walled(100, 0.4)), pieceRM2KW(walled(1))]).toEqual([
+      0.5, 0.251, 0.25,
+    ]);
+    const [layer] = walled(1).layers;
+    if (layer === undefined) throw new Error("no layer");
+    expect([0.2, 0.25, 0.2499, 0.1].map((r) => piecesOf(layer, r))).toEqual([5, 4, 5, 10]);
+    expect(piecesOf({ ...layer, rM2KW: 0 }, 0.25)).toBe(1);
+    expect(subdivide([{ ...layer, sd: [[0.5, 8]] }], 0.25)).toEqual(
+      Array(4).fill({ row: 1, name: "a", rM2KW: 0.25, sd: [[0.5, 2]] }),
+    );
   });
 
   test("nothing to pull where no layer resists vapor", () => {

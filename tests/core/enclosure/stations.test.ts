@@ -57,6 +57,8 @@ describe("a latitude and a longitude", () => {
 
   test("a lacking minus is asked for, latitude and longitude swapped are refused", () => {
     expect(() => pointOf(44.5, 73.2)).toThrow(/Write 73.2 W, or -73.2/);
+    // Honolulu stands alone: the next station is 2,396 miles off.
+    expect(() => pointOf(21.32, 157.93)).toThrow(/Write 157.93 W/);
     expect(() => pointOf(-95, 40)).toThrow(/latitude/);
     expect(() => pointOf(40, -181)).toThrow(/longitude/);
     expect(pointOf(48.2, 16.4)).toEqual({ latDeg: 48.2, lonDeg: 16.4 });
