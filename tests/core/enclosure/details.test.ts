@@ -22,7 +22,9 @@ import { type HeatPath, rLimits, type UMethod, uFactor } from "../../../src/core
 import { airAgainstCode, naturalCfm } from "../../../src/core/enclosure/loss/air-leakage.ts";
 import { ach50Of } from "../../../src/core/enclosure/loss/air-tightness.ts";
 import { codeKeeps, codeValue } from "../../../src/core/enclosure/loss/energy-code.ts";
+import { type Ground, groundLoss } from "../../../src/core/enclosure/loss/ground.ts";
 import { airDensityRatio, lossPerDegree } from "../../../src/core/enclosure/loss/heat-loss.ts";
+import { massWall } from "../../../src/core/enclosure/loss/mass-wall.ts";
 import { uaAgainstCode } from "../../../src/core/enclosure/loss/ua-code.ts";
 import type { CodeEdition, CodeKind } from "../../../src/core/enclosure/tables/energy-code.ts";
 import { HEAT_FLOWS } from "../../../src/core/enclosure/tables/films.ts";
@@ -32,7 +34,7 @@ import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
 import { readLayer } from "../../../src/functions/enclosure/read/layer.ts";
 import { findMaterial } from "../../../src/functions/enclosure/read/material.ts";
 import { cautions, working } from "./called.ts";
-import { assemble, insideFilm, layerOf, ofR, outsideFilm } from "./from-text.ts";
+import { assemble, insideFilm, type LayerRow, layerOf, ofR, outsideFilm } from "./from-text.ts";
 
 /** 1 Btu is 1055.05585262 J, 1 ft 0.3048 m, 1 F 5/9 K: 1 h ft2 F/Btu is 0.1761101837 m2 K/W (NIST SP 811). */
 const RSI_IN_R_IP = 0.1761101837;
@@ -456,6 +458,74 @@ describe("air", () => {
     const none = new Tape();
     lossPerDegree([], 0, 100, 0, none);
     expect(none.steps.map((s) => s.symbol)).toEqual(["UA", "H_v"]);
+  });
+});
+
+describe("mass walls", () => {
+  const mass = (...rows: LayerRow[]) => massWall(assemble(rows, "wall", "winter").layers);
+  const inches = (material: string, thicknessIn: number): LayerRow => ({ row: 1, material, thicknessIn });
+
+  test("air and sheets hold no heat, a thin board does, an unknown density is asked for", () => {
+    expect(mass(inches("air space", 1), inches("reflective air space", 1)).heatCapacity).toBe(0);
+    expect(mass({ row: 1, material: "shingles", thicknessIn: undefined }).heatCapacity).toBe(0);
+    // By the density of the print: 640 / 16.01846 pcf x 0.26 x 0.5 / 12.
+    expect(mass(inches("drywall", 0.5)).heatCapacity).toBeCloseTo((39.9539 * 0.26 * 0.5) / 12, 4);
+    expect(mass(inches("drywall", 1)).heatCapacity).toBeCloseTo((39.9539 * 0.26) / 12, 4);
+    expect(() => mass(inches("wood fiber insulation", 2))).toThrow(/density of the wood fiber insulation in row 1/);
+    expect(() => mass({ row: 1, material: "own", thicknessIn: 2, resistance: "1" })).toThrow(/density of the own/);
+  });
+
+  test("solid timber is asked about, a wall without wood is not", () => {
+    const asked = (...rows: LayerRow[]) => {
+      const tape = new Tape();
+      massWall(assemble(rows, "wall", "winter").layers, tape);
+      return /solid timber and mass timber/.test(tape.cautions.join());
+    };
+    expect([asked(inches("panel", 2)), asked(inches("drywall", 1))]).toEqual([true, false]);
+  });
+});
+
+describe("the ground", () => {
+  const basement = (depthFt: number, insulation = "R-19 interior") =>
+    groundLoss({ kind: "basement", perimeterFt: 100, areaFt2: 100 * depthFt, insulation }, 30, 10);
+
+  test("a basement takes the row of its depth or the next shallower one", () => {
+    // Washington Administrative Code 51-11-0530 Table 5-1: 2 ft U 0.043 F 0.69, 3.5 ft 0.041 and 0.64, 7 ft 0.037 and 0.57.
+    const rows = [
+      [2, 0.043, 0.69],
+      [3.4, 0.043, 0.69],
+      [3.5, 0.041, 0.64],
+      [6.9, 0.041, 0.64],
+      [7, 0.037, 0.57],
+    ] as const;
+    for (const [depth, u, f] of rows) {
+      expect(basement(depth)).toEqual({ btuH: expect.closeTo(20 * (u * 100 * depth + f * 100), 9), fFactor: f });
+    }
+    expect(() => basement(1.99)).toThrow(/from 2 to 7 ft/);
+    expect(() => basement(7.01)).toThrow(/from 2 to 7 ft/);
+    expect(() => basement(2, "R-12 exterior")).toThrow(/slab factor is not printed/);
+  });
+
+  test("the working names each step, the wall only where there is one", () => {
+    const steps = (g: Ground) => {
+      const tape = new Tape();
+      groundLoss(g, 70, 20, tape);
+      return tape.steps.map((s) => [s.symbol, s.value, s.expression]);
+    };
+    const slab = steps({ kind: "slab", perimeterFt: 100, areaFt2: undefined, insulation: "none" });
+    expect(slab.map((s) => s[1])).toEqual([0.73, expect.closeTo(3650, 9)]);
+    expect(slab.at(-1)?.[2]).toBe("(0.73 x 100) x 50");
+    const under = steps({ kind: "basement", perimeterFt: 100, areaFt2: 200, insulation: "R-19 interior" });
+    expect(under.map((s) => s[0])).toEqual(["U", "UA", "F", "q"]);
+    expect(under.at(-1)?.[2]).toBe("(0.69 x 100 + 8.6) x 50");
+  });
+
+  test("a floor's edge is no shorter than a round one's", () => {
+    const crawl = (areaFt2: number) =>
+      groundLoss({ kind: "crawl space", perimeterFt: 100, areaFt2, insulation: "R-19 perimeter" }, 1, 0).btuH;
+    // 100^2 / (4 pi) is 795.775 ft2.
+    expect(crawl(795.77)).toBeCloseTo(0.075 * 795.77, 9);
+    expect(() => crawl(795.78)).toThrow(/even a round one/);
   });
 });
 
