@@ -18,10 +18,16 @@ import { framedWall } from "../../../src/core/enclosure/layers/framed.ts";
 import { varies } from "../../../src/core/enclosure/layers/layer-vapor.ts";
 import { materialFacts } from "../../../src/core/enclosure/layers/material-list.ts";
 import { rSchedule, stackR } from "../../../src/core/enclosure/layers/r-value.ts";
-import { type HeatPath, rLimits, type UMethod, uFactor } from "../../../src/core/enclosure/layers/u-factor.ts";
+import {
+  type HeatPath,
+  rLimits,
+  U_METHODS,
+  type UMethod,
+  uFactor,
+} from "../../../src/core/enclosure/layers/u-factor.ts";
 import { airAgainstCode, naturalCfm } from "../../../src/core/enclosure/loss/air-leakage.ts";
 import { ach50Of } from "../../../src/core/enclosure/loss/air-tightness.ts";
-import { codeKeeps, codeValue } from "../../../src/core/enclosure/loss/energy-code.ts";
+import { codeKeeps, codeParts, codeValue } from "../../../src/core/enclosure/loss/energy-code.ts";
 import { type Ground, groundLoss } from "../../../src/core/enclosure/loss/ground.ts";
 import { airDensityRatio, lossPerDegree } from "../../../src/core/enclosure/loss/heat-loss.ts";
 import { massWall } from "../../../src/core/enclosure/loss/mass-wall.ts";
@@ -107,6 +113,9 @@ describe("layers", () => {
     // 1 in of XPS has 0.0254 / 0.029 x 5.678 = 4.973.
     const asked = (r: number) => /by its own figure/.test(cautions("R_LAYER", "xps", 1, r));
     expect([2.48, 2.49, 9.94, 9.95].map(asked)).toEqual([true, false, false, true]);
+    const bare = new Tape();
+    expect(layerOf({ row: 1, material: "plywood", thicknessIn: 0, resistance: "5" }, bare).rIp).toBe(5);
+    expect(bare.cautions).toEqual([]);
     expect(cautions("R_LAYER", "wrb", 0.02, 0.5)).not.toMatch(/by its own figure/);
     expect(cautions("R_LAYER", "wrb", 0.02, 1)).not.toMatch(/by its own figure/);
   });
@@ -140,6 +149,9 @@ describe("layers", () => {
       densityPcf: expect.closeTo(39.954, 2),
       thickness: "by thickness",
     });
+    expect(facts("glulam").source).not.toMatch(/undefined/);
+    expect(facts("gypsum board").source).toMatch(/^heat: .*; vapor: [^.]*$/);
+    expect(facts("polyiso").source).toMatch(/^heat: .*; vapor: .*\. Polyiso: aged.*\. Polyiso: without facers/);
     expect(facts("carpet")).toMatchObject({
       mu: undefined,
       permIn: undefined,
@@ -282,6 +294,8 @@ describe("framed walls", () => {
     });
     expect(steps("combined", two).values.at(-2)).toBeCloseTo((upper - lower) / (2 * mean), 12);
     expect(steps("combined", [{ name: "all", share: 1, rIp: [1, 13] }]).symbols).toEqual(["R all", "U"]);
+    const one = [{ name: "all", share: 1, rIp: [1, 13] }];
+    for (const method of U_METHODS) expect(uFactor(one, method, () => 0)).toBeCloseTo(1 / 14, 12);
     expect(rLimits(two).error).toBeCloseTo((upper - lower) / (upper + lower), 12);
   });
 
@@ -359,6 +373,12 @@ describe("dew points", () => {
 });
 
 describe("the energy code", () => {
+  test("a kind of table lists its own parts", () => {
+    expect(codeParts("ACH50")).toEqual(["air leakage"]);
+    expect(codeParts("R")).not.toContain("window");
+    expect(codeParts("U")).toEqual(expect.arrayContaining(["window", "SHGC", "slab edge"]));
+  });
+
   test("cells have the unit of their part", () => {
     const unit = (part: string, zone: string, edition: CodeEdition, kind: CodeKind = "U") => {
       const tape = new Tape();
@@ -393,6 +413,13 @@ describe("the energy code", () => {
     expect(total(0.05)?.verdict).toBe("met, 17 % under the code");
     expect(total(0.07)?.verdict).toBe("not met, 17 % over the code");
     expect(total(0.06)?.verdict).toBe("met, 0 % under the code");
+    const window = (shgc: number) =>
+      uaAgainstCode([{ name: "w", areaFt2: 100, u: 0.32, codePart: "window", shgc }], readZone("4A"), "2018")[1]
+        ?.verdict;
+    expect([window(0.4), window(0.41)]).toEqual([
+      "within the code's U; within the code's SHGC",
+      "within the code's U; above the code's SHGC",
+    ]);
     expect(total(0.05, 0.07)).toMatchObject({
       areaFt2: 2000,
       u: expect.closeTo(0.06, 12),

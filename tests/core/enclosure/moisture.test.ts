@@ -7,7 +7,11 @@ import { sdAtM } from "../../../src/core/enclosure/layers/layer-vapor.ts";
 import { dewMonths } from "../../../src/core/enclosure/moisture/dew-months.ts";
 import { dewLayer, dewProfile, temperaturesC } from "../../../src/core/enclosure/moisture/dew-profile.ts";
 import { dewWood } from "../../../src/core/enclosure/moisture/dew-wood.ts";
-import { exteriorShareOf, leastExteriorShare } from "../../../src/core/enclosure/moisture/exterior-share.ts";
+import {
+  exteriorShareOf,
+  exteriorShareRows,
+  leastExteriorShare,
+} from "../../../src/core/enclosure/moisture/exterior-share.ts";
 import { type IndoorCondition, monthlyAir } from "../../../src/core/enclosure/moisture/indoor.ts";
 import { wallSection } from "../../../src/core/enclosure/moisture/pictures.ts";
 import { steadyProfile } from "../../../src/core/enclosure/moisture/profile.ts";
@@ -15,7 +19,7 @@ import { type RetarderWall, retarderRule } from "../../../src/core/enclosure/moi
 import { hasVentilatedCavity, sunDriven } from "../../../src/core/enclosure/moisture/sun-driven.ts";
 import { leastFactor, planeFactor, surfaceFactor } from "../../../src/core/enclosure/moisture/surface-factor.ts";
 import { tautString } from "../../../src/core/enclosure/moisture/taut-string.ts";
-import { leastShareAboveDeck } from "../../../src/core/enclosure/moisture/unvented-roof.ts";
+import { leastShareAboveDeck, unventedRoofR } from "../../../src/core/enclosure/moisture/unvented-roof.ts";
 import {
   nodeTemperaturesC,
   pieceRM2KW,
@@ -50,6 +54,22 @@ describe("the share of R outboard of the air barrier", () => {
     expect(leastExteriorShare(20, -15, -10)).toBe(0);
     expect(() => leastExteriorShare(20, 5, 20)).toThrow(/not above the outdoor/);
     expect(leastExteriorShare(20, 5, 19.9)).toBe(0);
+  });
+
+  test("stands beside the wall's own and the code's", () => {
+    const shares = (own: number, zone: string) =>
+      exteriorShareRows(0.4, own, { zone: readZone(zone), stud: "2x6" }).map((r) => [r.share, r.remark]);
+    expect(shares(0.4, "3A")).toEqual([
+      [0.4, "least share of R outboard of the air barrier"],
+      [0.4, "enough"],
+      [0, "no row in the table: no least R there"],
+    ]);
+    expect(shares(0.39, "5A")[1]?.[1]).toMatch(/^too little/);
+    expect([7.5 / 27.5, 0.27].map((share) => shares(share, "5A")[2]?.[1])).toEqual([
+      expect.stringMatching(/^met by this wall: R-7.5 outside a cavity of R-20/),
+      expect.stringMatching(/^not met/),
+    ]);
+    expect(exteriorShareRows(0.4, 0.5, undefined)).toHaveLength(2);
   });
 
   test("counts the layers inboard of it and the inside film", () => {
@@ -309,6 +329,11 @@ describe("the year", () => {
     expect(first(() => false)).toBe("Jan");
   });
 
+  test("of two equally warm months the first is the warmest", () => {
+    const months = NAMES.map((name, i) => month(name, i === 6 || i === 7 ? 6 : 0, 1900));
+    expect(wettingYear(wall, months, "zero").months[0]?.month.name).toBe("Aug");
+  });
+
   test("gathers what the saturation line asks for", () => {
     // One plane: inflow (1900 - ps) / 1 m, outflow (ps - pe) / 50 m, times 2e-10.
     const months = [month("Jan", 0, 1900)];
@@ -361,7 +386,7 @@ describe("the verdict of a year", () => {
   test("a wall that never dries says what stays, a dry one nothing", () => {
     const [jan] = air;
     if (jan === undefined) throw new Error("no month");
-    const year = dewMonths(wall, Array(12).fill(jan), "zero", undefined);
+    const year = dewMonths(wall, Array(12).fill({ ...jan, seconds: 86_400 }), "zero", undefined);
     expect(year.verdict).toMatch(/^does not dry within the year: [\d.]+ oz\/ft2 stays$/);
     expect(dewMonths(wall, air.slice(1), "zero", undefined).verdict).toBe("no condensation");
   });
@@ -466,6 +491,7 @@ describe("mold at a face of wood", () => {
       molds,
       "dry enough",
     ]);
+    expect([verdict(5, 0.83), verdict(40, 0.83)]).toEqual([molds, molds]);
     expect([verdict(20, 0.799), verdict(20, 0.801)]).toEqual(["dry enough", molds]);
     expect([verdict(20, 0.82, 22, 0.5), verdict(22, 0.5, 20, 0.82)]).toEqual([molds, molds]);
   });
@@ -506,6 +532,7 @@ describe("a string pulled taut", () => {
     // Water that stands there keeps the air at 1300 and dries to both sides.
     const dry = pull([1300, 1400], [1]);
     expect(dry.planes).toEqual([{ node: 1, kgM2s: expect.closeTo(2e-10 * (700 - 900), 18) }]);
+    expect(pull([1300, 1400], [1, 2]).planes).toEqual(dry.planes);
     expect(dry.netKgM2s).toBeCloseTo(2e-10 * (700 - 900), 18);
   });
 
@@ -593,6 +620,9 @@ describe("surfaces and decks", () => {
     expect(surfaceFactor(assemble([own(1, 1, 1)], "wall", "winter"), [month("Jan", pa12, -4)], 0.8).verdict).toBe(
       "mold risk",
     );
+    // Air at 85 % of saturation: a surface that keeps 80 % is a little warmer than the room, in winter too.
+    const damp = month("Jan", 0.85 * saturationPressurePa(20, "ISO 13788"), 0);
+    expect(() => surfaceFactor(wall, [damp], 0.8)).toThrow(/In Jan the indoor air itself is above 80 %/);
     expect(() => planeFactor(assemble([], "none", "none"))).toThrow(/total R is 0/);
   });
 
@@ -618,6 +648,45 @@ describe("surfaces and decks", () => {
     expect(leastFactor(month(0.8 * pa(8), 25), 0.8)).toBeUndefined();
     expect(leastFactor(month(0.8 * pa(21), 25), 0.8)?.factor).toBe(Number.POSITIVE_INFINITY);
     expect(leastFactor(month(0.8 * pa(21), 20), 0.8)?.factor).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test("the caution of a built-in vapor figure is said, and nothing of an own one", () => {
+    const said = (rows: LayerRow[]) => {
+      const tape = new Tape();
+      steadyProfile(assemble(rows, "wall", "winter"), winter, tape);
+      return tape.cautions;
+    };
+    expect(said([own(1, 5, 1)])).toEqual([]);
+    expect(said([{ row: 1, material: "osb", thicknessIn: 0.5 }]).join()).toMatch(/one sample/);
+  });
+
+  test("a slightly ventilated cavity is said to count as still air", () => {
+    const said = (role?: string) => {
+      const tape = new Tape();
+      steadyProfile(assemble([own(1, 5, 1), own(2, 1, 1, role)], "wall", "winter"), winter, tape);
+      return /slightly ventilated cavity is taken as still air/.test(tape.cautions.join());
+    };
+    expect([said(), said("ventilated cavity 100 mm2/m"), said("ventilated cavity 1000 mm2/m")]).toEqual([
+      false,
+      false,
+      true,
+    ]);
+  });
+
+  test("the tile roofs of zones 2B and 3B are spoken of there only", () => {
+    const said = (zone: string) => {
+      const tape = new Tape();
+      unventedRoofR(readZone(zone), tape);
+      return [/tile roofs/, /class II retarder itself/].map((words) => words.test(tape.assumptions.join()));
+    };
+    expect(["2B", "3B", "3A", "4B", "5B", "1A"].map(said)).toEqual([
+      [true, false],
+      [true, false],
+      [false, false],
+      [false, false],
+      [false, true],
+      [false, false],
+    ]);
   });
 
   test("a deck in a warm place needs no share above it", () => {
