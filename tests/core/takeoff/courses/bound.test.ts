@@ -19,6 +19,8 @@ test("the run of full-height pieces, each with a saw cut: a panel holds its leng
   expect(bound(times(2, HALF), { jointGapIn: 0.0625 })).toBe(1);
   expect(bound(times(2, HALF), { jointGapIn: 0 })).toBe(2);
   expect(bound(times(3, HALF))).toBe(2);
+  // A cut of an inch: 385-3/4 in against 385.
+  expect(bound(times(2, HALF), { kerfIn: 1 })).toBe(2);
 });
 
 test("the area of all pieces over that of a panel", () => {

@@ -81,6 +81,8 @@ describe("which rest a piece is cut from", () => {
     expect(sources(size(59, 40), size(50, 40))).toEqual([0, -2]);
     expect(sources(size(50, 40), size(50, 40))).toEqual([0, -1]);
     expect(sources(size(59, 39))).toEqual([0, 0]);
+    // 100 x 10 is longer than 40 x 40, and less.
+    expect(cut([size(30, 8)], 0, [size(40, 40), size(100, 10)]).places).toEqual([[-2, 0, 0]]);
     expect(cut([], 0, [size(7, 5)])).toEqual({ panels: 0, places: [], rests: [rest(-1, 0, 0, 7, 5)] });
   });
 });

@@ -28,6 +28,10 @@ describe("what is refused", () => {
     expect(() => plan(levelWall(BAYS, 48), { jointGapIn: 1, panelLengthFt: 1 / 12 })).toThrow(/joint gap is 1 in/);
   });
 
+  test("no gap for being more inches than a panel has feet", () => {
+    expect(plan(levelWall([0, 12, 24], 48), { jointGapIn: 2, panelLengthFt: 1.5 }).panels).toBe(2);
+  });
+
   test("columns that leave an end of the wall by more than half an inch", () => {
     const at = (...columnsIn: readonly number[]) =>
       plan({ ...levelWall(BAYS, 48), columnsFt: columnsIn.map((x) => x / 12) }).panels;
