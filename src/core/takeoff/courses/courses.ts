@@ -17,7 +17,7 @@ const MOST_STRETCHES = 400;
  * Courses of long panels on the columns of one or more walls, cut from as few panels as the search finds, with as few joints. Joints land on
  * column lines outside openings and leave no leg beside one that is narrower than the least; no joint stands over a joint of the course below, so joints are staggered by a bay at least. An opening that takes a
  * course's whole height leaves that part out; a gable's courses are cut to the rake from the rectangle that holds them. Cut-outs and offcuts on
- * hand are used for what is not a full course high. Annealing over the joints with a fixed effort and seed: the same walls give the same plan.
+ * hand are used for what is not a full course high. Every choice of joints where they are few, else annealing with a fixed effort and seed: the same walls give the same plan.
  * @param onHand offcuts to use first
  * @returns the plan with the least number of panels that any joints could reach beside it
  * @throws BadInput for openings outside a wall or columns that do not end it; OutOfRange where columns stand farther apart than a panel is long

@@ -4,6 +4,8 @@ import { fitsPanels, jointsFrom } from "./joints.ts";
 import { ofFt, PER_IN, type Size, type Stretch, stretchPieces } from "./layout.ts";
 import type { CoursedWall, CourseRules } from "./types.ts";
 
+/** Places for joints, all stretches together, up to which every choice is tried. */
+const FEW_PLACES = 11;
 /** Work of one search, in pieces squared by tried choices, so that it ends alike on every machine. */
 const EFFORT = 200_000_000;
 const MOST_ROUNDS = 40_000;
@@ -33,7 +35,8 @@ export interface Choice {
 
 /**
  * Chooses the joints of all courses: no joint over a joint first, then no leg too narrow, then the fewest panels, then the fewest joints, then the largest leftovers.
- * Starts from courses laid from the left with shifted first pieces, and improves by moving, adding and taking away joints; fixed effort, seeded.
+ * Starts from courses laid from the left with shifted first pieces; where there are few places for joints it tries every choice, else it improves by
+ * moving, adding and taking away joints; fixed effort, seeded.
  */
 export function searchJoints(
   walls: readonly CoursedWall[],
@@ -44,7 +47,13 @@ export function searchJoints(
 ): Choice {
   const rater = new Rater(walls, parts, stock, rules);
   const starts = [0.5, 0.25, 0.75, 1].map((share) => rater.rate(startJoints(walls, parts, rules, share)));
-  let best = starts.reduce((a, b) => (isBetter(b, a) ? b : a));
+  const start = starts.reduce((a, b) => (isBetter(b, a) ? b : a));
+  if (parts.reduce((sum, s) => sum + s.places.length, 0) <= FEW_PLACES) {
+    return everyChoice(walls, parts, rules)
+      .map((joints) => rater.rate(joints))
+      .reduce((a, b) => (isBetter(b, a) ? b : a), start);
+  }
+  let best = start;
   const rounds = Math.min(MOST_ROUNDS, Math.ceil(EFFORT / (best.plan.places.length + 4) ** 2));
   const random = new Random(SEED);
   let now = best;
@@ -64,6 +73,26 @@ export function searchJoints(
     }
   }
   return withoutNeedless(walls, parts, rules, rater, best);
+}
+
+/** All joints that the panels allow, stretch by stretch. */
+function everyChoice(
+  walls: readonly CoursedWall[],
+  parts: readonly Stretch[],
+  rules: CourseRules,
+): readonly (readonly (readonly number[])[])[] {
+  let choices: readonly (readonly (readonly number[])[])[] = [[]];
+  for (const s of parts) {
+    const sets = subsets(s.places).filter((joints) => fitsPanels(walls[s.wall] as CoursedWall, s, joints, rules));
+    choices = choices.flatMap((before) => sets.map((joints) => [...before, joints]));
+  }
+  return choices;
+}
+
+function subsets(places: readonly number[]): readonly (readonly number[])[] {
+  let sets: readonly (readonly number[])[] = [[]];
+  for (const x of places) sets = [...sets, ...sets.map((joints) => [...joints, x])];
+  return sets;
 }
 
 /** The order of the goals; the cost, which leads the search, mixes them and decides only where they are alike. */

@@ -43,6 +43,8 @@ test("what is on hand is taken off: of the run where it is a full course high, o
   const spare = { length: in64(191.875), height: in64(48) };
   expect(bound(times(3, HALF), {}, [spare])).toBe(1);
   expect(bound(times(3, HALF), {}, [{ ...spare, height: in64(47) }])).toBe(2);
+  // Three of 191-15/16 in and their cuts are 576-3/16; one less leaves just 384-1/8.
+  expect(bound(times(3, HALF), { jointGapIn: 0.0625 }, [{ ...spare, length: in64(191.9375) }])).toBe(1);
   expect(bound(times(3, RIPPED), { jointGapIn: 0 }, [{ length: in64(192), height: in64(48) }])).toBe(1);
   expect(bound(times(3, RIPPED), { jointGapIn: 0 }, [{ length: in64(190), height: in64(48) }])).toBe(2);
   expect(bound([HALF], {}, [spare, spare, spare, spare])).toBe(0);

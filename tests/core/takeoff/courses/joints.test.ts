@@ -48,6 +48,7 @@ describe("joints from the left", () => {
 test("joints fit where no piece is longer than a panel and each has a length", () => {
   const { fits } = course(MODULE);
   expect([fits(384), fits(288), fits(288, 672), fits()]).toEqual([true, false, true, false]);
+  expect([course([0, 192, 384.125]).fits(), course([0, 192, 384.25]).fits()]).toEqual([true, false]);
   expect(fits(384, 384.125)).toBe(false);
   expect([fits(384, 384.25), fits(384, 384.140625)]).toEqual([true, true]);
 });

@@ -157,6 +157,7 @@ test("a bay without a column is named by its ends and its course", () => {
     /Course 1 of w has no column for a joint from 8 to 40.8333 ft/,
   );
   expect(() => parts([levelWall([0, 384, 800], 48)])).toThrow(/from 32 to 66.6667 ft/);
+  expect(() => parts([levelWall([0, 200, 300, 800], 48)])).toThrow(/from 25 to 66.6667 ft/);
   expect(() => parts([levelWall([0, 390], 96)])).toThrow(/Course 1 of w .* from 0 to 32.5 ft/);
   expect(() => parts([levelWall([0, 384.125], 96)])).not.toThrow();
 });

@@ -77,6 +77,14 @@ describe("what is kept", () => {
     ]);
   });
 
+  test("numbered from the largest, one after the other", () => {
+    expect(kept(rest(0, 20, 30), rest(0, 100, 48), rest(0, 60, 12)).map((o) => o[0])).toEqual([
+      "rest of panel 1, 1",
+      "rest of panel 1, 2",
+      "rest of panel 1, 3",
+    ]);
+  });
+
   test("from 6 in both ways; of alike ones the later panel first", () => {
     expect(kept(rest(0, 6, 6), rest(1, 5.9, 40), rest(1, 40, 5.9))).toEqual([["rest of panel 1", 6, 6]]);
     expect(kept(rest(0, 20, 10), rest(1, 10, 20)).map((o) => o[0])).toEqual(["rest of panel 2", "rest of panel 1"]);
