@@ -35,18 +35,35 @@ function best(wall: CoursedWall, [low, high]: readonly [Stretch, Stretch]): Goal
 }
 
 /** Widths of bays in feet, and the height of two courses: whole ones, one ripped in half or to a strip. */
-const WALLS = fc.sample(
-  fc.tuple(fc.array(fc.integer({ min: 4, max: 22 }), { minLength: 4, maxLength: 6 }), fc.constantFrom(96, 72, 60)),
-  { numRuns: 20, seed: 5 },
-);
-
-test("on walls of two courses the search finds what trying all joints finds", () => {
-  for (const [feet, heightIn] of WALLS) {
+function walls(least: number, most: number, count: number) {
+  const bays = fc.array(fc.integer({ min: 4, max: 22 }), { minLength: least, maxLength: most });
+  return fc.sample(fc.tuple(bays, fc.constantFrom(96, 72, 60)), { numRuns: count, seed: 5 }).map(([feet, heightIn]) => {
     const columns = [0];
     for (const ft of feet) columns.push((columns.at(-1) ?? 0) + 12 * ft);
-    const wall = levelWall(columns, heightIn);
-    const parts = stretches([wall], RULES) as readonly [Stretch, Stretch];
-    const { clashes, plan, count } = searchJoints([wall], parts, [], RULES, coursesBound([wall], parts, [], RULES));
-    expect([clashes, plan.panels, count]).toEqual(best(wall, parts));
+    return levelWall(columns, heightIn);
+  });
+}
+
+function compared(wall: CoursedWall): readonly [found: Goals, best: Goals] {
+  const parts = stretches([wall], RULES) as readonly [Stretch, Stretch];
+  const { clashes, plan, count } = searchJoints([wall], parts, [], RULES, coursesBound([wall], parts, [], RULES));
+  return [[clashes, plan.panels, count], best(wall, parts)];
+}
+
+test("on walls of few columns the search finds the best of all choices of joints", () => {
+  for (const wall of walls(4, 6, 20)) {
+    const [found, least] = compared(wall);
+    expect(found).toEqual(least);
   }
+});
+
+test("on walls of more columns it comes within a panel of it, and reaches it on most", () => {
+  const reached = walls(7, 7, 8).map((wall) => {
+    const [found, least] = compared(wall);
+    expect(found[0]).toBe(least[0]);
+    expect(found[1] - least[1]).toBeLessThanOrEqual(1);
+    return found[1] === least[1] && found[2] === least[2];
+  });
+  // All but one of these eight: the search by chance proves nothing, and says "least found".
+  expect(reached.filter((r) => !r).length).toBeLessThanOrEqual(1);
 });

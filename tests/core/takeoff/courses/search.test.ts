@@ -95,4 +95,6 @@ test("narrow joints are those that leave less than the least leg", () => {
   if (s === undefined) return;
   expect(narrowJoints(s, [in64(192)])).toEqual([in64(192)]);
   expect(narrowJoints(s, [in64(300)])).toEqual([]);
+  const one = stretches([levelWall([0, 192, 384], 48, [opening("W1", 194.25, 12, 48, 24)])], RULES)[0];
+  expect(one && narrowJoints(one, [in64(192)])).toEqual([in64(192)]);
 });
