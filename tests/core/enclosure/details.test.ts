@@ -15,7 +15,7 @@ import { designClimate, rowsClimate } from "../../../src/core/enclosure/climate/
 import { zoneColumn } from "../../../src/core/enclosure/climate/zone.ts";
 import { givenFilm, isoFilm, moldFilm, outdoorFilm, stillAirFilm } from "../../../src/core/enclosure/layers/films.ts";
 import { framedWall } from "../../../src/core/enclosure/layers/framed.ts";
-import { varies } from "../../../src/core/enclosure/layers/layer-vapor.ts";
+import { sdAtM, varies } from "../../../src/core/enclosure/layers/layer-vapor.ts";
 import { materialFacts } from "../../../src/core/enclosure/layers/material-list.ts";
 import { rSchedule, stackR } from "../../../src/core/enclosure/layers/r-value.ts";
 import {
@@ -40,7 +40,7 @@ import { readZone } from "../../../src/functions/basis/glossary/zone.ts";
 import { readLayer } from "../../../src/functions/enclosure/read/layer.ts";
 import { findMaterial } from "../../../src/functions/enclosure/read/material.ts";
 import { cautions, working } from "./called.ts";
-import { assemble, insideFilm, type LayerRow, layerOf, ofR, outsideFilm } from "./from-text.ts";
+import { assemble, insideFilm, type LayerRow, layerOf, ofR, outsideFilm, permOf } from "./from-text.ts";
 
 /** 1 Btu is 1055.05585262 J, 1 ft 0.3048 m, 1 F 5/9 K: 1 h ft2 F/Btu is 0.1761101837 m2 K/W (NIST SP 811). */
 const RSI_IN_R_IP = 0.1761101837;
@@ -107,6 +107,26 @@ describe("layers", () => {
     const caution = (vapor?: string) => layerOf({ row: 1, material: "osb", thicknessIn: 0.5, vapor }).vaporCaution;
     expect(caution()).toMatch(/one sample/);
     expect(caution("1 perm")).toBeUndefined();
+    const said = (material: string) => {
+      const tape = new Tape();
+      permOf({ row: 1, material, thicknessIn: 0.5 }, 0.25, tape);
+      return tape.cautions;
+    };
+    expect([said("drywall"), said("osb")]).toEqual([[], [expect.stringMatching(/one sample/)]]);
+  });
+
+  test("an own dry and wet cup hold at 25 and 75 %, and their mean by logarithm halfway", () => {
+    const layer = layerOf({
+      row: 1,
+      material: "x",
+      thicknessIn: undefined,
+      resistance: "1",
+      vapor: "sd 8 m",
+      vaporWet: "sd 2 m",
+    });
+    expect([0, 0.25, 0.5, 0.75, 1].map((rh) => sdAtM(layer.sd ?? [], rh))).toEqual(
+      [8, 8, 4, 2, 2].map((sd) => expect.closeTo(sd, 12)),
+    );
   });
 
   test("an own R is held against the built-in one from twice and from half of it on, and against no R never", () => {
@@ -356,6 +376,14 @@ describe("dew points", () => {
     expect(dewPointFromPressureC(saturationPressurePa(0.01, "ASHRAE"), "ASHRAE")).toBeCloseTo(0.01, 10);
   });
 
+  test("the curve rises as over ice below the triple point, as over water above it", () => {
+    // Clausius and Clapeyron: L p / (461.5 T^2), L 2.834e6 J/kg from ice and 2.501e6 from water: 50.3 and 44.4 Pa/K.
+    const rise = (from: number, to: number) =>
+      (saturationPressurePa(to, "ASHRAE") - saturationPressurePa(from, "ASHRAE")) / (to - from);
+    expect(Math.abs(rise(0.0091, 0.0099) - 50.3)).toBeLessThan(0.5);
+    expect(Math.abs(rise(0.0101, 0.0109) - 44.4)).toBeLessThan(0.5);
+  });
+
   test("outside the curve there is none", () => {
     for (const formula of SATURATION_FORMULAS) {
       for (const pa of [0, 1e-9, 1e8, Number.NaN]) {
@@ -416,6 +444,16 @@ describe("the energy code", () => {
     const window = (shgc: number) =>
       uaAgainstCode([{ name: "w", areaFt2: 100, u: 0.32, codePart: "window", shgc }], readZone("4A"), "2018")[1]
         ?.verdict;
+    const means = (a: number, b: number) =>
+      uaAgainstCode(
+        [
+          { name: "e", areaFt2: 100, u: a, codePart: "window", shgc: undefined },
+          { name: "w", areaFt2: 300, u: b, codePart: "window", shgc: undefined },
+        ],
+        readZone("4A"),
+        "2018",
+      )[2]?.verdict;
+    expect([means(0.32, 0.32), means(0.32, 0.33)]).toEqual(["within the code's U", "above the code's U"]);
     expect([window(0.4), window(0.41)]).toEqual([
       "within the code's U; within the code's SHGC",
       "within the code's U; above the code's SHGC",

@@ -326,6 +326,7 @@ describe("the year", () => {
     expect(first((i) => i === 3 || i === 10)).toBe("Nov");
     // July itself is wet after a dry June: it comes last in the order.
     expect(first((i) => i === 6 || i === 1)).toBe("Feb");
+    expect(first((i) => i >= 5 && i <= 8)).toBe("Jun");
     expect(first(() => false)).toBe("Jan");
   });
 
