@@ -39,7 +39,7 @@ export function coreCalls(): ReadonlyMap<string, ReadonlySet<string>> {
   const found = new Map<string, Set<string>>();
   for (const file of filesBelow("src/functions", ".ts")) {
     const text = readFileSync(join(top, file), "utf8");
-    if (!text.includes("cellFunction(")) continue;
+    if (!text.includes("familyFunction(")) continue;
     const { code } = transformSync(text, { loader: "ts", target: "es2022" });
     const tree = parse(code, { ecmaVersion: "latest", sourceType: "module" }) as unknown as Anything;
     const core = new Set<string>();
@@ -54,7 +54,7 @@ export function coreCalls(): ReadonlyMap<string, ReadonlySet<string>> {
       }
     });
     visit(tree, (node) => {
-      if (node.type !== "CallExpression" || (node.callee as Anything).name !== "cellFunction") return;
+      if (node.type !== "CallExpression" || (node.callee as Anything).name !== "familyFunction") return;
       const [declaration] = node.arguments as Anything[];
       const property = (key: string) =>
         (declaration?.properties as Anything[] | undefined)?.find((p) => (p.key as Anything | undefined)?.name === key);

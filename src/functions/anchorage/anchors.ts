@@ -2,12 +2,12 @@ import { anchorSchedule, type ScheduledAnchor } from "../../core/anchorage/ancho
 import { type AnchorCheck, bondedRod } from "../../core/anchorage/bond.ts";
 import { type SillSpacing, sillBolts } from "../../core/anchorage/sill-anchors.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity, text } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
 import { gravity } from "../fasteners/params.ts";
+import { familyFunction } from "./family.ts";
 import { CAUTION, designedOf, levelTerms } from "./params.ts";
 
 const shearPlf = quantity("plf", { says: "shear along the sill, of wind or earthquake", min: 0, max: 1e4 });
@@ -28,9 +28,8 @@ const sillThickness: typeof thickness = {
   },
 };
 
-const anchorSill = cellFunction({
+const anchorSill = familyFunction({
   name: "ANCHOR_SILL",
-  family: "Anchorage",
   summary:
     "Spacing of cast-in sill bolts by the shear along the wall, and what one carries by the yield modes of the wood.",
   params: {
@@ -139,9 +138,8 @@ const scheduled = columnsOf<ScheduledAnchor>(
   ["combined", "", (r) => r.combined ?? ""],
 );
 
-const schedule = cellFunction({
+const schedule = familyFunction({
   name: "ANCHOR_SCHEDULE",
-  family: "Anchorage",
   summary: "Sill anchors of all wall lines for shear and uplift together, by capacities that the office gives.",
   params: { lines, anchors },
   placed: { loadLevel: levelTerms.loadLevel },
@@ -197,9 +195,8 @@ const checks = columnsOf<AnchorCheck>(
   ["ratio", "", (r) => r.ratio],
 );
 
-const anchorBond = cellFunction({
+const anchorBond = familyFunction({
   name: "ANCHOR_BOND",
-  family: "Anchorage",
   summary: "An adhesive anchor rod in tension at strength level: steel, concrete breakout and bond, the worst first.",
   params: {
     tension: quantity("lb", { says: "tension at strength level", min: 1, max: 1e6 }),

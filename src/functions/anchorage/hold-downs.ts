@@ -1,11 +1,11 @@
 import { holdDownSchedule, type ScheduledWall } from "../../core/anchorage/hold-down-schedule.ts";
 import { type Overturning, overturning } from "../../core/anchorage/overturning.ts";
 import { ifGiven } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity, text, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { arm, CAUTION, dead, designedOf, height, levelTerms, shearLb } from "./params.ts";
 
 const deadFactor = {
@@ -27,9 +27,8 @@ const pair = columnsOf<Overturning>(
   ["compression", "lb", (r) => r.compressionLb],
 );
 
-const tension = cellFunction({
+const tension = familyFunction({
   name: "HOLDDOWN_TENSION",
-  family: "Anchorage",
   summary: "Tension and compression at the ends of a shear wall: its overturning less the dead load that resists.",
   params: {
     shear: shearLb,
@@ -120,9 +119,8 @@ const schedule = columnsOf<ScheduledWall>(
   ["ratio", "", (r) => r.ratio],
 );
 
-const holdDowns = cellFunction({
+const holdDowns = familyFunction({
   name: "HOLDDOWN_SCHEDULE",
-  family: "Anchorage",
   summary:
     "Hold-downs of all shear walls, floors stacked on each other, each with the next size of the office's own range.",
   params: {

@@ -1,9 +1,10 @@
 import { openingsFactor } from "../../core/anchorage/openings-factor.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { capital, mapped } from "../declare/scalar.ts";
 import { openedWalls, openings, walls } from "../takeoff/walls.ts";
+import { familyFunction } from "./family.ts";
 import { CAUTION } from "./params.ts";
 
 /** One wall of level top. */
@@ -30,9 +31,8 @@ const wall = mapped(
   "one wall: wall | length | height; lengths in ft or as text",
 );
 
-const factor = cellFunction({
+const factor = familyFunction({
   name: "SHEARWALL_OPENINGS",
-  family: "Anchorage",
   summary: "Shear capacity factor Co of a wall with openings that is not designed for the forces round them.",
   params: { wall, openings },
   placed: { shearWallStandard: orElse("shear wall standard") },

@@ -1,8 +1,8 @@
 import { type SegmentShear, segmentShears } from "../../core/anchorage/shear-wall.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { length } from "../declare/scalar.ts";
 import { list } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { CAUTION, shearLb } from "./params.ts";
 
 const rows = columnsOf<SegmentShear>(
@@ -13,9 +13,8 @@ const rows = columnsOf<SegmentShear>(
   ["drag", "lb", (r) => r.dragLb],
 );
 
-const unit = cellFunction({
+const unit = familyFunction({
   name: "SHEARWALL_UNIT",
-  family: "Anchorage",
   summary: "Unit shear of the segments of a wall line, and the drag force that its collector gathers between them.",
   params: {
     shear: shearLb,

@@ -1,12 +1,12 @@
 import { type BidStep, bidBuildUp } from "../../core/cost/bid.ts";
 import { pricedOrder } from "../../core/cost/order.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { measure, number, text } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { costLines } from "./lines.ts";
 
 const order = table(
@@ -42,9 +42,8 @@ const orderColumns = columnsOf<OrderRow>(
   ["amount", "$", (r) => r.amount],
 );
 
-export const costOrder = cellFunction({
+export const costOrder = familyFunction({
   name: "COST_ORDER",
-  family: "Labor and cost",
   summary: "An order list with its prices and the total.",
   params: { order, prices },
   placed: {},
@@ -97,9 +96,8 @@ const bidColumns = columnsOf<BidStep>(
   ["running total", "$", (s) => s.running],
 );
 
-export const bid = cellFunction({
+export const bid = familyFunction({
   name: "COST_BID",
-  family: "Labor and cost",
   summary: "From direct cost to price: tax, overhead, contingency, margin or markup, bond, with a check sum.",
   params: { costLines },
   placed: {

@@ -1,15 +1,15 @@
 import { costPerArea, escalated, priceByMargin, priceByMarkup } from "../../core/cost/price.ts";
 import { needed } from "../basis/term.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { measure, number, quantity } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 
 const PAGES = "Margin and markup pages (two trade sites)";
 
 const cost = measure("$", { says: "cost", min: 0, max: 1e10 });
 
-export const margin = cellFunction({
+export const margin = familyFunction({
   name: "COST_MARGIN",
-  family: "Labor and cost",
   summary: "Price that keeps a margin, a share of the price; the working shows the equal markup.",
   params: { cost },
   placed: { margin: needed("margin") },
@@ -29,9 +29,8 @@ export const margin = cellFunction({
   run: (a, tape) => priceByMargin(a.cost, a.margin, tape),
 });
 
-export const markup = cellFunction({
+export const markup = familyFunction({
   name: "COST_MARKUP",
-  family: "Labor and cost",
   summary: "Price with a markup, a share of the cost; the working shows the equal margin.",
   params: { cost },
   placed: { markup: needed("markup") },
@@ -51,9 +50,8 @@ export const markup = cellFunction({
   run: (a, tape) => priceByMarkup(a.cost, a.markup, tape),
 });
 
-export const escalate = cellFunction({
+export const escalate = familyFunction({
   name: "COST_ESCALATE",
-  family: "Labor and cost",
   summary: "A cost after some years of rising prices, compound.",
   params: {
     cost,
@@ -81,9 +79,8 @@ export const escalate = cellFunction({
   run: (a, tape) => escalated(a.cost, a.years, a.escalation, tape),
 });
 
-export const perArea = cellFunction({
+export const perArea = familyFunction({
   name: "COST_PERAREA",
-  family: "Labor and cost",
   summary: "Cost or price of a square foot.",
   params: { cost, area: quantity("ft2", { says: "floor area", min: 1, max: 1e7 }) },
   returns: quantityOf("$/ft2", "cost of one square foot"),

@@ -1,11 +1,11 @@
 import { contingency } from "../../core/cost/contingency.ts";
 import { RANGE_SHAPES, type RangeMoments, rangeMoments } from "../../core/cost/range.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, measure } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
+import { familyFunction } from "./family.ts";
 import { costLines } from "./lines.ts";
 
 const dollars = (says: string) => measure("$", { says, min: -1e9, max: 1e10 });
@@ -18,9 +18,8 @@ const rangeColumns = columnsOf<RangeMoments>(
   ["90 %", "$", (r) => r.p90],
 );
 
-export const range = cellFunction({
+export const range = familyFunction({
   name: "COST_RANGE",
-  family: "Labor and cost",
   summary: "Mean, deviation and percentiles of a cost from its least, likeliest and greatest value.",
   params: {
     low: dollars("the least it may come to"),
@@ -75,9 +74,8 @@ const columns = columnsOf<Row>(
   ["share", "", (r) => r.share],
 );
 
-export const contingencyTable = cellFunction({
+export const contingencyTable = familyFunction({
   name: "COST_CONTINGENCY",
-  family: "Labor and cost",
   summary: "Contingency on a list of costs by confidence, from a simulation in which the lines may rise together.",
   params: { costLines },
   placed: {

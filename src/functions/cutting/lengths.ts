@@ -1,6 +1,7 @@
 import { alikeLengths, lengthsPicture, recordLengths } from "../../core/cutting/index.ts";
 import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
-import { cellFunction, quantityOf, tableOf } from "../declare/cell-function.ts";
+import { quantityOf, tableOf } from "../declare/cell-function.ts";
+import { familyFunction } from "./family.ts";
 import { LEAST_LEFTOVER_IN, lengthLeftovers } from "./leftovers.ts";
 import { type LengthArguments, lengthPlan, lengthTerms, nameOf, optionsOf } from "./problem.ts";
 import { lengthParts, lengthStock } from "./tables.ts";
@@ -8,7 +9,6 @@ import { lengthParts, lengthStock } from "./tables.ts";
 /** Parts cut from stock lengths. */
 
 const common = {
-  family: "Takeoff and cutting",
   params: { parts: lengthParts, stock: lengthStock },
   placed: lengthTerms,
   sources: [
@@ -31,7 +31,7 @@ function planned(a: LengthArguments, tape: Tape | undefined) {
   return nesting;
 }
 
-const stockNeeded = cellFunction({
+const stockNeeded = familyFunction({
   ...common,
   name: "STOCK_NEEDED",
   summary: "Fewest stock lengths, or their least cost, that the parts can be cut from.",
@@ -57,7 +57,7 @@ const stockNeeded = cellFunction({
   },
 });
 
-const stockLayout = cellFunction({
+const stockLayout = familyFunction({
   ...common,
   name: "STOCK_LAYOUT",
   summary: "The cutting list: lengths that are cut alike once, each part with its place, and what is left over.",
@@ -102,7 +102,7 @@ const stockLayout = cellFunction({
   },
 });
 
-const stockOffcuts = cellFunction({
+const stockOffcuts = familyFunction({
   ...common,
   name: "STOCK_OFFCUTS",
   summary: "What the cutting list leaves over, as stock rows for the next job.",

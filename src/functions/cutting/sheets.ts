@@ -1,6 +1,7 @@
 import { alikeSheets, recordSheets, sheetsPicture } from "../../core/cutting/index.ts";
 import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
-import { cellFunction, quantityOf, tableOf } from "../declare/cell-function.ts";
+import { quantityOf, tableOf } from "../declare/cell-function.ts";
+import { familyFunction } from "./family.ts";
 import { LEAST_LEFTOVER_IN, sheetLeftovers } from "./leftovers.ts";
 import { nameOf, optionsOf, type SheetArguments, sheetPlan, sheetTerms } from "./problem.ts";
 import { sheetParts, sheetStock } from "./tables.ts";
@@ -8,7 +9,6 @@ import { sheetParts, sheetStock } from "./tables.ts";
 /** Parts cut from sheets. */
 
 const common = {
-  family: "Takeoff and cutting",
   params: { parts: sheetParts, stock: sheetStock },
   placed: sheetTerms,
   sources: [
@@ -32,7 +32,7 @@ function planned(a: SheetArguments, tape: Tape | undefined) {
   return nesting;
 }
 
-const sheetsNeeded = cellFunction({
+const sheetsNeeded = familyFunction({
   ...common,
   name: "SHEETS_NEEDED",
   summary: "Fewest sheets, or their least cost, that the parts can be cut from, edge to edge, with grain and saw cuts.",
@@ -64,7 +64,7 @@ const sheetsNeeded = cellFunction({
   },
 });
 
-const sheetsLayout = cellFunction({
+const sheetsLayout = familyFunction({
   ...common,
   name: "SHEETS_LAYOUT",
   summary:
@@ -114,7 +114,7 @@ const sheetsLayout = cellFunction({
   },
 });
 
-const sheetsBound = cellFunction({
+const sheetsBound = familyFunction({
   ...common,
   name: "SHEETS_BOUND",
   summary: "The proven least: no way of cutting these parts edge to edge takes fewer sheets, or costs less.",
@@ -144,7 +144,7 @@ const sheetsBound = cellFunction({
   },
 });
 
-const sheetsOffcuts = cellFunction({
+const sheetsOffcuts = familyFunction({
   ...common,
   name: "SHEETS_OFFCUTS",
   summary: "What the cutting list leaves over, as stock rows for the next job.",

@@ -110,7 +110,6 @@ const FIRST_VERSION = "0.1.0";
 export interface Declaration<P extends Params, B extends Placed, N extends Named, R extends Cell | Table> {
   /** name in cells, without the namespace: upper case, words joined by _ */
   readonly name: string;
-  readonly family: Family;
   /** one sentence */
   readonly summary: string;
   /** own arguments, in order: what differs from cell to cell */
@@ -138,6 +137,12 @@ export interface Declaration<P extends Params, B extends Placed, N extends Named
   /** a search that may take longer than a keystroke: hosts run it off the page's main thread */
   readonly heavy?: true;
   run(args: ArgumentsOf<P & B & N>, tape: Tape | undefined): NoInfer<R>;
+}
+
+/** A declaration that says its family itself. */
+export interface FamilyDeclaration<P extends Params, B extends Placed, N extends Named, R extends Cell | Table>
+  extends Declaration<P, B, N, R> {
+  readonly family: Family;
 }
 
 /** A declared function with its types erased, as the registry holds it. */
@@ -191,7 +196,7 @@ export function cellFunction<
   R extends Cell | Table,
   const B extends Placed = Record<never, never>,
   const N extends Named = Record<never, never>,
->(d: Declaration<P, B, N, R>): CellFunction {
+>(d: FamilyDeclaration<P, B, N, R>): CellFunction {
   const params: NamedParam[] = entries({ ...d.params, ...(d.placed ?? {}) });
   if (d.placed !== undefined) params.push({ name: "basis", param: BASIS_PLACE });
   return {
@@ -216,6 +221,18 @@ export function cellFunction<
     // The reader fills exactly the parameters that are declared, so the erased record is ArgumentsOf.
     run: (args, tape) => d.run(args as ArgumentsOf<P & B & N>, tape),
   };
+}
+
+/** What declares the functions of a family, so that it is said once. */
+export function declaring(family: Family) {
+  return <
+    const P extends Params,
+    R extends Cell | Table,
+    const B extends Placed = Record<never, never>,
+    const N extends Named = Record<never, never>,
+  >(
+    d: Declaration<P, B, N, R>,
+  ): CellFunction => cellFunction<P, R, B, N>({ ...d, family });
 }
 
 function entries(params: Params): NamedParam[] {

@@ -6,9 +6,10 @@ import {
 } from "../../core/enclosure/air/humid-air.ts";
 import { SATURATION_FORMULAS } from "../../core/enclosure/air/saturation.ts";
 import { fToC } from "../../core/enclosure/air/si.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { choice, humidity, temperature } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 
 const PSYCHROMETRICS = "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6 (Hyland-Wexler); ISO 13788:2012 Annex E";
 const HUMIDITY_SOURCE = "relative humidity is above 0 and at most 100 %";
@@ -34,9 +35,8 @@ export const curve = choice(SATURATION_FORMULAS, {
 });
 const formula = optional(curve, "ASHRAE", "ASHRAE equations, over ice below freezing");
 
-const dewPoint = cellFunction({
+const dewPoint = familyFunction({
   name: "DEW_POINT",
-  family: "Enclosure",
   summary: "Dew point of air from temperature and relative humidity; frost point below freezing.",
   params: {
     temperature: anyTemperature("air temperature"),
@@ -59,9 +59,8 @@ const dewPoint = cellFunction({
   run: (a, tape) => dewPointF(fToC(a.temperature), a.humidity / 100, a.formula, tape),
 });
 
-const dewHumidity = cellFunction({
+const dewHumidity = familyFunction({
   name: "DEW_HUMIDITY",
-  family: "Enclosure",
   summary: "Relative humidity of air from temperature and dew point.",
   params: {
     temperature: anyTemperature("air temperature"),
@@ -94,9 +93,8 @@ const dewHumidity = cellFunction({
   run: (a, tape) => relativeHumidityPct(fToC(a.temperature), fToC(a.dewPoint), a.formula, tape),
 });
 
-const dewVapor = cellFunction({
+const dewVapor = familyFunction({
   name: "DEW_VAPOR",
-  family: "Enclosure",
   summary: "Vapor pressure of air from temperature and relative humidity.",
   params: {
     temperature: anyTemperature("air temperature"),

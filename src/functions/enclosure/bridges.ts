@@ -3,10 +3,11 @@ import { type ThermalBridge, thermalBridges } from "../../core/enclosure/loss/th
 import { JUNCTION_SOURCE, JUNCTIONS } from "../../core/enclosure/tables/thermal-bridges.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
-import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { length, number, quantity, text } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 
 const columns = {
   bridge: text({
@@ -70,9 +71,8 @@ function builtIn(name: string, row: number, tape: Tape | undefined): { psi: numb
   return { psi: found.usualWmK / W_MK_IN_BTU_FT, source: JUNCTION_SOURCE };
 }
 
-const thermalBridgesFunction = cellFunction({
+const thermalBridgesFunction = familyFunction({
   name: "THERMAL_BRIDGES",
-  family: "Enclosure",
   summary: "Heat per degree that junctions and fixings pass beside the plane parts: the bridges of HEATLOSS.",
   params: { bridges: table(columns, { says: "junctions and fixings, one row each", maxRows: 200 }) },
   returns: quantityOf("Btu/(h F)", "sum of psi L and chi n"),

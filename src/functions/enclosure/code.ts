@@ -4,10 +4,11 @@ import { type RetarderRow, retarderClass, retarderRule, SHEATHINGS } from "../..
 import { leastShareAboveDeck, unventedRoofR } from "../../core/enclosure/moisture/unvented-roof.ts";
 import { DECK_RULE, RETARDER_CLAUSE, UNVENTED_ROOF_CLAUSE } from "../../core/enclosure/tables/retarders.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
-import { cellFunction, numberOrText, preliminary, quantityOf, textOf } from "../declare/cell-function.ts";
+import { numberOrText, preliminary, quantityOf, textOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, number, quantity } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { readCounty } from "./read/county.ts";
 import { shown } from "./shown.ts";
 import { placeOf } from "./terms/climate-terms.ts";
@@ -43,9 +44,8 @@ const partOf = (kind: "R" | "U") => {
 
 const codeTerms = { climateZone, energyCode: orElse("energy code") };
 
-const uCode = cellFunction({
+const uCode = familyFunction({
   name: "U_CODE",
-  family: "Enclosure",
   summary: "The U-factor that the residential energy code allows at most, by climate zone and part.",
   params: { part: partOf("U") },
   placed: codeTerms,
@@ -69,9 +69,8 @@ const uCode = cellFunction({
   run: (a, tape) => codeValue("U", zoneOf(a, mapOf(a.energyCode), tape), a.part, a.energyCode, tape),
 });
 
-const rCode = cellFunction({
+const rCode = familyFunction({
   name: "R_CODE",
-  family: "Enclosure",
   summary: "The insulation that the residential energy code asks, by climate zone and part.",
   params: { part: partOf("R") },
   placed: codeTerms,
@@ -96,9 +95,8 @@ const rCode = cellFunction({
   run: (a, tape) => codeValue("R", zoneOf(a, mapOf(a.energyCode), tape), a.part, a.energyCode, tape),
 });
 
-const climateZoneFunction = cellFunction({
+const climateZoneFunction = familyFunction({
   name: "CLIMATE_ZONE",
-  family: "Enclosure",
   summary: "Climate zone of a US county, on the map of the energy code that holds.",
   params: {},
   placed: { county: needed("county"), state: needed("state") },
@@ -123,9 +121,8 @@ const climateZoneFunction = cellFunction({
   run: (a, tape) => countyZone(readCounty(a.county, a.state), mapOf(a.energyCode), tape),
 });
 
-const retarderClassFunction = cellFunction({
+const retarderClassFunction = familyFunction({
   name: "RETARDER_CLASS",
-  family: "Enclosure",
   summary: "Vapor retarder class I, II or III of a permeance, or none.",
   params: {
     permeance: quantity("perm", {
@@ -152,9 +149,8 @@ const rules = columnsOf<RetarderRow>(
   ["why", "", (r) => r.why],
 );
 
-const retarderRuleFunction = cellFunction({
+const retarderRuleFunction = familyFunction({
   name: "RETARDER_RULE",
-  family: "Enclosure",
   summary:
     "Which class of vapor retarder the code lets stand inside a framed wall, by climate zone and what is outside.",
   params: {
@@ -221,9 +217,8 @@ const retarderRuleFunction = cellFunction({
   },
 });
 
-const roofUnvented = cellFunction({
+const roofUnvented = familyFunction({
   name: "ROOF_UNVENTED",
-  family: "Enclosure",
   summary: "Least R of air-impermeable insulation in an unvented roof, by climate zone.",
   params: {},
   placed: { climateZone, residentialCode: orElse("residential code") },

@@ -1,9 +1,10 @@
 import { DEW_METHODS, dewLayer, dewProfile, type FaceRow } from "../../core/enclosure/moisture/dew-profile.ts";
-import { cellFunction, preliminary, textOf } from "../declare/cell-function.ts";
+import { preliminary, textOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice } from "../declare/scalar.ts";
 import { curve } from "./air.ts";
+import { familyFunction } from "./family.ts";
 import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
@@ -30,9 +31,8 @@ const faces = columnsOf<FaceRow>(
   ["wet or dry", "", (r) => r.state],
 );
 
-const dewProfileFunction = cellFunction({
+const dewProfileFunction = familyFunction({
   name: "DEW_PROFILE",
-  family: "Enclosure",
   summary: "Temperature, dew point, vapor pressure and margin at each face of a wall or roof, and where water gathers.",
   params: { layers: layers() },
   placed: { ...AIR_PLACES, insideFilm, outsideFilm, formula: profileFormula },
@@ -74,9 +74,8 @@ const dewProfileFunction = cellFunction({
   },
 });
 
-const dewLayerFunction = cellFunction({
+const dewLayerFunction = familyFunction({
   name: "DEW_LAYER",
-  family: "Enclosure",
   summary: 'The first face, from the warmer side, that falls below the dew point, or "none".',
   params: { layers: layers() },
   placed: {

@@ -1,9 +1,10 @@
 import { type FramedArea, framingShare } from "../../core/enclosure/layers/framing-share.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { length, number, text } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
 import { openedWalls, someOpenings, walls } from "../takeoff/walls.ts";
+import { familyFunction } from "./family.ts";
 
 const members = table(
   {
@@ -25,9 +26,8 @@ const members = table(
   { says: "columns, plates, beams and other framing, one row each kind", maxRows: 200 },
 );
 
-const framingShareFunction = cellFunction({
+const framingShareFunction = familyFunction({
   name: "FRAMING_SHARE",
-  family: "Enclosure",
   summary: "Part of the walls' area that their own columns, plates and beams take up, for U_FACTOR.",
   params: { walls, members, openings: someOpenings },
   returns: quantityOf("", "framing area over wall area without openings"),

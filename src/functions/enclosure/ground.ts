@@ -1,18 +1,18 @@
 import { GROUND_KINDS, type GroundLoss, groundLoss } from "../../core/enclosure/loss/ground.ts";
 import { BASEMENT_SOURCE, CRAWL_SOURCE, OPEN_FLOOR_SOURCE, SLAB_SOURCE } from "../../core/enclosure/tables/ground.ts";
 import { needed } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, quantity, text } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { readGroundInsulation } from "./read/ground.ts";
 import { shown } from "./shown.ts";
 
 const columns = columnsOf<GroundLoss>(["heat loss", "Btu/h", (r) => r.btuH], ["F", "Btu/(h ft F)", (r) => r.fFactor]);
 
-const heatLossGround = cellFunction({
+const heatLossGround = familyFunction({
   name: "HEATLOSS_GROUND",
-  family: "Enclosure",
   summary: "Heat that a slab on grade, a basement or a crawl space loses, by printed factors.",
   params: {
     kind: choice(GROUND_KINDS, {

@@ -1,8 +1,9 @@
 import { rSchedule, type ScheduleRow, stackR } from "../../core/enclosure/layers/r-value.ts";
-import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { text } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { layerRows, layers } from "./layers.ts";
 import { INSIDE_FILM_SAYS, OUTSIDE_FILM_SAYS } from "./read/film.ts";
 import { readAssembly } from "./read/layer.ts";
@@ -27,9 +28,8 @@ export const outsideFilm = optional(
   "wind of 15 mph, R 0.17, where no ventilated cavity takes its place (ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10)",
 );
 
-const rStack = cellFunction({
+const rStack = familyFunction({
   name: "R_STACK",
-  family: "Enclosure",
   summary: "Total R of a stack of layers from air to air, films included; layers outside a ventilated cavity drop out.",
   params: { layers: layers(), insideFilm, outsideFilm },
   returns: quantityOf(R_UNIT, "total R, air to air"),
@@ -67,9 +67,8 @@ const schedule = columnsOf<ScheduleRow>(
   ["running total", R_UNIT, (r) => r.totalIp],
 );
 
-const rScheduleFunction = cellFunction({
+const rScheduleFunction = familyFunction({
   name: "R_SCHEDULE",
-  family: "Enclosure",
   summary: "R of each layer from inside to outside with the running total, films included.",
   params: { layers: layers(), insideFilm, outsideFilm },
   placed: {},

@@ -11,10 +11,11 @@ import { codeSources } from "../../core/enclosure/loss/energy-code.ts";
 import { NATURAL_RULE } from "../../core/enclosure/tables/air.ts";
 import { CODE_SOURCE } from "../../core/enclosure/tables/energy-code.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
-import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, number, quantity } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { shown } from "./shown.ts";
 import { climateZone, countyTerms, mapOf, zoneIfGiven, zoneOf } from "./terms/zone-terms.ts";
 
@@ -35,9 +36,8 @@ function houseOf(a: Omit<TestArguments, "airTightness">, exponent = USUAL_EXPONE
   return { volumeFt3: a.houseVolume, areaFt2: a.enclosureArea, exponent };
 }
 
-const airLeakage = cellFunction({
+const airLeakage = familyFunction({
   name: "AIR_LEAKAGE",
-  family: "Enclosure",
   summary: "Air that leaks through an enclosure at a test pressure in cfm, from air changes at 50 Pa.",
   params: {},
   placed: {
@@ -80,9 +80,8 @@ const airLeakage = cellFunction({
   },
 });
 
-const airNatural = cellFunction({
+const airNatural = familyFunction({
   name: "AIR_NATURAL",
-  family: "Enclosure",
   summary:
     "Air that comes in by wind and warmth in the mean of a year, in cfm, from air changes at 50 Pa: for HEATLOSS.",
   params: {},
@@ -134,9 +133,8 @@ const verdict = columnsOf<AirVerdict>(
   ["verdict", "", (r) => r.verdict],
 );
 
-const airCode = cellFunction({
+const airCode = familyFunction({
   name: "AIR_CODE",
-  family: "Enclosure",
   summary: "Air changes at 50 Pa against the greatest that the energy code allows, or against a target of one's own.",
   params: {},
   placed: {

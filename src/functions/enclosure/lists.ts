@@ -12,10 +12,10 @@ import {
 import { type MaterialFacts, materialFacts } from "../../core/enclosure/layers/material-list.ts";
 import { MATERIALS } from "../../core/enclosure/tables/materials.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { text } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { MATERIAL_DATA, R_UNIT } from "./heat.ts";
 import { readPoint } from "./read/coordinates.ts";
 import { findMaterial, nearMaterials } from "./read/material.ts";
@@ -55,9 +55,8 @@ function foundMaterials(words: string | undefined) {
   );
 }
 
-const materials = cellFunction({
+const materials = familyFunction({
   name: "MATERIALS",
-  family: "Enclosure",
   summary: "The built-in materials with their R, conductivity, vapor permeability, density and source.",
   params: { find: find("a word of the name, such as foam; blank for all") },
   placed: {},
@@ -130,9 +129,8 @@ function listed(place: Station | NormalsPlace): ListedPlace {
   return { place, nearest: `${near.station.name} ${near.station.state}`, miles: near.miles };
 }
 
-const climateStations = cellFunction({
+const climateStations = familyFunction({
   name: "CLIMATE_STATIONS",
-  family: "Enclosure",
   summary:
     "The stations whose climate is kept, with elevation, degree-days, winter design temperature and zone; by coordinates, the nearest ones.",
   params: {

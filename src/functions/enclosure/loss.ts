@@ -6,10 +6,11 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import type { AirRow } from "../basis/glossary/air-rows.ts";
 import { ifGiven, needed } from "../basis/term.ts";
-import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { number, quantity } from "../declare/scalar.ts";
 import { areaParts, areas } from "./areas.ts";
+import { familyFunction } from "./family.ts";
 import { placeOf } from "./terms/climate-terms.ts";
 
 const UA =
@@ -39,9 +40,8 @@ const lossParams = {
   ),
 };
 
-const heatLossFunction = cellFunction({
+const heatLossFunction = familyFunction({
   name: "HEATLOSS",
-  family: "Enclosure",
   summary: "Heat that an enclosure loses at given temperatures: areas by U-factors, thermal bridges and outdoor air.",
   params: lossParams,
   placed: { indoorTemperature: needed("indoor temperature"), outdoorTemperature: needed("outdoor temperature") },
@@ -100,9 +100,8 @@ function season(
   return { hdd65F: station.hdd65F, elevationFt };
 }
 
-const heatLossYear = cellFunction({
+const heatLossYear = familyFunction({
   name: "HEATLOSS_YEAR",
-  family: "Enclosure",
   summary: "Heat that an enclosure loses in a heating season, by degree-days.",
   params: lossParams,
   placed: { degreeDays: ifGiven("degree days", "those of the climate station") },

@@ -4,8 +4,9 @@ import { MASS_CLAUSE } from "../../core/enclosure/tables/heat-capacity.ts";
 import { Refusal } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
+import { familyFunction } from "./family.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
 import { shown } from "./shown.ts";
@@ -44,9 +45,8 @@ function zoneShown(a: Parameters<typeof bothRows>[0], tape: Tape | undefined) {
   }
 }
 
-const massWallFunction = cellFunction({
+const massWallFunction = familyFunction({
   name: "MASS_WALL",
-  family: "Enclosure",
   summary: "Whether the energy code counts a wall as a mass wall, with its heat capacity and the clause.",
   params: { layers: layers() },
   placed: { climateZone, energyCode: orElse("energy code") },

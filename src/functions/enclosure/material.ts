@@ -1,7 +1,8 @@
 import { layerPerm, layerR } from "../../core/enclosure/layers/r-value.ts";
-import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { humidity, length, text } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { ISO_6946, MATERIAL_DATA, R_UNIT, WOOD_K } from "./heat.ts";
 import { readLayer } from "./read/layer.ts";
 
@@ -17,9 +18,8 @@ const thickness = (says: string) =>
     "",
   );
 
-const rLayer = cellFunction({
+const rLayer = familyFunction({
   name: "R_LAYER",
-  family: "Enclosure",
   summary: "R-value of one layer of a generic material, or of an own conductivity.",
   params: {
     material: text({ says: "material, such as gypsum board, veneer panel, mineral wool board, OSB" }),
@@ -51,9 +51,8 @@ const rLayer = cellFunction({
     layerR(readLayer({ row: 1, material, thicknessIn, resistance: R }, tape), tape),
 });
 
-const permLayer = cellFunction({
+const permLayer = familyFunction({
   name: "PERM_LAYER",
-  family: "Enclosure",
   summary: "Vapor permeance of one layer of a generic material; wood panels depend on the humidity in them.",
   params: {
     material: text({ says: "material, such as veneer panel, plywood, OSB, gypsum board" }),

@@ -4,11 +4,12 @@ import { dewMonths } from "../../core/enclosure/moisture/dew-months.ts";
 import { dewWood, WOOD_LIMIT_SOURCES, type WoodMonth } from "../../core/enclosure/moisture/dew-wood.ts";
 import { DRY_OUTS } from "../../core/enclosure/moisture/wetting-year.ts";
 import { ifGiven } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice } from "../declare/scalar.ts";
 import { ISO_13788, STEADY } from "./dew.ts";
+import { familyFunction } from "./family.ts";
 import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
@@ -39,9 +40,8 @@ const yearColumns = columnsOf<YearRow>(
 /** A year of one condition: 20 C and 50 %. */
 const SAME_AIR = MONTH_NAMES.map((m) => [m, "20 C", 50] as const);
 
-const dewMonthsFunction = cellFunction({
+const dewMonthsFunction = familyFunction({
   name: "DEW_MONTHS",
-  family: "Enclosure",
   summary: "Condensation and drying month by month through a year, at any number of planes, with the verdict.",
   params: { layers: layers() },
   placed: {
@@ -135,9 +135,8 @@ const woodColumns = columnsOf<WoodMonth>(
   ["verdict", "", (r) => r.verdict],
 );
 
-const dewWoodFunction = cellFunction({
+const dewWoodFunction = familyFunction({
   name: "DEW_WOOD",
-  family: "Enclosure",
   summary: "Moisture content of each wood layer month by month, against decay and mold.",
   params: { layers: layers() },
   placed: CLIMATE_PLACES,

@@ -8,10 +8,11 @@ import {
 } from "../../core/enclosure/moisture/exterior-share.ts";
 import { type SurfaceFactor, surfaceFactor } from "../../core/enclosure/moisture/surface-factor.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { text } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { MATERIAL_DATA } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readAssembly } from "./read/layer.ts";
@@ -28,9 +29,8 @@ const factorColumns = columnsOf<SurfaceFactor>(
   ["verdict", "", (r) => r.verdict],
 );
 
-const temperatureFactor = cellFunction({
+const temperatureFactor = familyFunction({
   name: "TEMPERATURE_FACTOR",
-  family: "Enclosure",
   summary:
     "How warm the inside surface stays, as a share of the way from outdoors to indoors, against mold through the year.",
   params: { layers: layers() },
@@ -85,9 +85,8 @@ const shareColumns = columnsOf<ShareRow>(
   ["remark", "", (r) => r.remark],
 );
 
-const outsideShare = cellFunction({
+const outsideShare = familyFunction({
   name: "DEW_OUTSIDESHARE",
-  family: "Enclosure",
   summary:
     "Least share of R outboard of the air barrier that keeps it above the dew point, this wall's share, and the code's.",
   params: { layers: layers("the layers, with the air barrier marked in the role column") },

@@ -3,10 +3,11 @@ import { framedWall, UNBROKEN } from "../../core/enclosure/layers/framed.ts";
 import { uFactor } from "../../core/enclosure/layers/u-factor.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
-import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { length, number, quantity, text, whole } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { ASHRAE_HEAT, ISO_6946, insideFilm, MATERIAL_DATA, outsideFilm, WOOD_K } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";
 import { readInsideFilm, readOutsideFilm } from "./read/film.ts";
@@ -68,9 +69,8 @@ function shareOf(share: number | undefined, rows: number): number {
   );
 }
 
-const uFactorFunction = cellFunction({
+const uFactorFunction = familyFunction({
   name: "U_FACTOR",
-  family: "Enclosure",
   summary:
     "U-factor of a wall, roof or floor with framing: parallel path, isothermal planes or the ISO 6946 combined method.",
   params: {

@@ -2,10 +2,11 @@ import { codeParts, codeSources } from "../../core/enclosure/loss/energy-code.ts
 import { type UaRow, uaAgainstCode } from "../../core/enclosure/loss/ua-code.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { type AreaRow, areas } from "./areas.ts";
 import { PART_WORDS } from "./code.ts";
+import { familyFunction } from "./family.ts";
 import { shown } from "./shown.ts";
 import { climateZone, countyTerms, mapOf, zoneOf } from "./terms/zone-terms.ts";
 
@@ -39,9 +40,8 @@ function codePartOf(row: AreaRow): string {
   );
 }
 
-const uaCode = cellFunction({
+const uaCode = familyFunction({
   name: "UA_CODE",
-  family: "Enclosure",
   summary:
     "Whole-house trade-off: U A of every part against the energy code's, windows by their mean U and SHGC, with the total and the verdict.",
   params: { areas: areas() },

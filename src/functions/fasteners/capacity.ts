@@ -2,10 +2,11 @@ import { combinedValue } from "../../core/fasteners/combined.ts";
 import { lateralValue } from "../../core/fasteners/lateral.ts";
 import { pullThroughValue } from "../../core/fasteners/pull-through.ts";
 import { withdrawalValue } from "../../core/fasteners/withdrawal.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { flag, length, measure } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import {
   CAUTION,
   conditionsOf,
@@ -27,9 +28,8 @@ const members = table(memberColumns, {
   maxRows: 3,
 });
 
-const withdrawal = cellFunction({
+const withdrawal = familyFunction({
   name: "FASTENER_WITHDRAWAL",
-  family: "Fasteners and furring",
   summary: "What one lag screw, wood screw or nail holds against being pulled out, adjusted.",
   params: {
     type,
@@ -70,9 +70,8 @@ const withdrawal = cellFunction({
   run: (a, tape) => withdrawalValue(a.type, a.diameter, a.gravity, a.thread, a.grain, conditionsOf(a), tape),
 });
 
-const lateral = cellFunction({
+const lateral = familyFunction({
   name: "FASTENER_LATERAL",
-  family: "Fasteners and furring",
   summary:
     "What one fastener carries across its axis, by the least of its yield modes, adjusted; the mode in words and drawn.",
   params: {
@@ -149,9 +148,8 @@ const lateral = cellFunction({
   },
 });
 
-const pullThrough = cellFunction({
+const pullThrough = familyFunction({
   name: "FASTENER_PULLTHROUGH",
-  family: "Fasteners and furring",
   summary: "What one round head holds before it pulls through the member under it, adjusted.",
   params: {
     head: length("in", { says: "diameter of the head", min: 0.2, max: 2 }),
@@ -182,9 +180,8 @@ const pullThrough = cellFunction({
   run: (a, tape) => pullThroughValue(a.head, a.thickness, a.gravity, conditionsOf(a), tape),
 });
 
-const combined = cellFunction({
+const combined = familyFunction({
   name: "FASTENER_COMBINED",
-  family: "Fasteners and furring",
   summary: "What one fastener carries at an angle between lateral load and withdrawal.",
   params: {
     type,

@@ -1,10 +1,10 @@
 import { type FurringAnswer, furringFasteners } from "../../core/fasteners/furring.ts";
 import { FURRING_FASTENERS, FURRING_TABLES } from "../../core/fasteners/tables/furring.ts";
 import { needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, quantity } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { CAUTION } from "./params.ts";
 
 const answer = columnsOf<FurringAnswer>(
@@ -14,9 +14,8 @@ const answer = columnsOf<FurringAnswer>(
   ["row of the table", "", (r) => r.row],
 );
 
-const furring = cellFunction({
+const furring = familyFunction({
   name: "FURRING_FASTENERS",
-  family: "Fasteners and furring",
   summary:
     "Fasteners of furring, or of cladding itself, through foam on wood framing, read from the code's table and never beyond it.",
   params: {

@@ -2,10 +2,11 @@ import { type GroupMember, rowValue } from "../../core/fasteners/group.ts";
 import { spacingIn } from "../../core/fasteners/spacing.ts";
 import { STEEL_E_PSI } from "../../core/fasteners/tables/fasteners.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { CAUTION, diameter, force, type MemberRow, memberColumns, rolesOf } from "./params.ts";
 
 /** Rows of fasteners: group action and spacing. */
@@ -53,9 +54,8 @@ function stiffness(row: GroupRow): GroupMember {
 const THIN_IN = 0.24;
 const WHOLE: GroupMember = { name: "", steel: false, stiffnessLb: 1 };
 
-const group = cellFunction({
+const group = familyFunction({
   name: "FASTENER_GROUP",
-  family: "Fasteners and furring",
   summary: "What a row of fasteners carries: its number times one of them, times the group action factor.",
   params: {
     capacity: force("adjusted value of one fastener"),
@@ -130,9 +130,8 @@ const group = cellFunction({
 
 const inches = (says: string) => length("in", { says, min: 0.5, max: 144 });
 
-const spacing = cellFunction({
+const spacing = familyFunction({
   name: "FASTENER_SPACING",
-  family: "Fasteners and furring",
   summary: "Spacing of fasteners along a line load, down to the whole inch and inside the least and greatest.",
   params: {
     demand: quantity("plf", { says: "load along the line", min: 0.1, max: 1e5 }),

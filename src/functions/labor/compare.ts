@@ -1,12 +1,12 @@
 import { compareWays, type Way } from "../../core/labor/compare.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { measure, share, text, whole } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
 import { crewOf, rowCrew } from "./crew.ts";
+import { familyFunction } from "./family.ts";
 
 const ways = table(
   {
@@ -65,9 +65,8 @@ const columns = columnsOf<Row>(
   ["cost", "$", (r) => r.cost],
 );
 
-export const compare = cellFunction({
+export const compare = familyFunction({
   name: "LABOR_COMPARE",
-  family: "Labor and cost",
   summary:
     "The same task done in two ways or more, set-up and machine included, and the count at which they cost the same.",
   params: { count: whole({ says: "how many of the task", min: 1, max: 100_000 }), ways },

@@ -2,12 +2,12 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import { type CrewRate, crewRate } from "../../core/labor/rate.ts";
 import { laborSchedule, type TaskRow } from "../../core/labor/schedule.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { measure, number, text } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { rate } from "./hours.ts";
 
 const crewTable = table(
@@ -30,9 +30,8 @@ const rateColumns = columnsOf<CrewRate>(
   ["burdened", "$/h", (r) => r.burdenedWage],
 );
 
-export const laborRate = cellFunction({
+export const laborRate = familyFunction({
   name: "LABOR_RATE",
-  family: "Labor and cost",
   summary: "What an hour of a crew costs: all wages, the mean wage, and the mean wage with its burden.",
   params: { crew: crewTable },
   placed: { laborBurden: orElse("labor burden") },
@@ -103,9 +102,8 @@ const taskColumns = columnsOf<TaskRow>(
   ["cost", "$", (r) => r.cost],
 );
 
-export const schedule = cellFunction({
+export const schedule = familyFunction({
   name: "LABOR_SCHEDULE",
-  family: "Labor and cost",
   summary: "Hours, days and cost of tasks done one after the other, and their sums.",
   params: { tasks },
   placed: {

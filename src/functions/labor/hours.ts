@@ -2,8 +2,9 @@ import { laborDays } from "../../core/labor/days.ts";
 import { laborHours } from "../../core/labor/hours.ts";
 import { learningHours } from "../../core/labor/learning.ts";
 import { needed, orElse } from "../basis/term.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { measure, number, whole } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 
 const NAVY = "US Navy Builder Advanced course NAVEDTRA 14045, pp 2-27, 2-28 (public domain)";
 
@@ -15,9 +16,8 @@ export const rate = number({
   heads: ["h/unit", "hours a unit", "hours each"],
 });
 
-export const hours = cellFunction({
+export const hours = familyFunction({
   name: "LABOR_HOURS",
-  family: "Labor and cost",
   summary: "Labor hours of a task from its quantity, the hours of one unit and the pace.",
   params: {
     quantity: number({ says: "quantity, in the unit of the rate", min: 0, max: 1e7 }),
@@ -43,9 +43,8 @@ export const hours = cellFunction({
   run: (a, tape) => laborHours(a.quantity, a.rate, a.pace, tape),
 });
 
-export const days = cellFunction({
+export const days = familyFunction({
   name: "LABOR_DAYS",
-  family: "Labor and cost",
   summary: "Days that a crew takes for labor hours, with productive hours a day and days lost to weather.",
   params: { hours: measure("h", { says: "labor hours", min: 0, max: 1e7 }) },
   placed: {
@@ -78,9 +77,8 @@ export const days = cellFunction({
   },
 });
 
-export const learning = cellFunction({
+export const learning = familyFunction({
   name: "LABOR_LEARNING",
-  family: "Labor and cost",
   summary: "Hours of a number of units by a learning curve, unit curve or cumulative average.",
   params: {
     first: measure("h", { says: "hours of the first unit", above: 0, max: 1e6 }),

@@ -1,12 +1,12 @@
 import type { CraneCheck } from "../../core/lifting/crane.ts";
 import { liftCrane } from "../../core/lifting/crane.ts";
 import { needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { LIFT_CAUTIONS } from "./words.ts";
 
 const chart = table(
@@ -30,9 +30,8 @@ const columns = columnsOf<CraneCheck>(
   ["verdict", "", (c) => c.verdict],
 );
 
-export const crane = cellFunction({
+export const crane = familyFunction({
   name: "LIFT_CRANE",
-  family: "Lifting and hauling",
   summary: "A lift against the crane's own load chart, read at the next larger radius, rigging counted as load.",
   params: {
     weight: quantity("lb", {

@@ -2,12 +2,12 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { liftPicks, panelBendingRatio } from "../../core/lifting/picks.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity, whole } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { panel, panelValues } from "../wood/panel-param.ts";
+import { familyFunction } from "./family.ts";
 import { LIFT_CAUTIONS } from "./words.ts";
 
 interface PickRow {
@@ -22,9 +22,8 @@ const pickColumns = columnsOf<PickRow>(
   ["moment", "ft lb", (r) => r.momentFtLb],
 );
 
-export const picksForBending = cellFunction({
+export const picksForBending = familyFunction({
   name: "LIFT_PICKS",
-  family: "Lifting and hauling",
   summary: "Where to pick up a piece of even weight so that it bends least, and the bending.",
   params: {
     length: length("ft", { says: "length of the piece", min: 1, max: 120 }),

@@ -3,12 +3,12 @@ import { liftCentroid } from "../../core/lifting/centroid.ts";
 import type { SlingPick } from "../../core/lifting/hanging.ts";
 import { liftSling } from "../../core/lifting/sling.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity, text } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { list, table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { axisOf, placedPieces } from "./pieces.ts";
 import { LIFT_CAUTIONS, NAVY } from "./words.ts";
 
@@ -19,9 +19,8 @@ const centroidColumns = columnsOf<Centroid>(
   ["z", "ft", (c) => c.zFt],
 );
 
-export const centroid = cellFunction({
+export const centroid = familyFunction({
   name: "LIFT_CENTROID",
-  family: "Lifting and hauling",
   summary: "Weight and center of gravity of pieces that are lifted together.",
   params: { pieces: placedPieces },
   placed: {},
@@ -100,9 +99,8 @@ const slingColumns = columnsOf<SlingRow>(
   ["angle", "deg from level", (r) => r.angleDeg],
 );
 
-export const sling = cellFunction({
+export const sling = familyFunction({
   name: "LIFT_SLING",
-  family: "Lifting and hauling",
   summary: "Tension of each leg of a sling from one hook, by the places of the picks, and the least rating of a leg.",
   params: {
     weight: quantity("lb", { says: "static weight of the load", above: 0, max: 500_000 }),

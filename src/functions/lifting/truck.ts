@@ -1,8 +1,8 @@
 import { type LoadRow, truckLoads } from "../../core/lifting/truck.ts";
 import { needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { spill } from "../declare/spill.ts";
+import { familyFunction } from "./family.ts";
 import { pieces, sizeOf } from "./pieces.ts";
 import { LIFT_CAUTIONS } from "./words.ts";
 
@@ -15,9 +15,8 @@ const columns = columnsOf<LoadRow>(
   ["height", "ft", (r) => r.heightFt],
 );
 
-export const truck = cellFunction({
+export const truck = familyFunction({
   name: "TRUCK_LOADS",
-  family: "Lifting and hauling",
   summary: "Pieces in truck loads by weight, deck and stack, in the order of erection, last in first out.",
   params: { pieces },
   placed: {

@@ -1,12 +1,12 @@
 import { liftWeight, type WeightRow } from "../../core/lifting/weight.ts";
 import { TOTAL, wallAreas } from "../../core/takeoff/wall/wall-area.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { spill } from "../declare/spill.ts";
 import { layers } from "../enclosure/layers.ts";
 import { openedWalls, someOpenings, walls } from "../takeoff/walls.ts";
+import { familyFunction } from "./family.ts";
 import { weighed } from "./layer-weight.ts";
 import { pieces } from "./pieces.ts";
 import { LIFT_CAUTIONS } from "./words.ts";
@@ -18,9 +18,8 @@ const columns = columnsOf<WeightRow>(
   ["weight", "lb", (r) => r.weightLb],
 );
 
-export const weight = cellFunction({
+export const weight = familyFunction({
   name: "LIFT_WEIGHT",
-  family: "Lifting and hauling",
   summary: "Weight of walls to lift from net areas and layers, with what is set in and rain that they hold.",
   params: {
     walls,

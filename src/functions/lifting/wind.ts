@@ -1,11 +1,11 @@
 import { type BraceForces, liftBrace } from "../../core/lifting/brace.ts";
 import { type LiftWind, liftWind } from "../../core/lifting/wind.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity, whole } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
+import { familyFunction } from "./family.ts";
 import { LIFT_CAUTIONS } from "./words.ts";
 
 const windColumns = columnsOf<LiftWind>(
@@ -15,9 +15,8 @@ const windColumns = columnsOf<LiftWind>(
   ["rule", "", (w) => w.rule],
 );
 
-export const windOnLift = cellFunction({
+export const windOnLift = familyFunction({
   name: "LIFT_WIND",
-  family: "Lifting and hauling",
   summary: "Sideways pull of the wind on a hanging panel, its lean, and the wind to stop lifting at.",
   params: {
     area: quantity("ft2", { says: "area of the panel's face", above: 0, max: 20_000 }),
@@ -65,9 +64,8 @@ const braceColumns = columnsOf<BraceForces>(
   ["uplift", "lb", (f) => f.upliftLb],
 );
 
-export const brace = cellFunction({
+export const brace = familyFunction({
   name: "LIFT_BRACE",
-  family: "Lifting and hauling",
   summary: "Wind on a wall that stands on braces before floors and roof hold it: force on brace, foot and anchor.",
   params: {
     length: length("ft", { says: "length of the wall", min: 1, max: 300 }),

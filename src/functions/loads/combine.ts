@@ -1,10 +1,11 @@
 import { type CombinedRow, combine, combinedRows } from "../../core/loads/combine.ts";
 import { LOADS } from "../../core/loads/tables/combinations.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { choice, number } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 
 const loadTable = table(
   {
@@ -55,9 +56,8 @@ const columns = columnsOf<CombinedRow>(
   ["value", "as given", (r) => r.value],
 );
 
-const loadCombine = cellFunction({
+const loadCombine = familyFunction({
   name: "LOAD_COMBINE",
-  family: "Loads",
   summary: "Load combinations of a member, with the largest and smallest named.",
   params: { loads: loadTable },
   placed: { designMethod: orElse("design method"), liveLoadFactor: orElse("live load factor") },

@@ -4,11 +4,12 @@ import { floorLive, liveUse, roofLive } from "../../core/loads/live.ts";
 import { KLL } from "../../core/loads/tables/live.ts";
 import { tributaryLoad } from "../../core/loads/tributary.ts";
 import { orElse } from "../basis/term.ts";
-import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, number, quantity, slope, text, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
 import { layers } from "../enclosure/layers.ts";
+import { familyFunction } from "./family.ts";
 
 const CAUTION = preliminary("load");
 const flatRoof = optional(slope({ says: "slope of the roof", max: 80 }), 0, "level");
@@ -28,9 +29,8 @@ const weightTable = table(
   { says: "an office's own weights, looked up before the built-in ones", maxRows: 1000 },
 );
 
-const loadDead = cellFunction({
+const loadDead = familyFunction({
   name: "LOAD_DEAD",
-  family: "Loads",
   summary: "Dead load of the parts of a roof, floor or wall, from own figures, own weights or a published table.",
   params: {
     layers: layers("the parts, one row each: material, thickness, and the weight in column 10 or under its heading"),
@@ -121,9 +121,8 @@ const loadDead = cellFunction({
     ),
 });
 
-const loadLive = cellFunction({
+const loadLive = familyFunction({
   name: "LOAD_LIVE",
-  family: "Loads",
   summary: "Live load of a floor or roof member, reduced for its tributary area.",
   params: {
     occupancy: text({
@@ -177,9 +176,8 @@ const loadLive = cellFunction({
   },
 });
 
-const loadTributary = cellFunction({
+const loadTributary = familyFunction({
   name: "LOAD_TRIBUTARY",
-  family: "Loads",
   summary: "Line load on a beam or wall from a uniform load and the spans that rest on it.",
   params: {
     load: quantity("psf", { says: "uniform load, uplift below 0", min: -1000, max: 1000 }),

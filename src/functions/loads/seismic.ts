@@ -2,11 +2,12 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import { type SeismicRow, type SeismicSystem, seismicForces } from "../../core/loads/seismic.ts";
 import { HIGHEST_FT, LIGHT_FRAME_R } from "../../core/loads/tables/seismic.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, number, quantity, text } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 
 const weights = table(
   {
@@ -80,9 +81,8 @@ function systemOf(
   return { name: row.system, sds: row.SDS, sd1: row.SD1, s1: row.S1, r: row.R };
 }
 
-const loadSeismic = cellFunction({
+const loadSeismic = familyFunction({
   name: "LOAD_SEISMIC",
-  family: "Loads",
   summary:
     "Seismic base shear of a wood building and the force of each level, by the equivalent lateral force procedure.",
   params: { weights, system: optional(system, [], "refused: SDS is wanted") },

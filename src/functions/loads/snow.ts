@@ -3,10 +3,11 @@ import { type RoofSnow, snowOnRoof } from "../../core/loads/snow-on-roof.ts";
 import { flatRoofSnow } from "../../core/loads/snow-roof.ts";
 import { eaveToRidgeFt } from "../../core/wind/building.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 
 const CAUTION = preliminary("snow");
 
@@ -16,9 +17,8 @@ const columns = columnsOf<RoofSnow>(
   ["over", "", (r) => r.over],
 );
 
-const loadSnow = cellFunction({
+const loadSnow = familyFunction({
   name: "LOAD_SNOW",
-  family: "Loads",
   summary: "Snow load of a roof: flat, sloped, minimum, rain on snow, and the unbalanced loads of a gable or hip.",
   params: {},
   placed: {
@@ -101,9 +101,8 @@ const driftColumns = columnsOf<Drift>(
   ["from", "", (r) => r.from],
 );
 
-const loadSnowDrift = cellFunction({
+const loadSnowDrift = familyFunction({
   name: "LOAD_SNOWDRIFT",
-  family: "Loads",
   summary: "Snow drift on a lower roof beside a step or wall.",
   params: {
     step: length("ft", {

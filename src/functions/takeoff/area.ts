@@ -2,12 +2,13 @@ import { type BeadSection, beadContainers } from "../../core/takeoff/bead.ts";
 import { sheetsCount } from "../../core/takeoff/sheets-count.ts";
 import { type WallArea, wallAreas } from "../../core/takeoff/wall/wall-area.ts";
 import { narrow, orElse } from "../basis/term.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity } from "../declare/scalar.ts";
 import { list } from "../declare/table.ts";
-import { asTable, FAMILY, PLANE, sheetArea } from "./params.ts";
+import { familyFunction } from "./family.ts";
+import { asTable, PLANE, sheetArea } from "./params.ts";
 import { openedWalls, someOpenings, walls } from "./walls.ts";
 
 const AREAS = columnsOf<WallArea>(
@@ -17,9 +18,8 @@ const AREAS = columnsOf<WallArea>(
   ["net", "ft2", (r) => r.netFt2],
 );
 
-const wallAreaFunction = cellFunction({
+const wallAreaFunction = familyFunction({
   name: "WALL_AREA",
-  family: FAMILY,
   summary: "Gross and net area of one face of walls, with gables and sheds, wall by wall and together.",
   params: { walls, openings: someOpenings },
   placed: {},
@@ -63,9 +63,8 @@ const wallAreaFunction = cellFunction({
     asTable(AREAS, wallAreas(openedWalls(a.walls, a.openings), tape), "wall, gross, openings, net", tape),
 });
 
-const sheetsCountFunction = cellFunction({
+const sheetsCountFunction = familyFunction({
   name: "SHEETS_COUNT",
-  family: FAMILY,
   summary: "Sheets to cover an area, by area alone, rounded up.",
   params: {
     area: quantity("ft2", { says: "area to cover", min: 0, max: 1e7 }),
@@ -89,9 +88,8 @@ const sheetsCountFunction = cellFunction({
   run: (a, tape) => sheetsCount(a.area, a.sheet, a.sheetWaste, tape),
 });
 
-const bead = cellFunction({
+const bead = familyFunction({
   name: "BEAD",
-  family: FAMILY,
   summary: "Cartridges or sausages of sealant for a run of bead, by the volume of the bead.",
   params: {
     run: list(

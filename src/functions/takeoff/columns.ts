@@ -1,8 +1,8 @@
 import { type ColumnRow, columnRows } from "../../core/takeoff/wall/columns.ts";
 import { needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
-import { asTable, FAMILY } from "./params.ts";
+import { familyFunction } from "./family.ts";
+import { asTable } from "./params.ts";
 import { openedWalls, someOpenings, walls } from "./walls.ts";
 
 const COLUMNS = columnsOf<ColumnRow>(
@@ -12,9 +12,8 @@ const COLUMNS = columnsOf<ColumnRow>(
   ["stands", "", (r) => r.stands],
 );
 
-const wallColumnsFunction = cellFunction({
+const wallColumnsFunction = familyFunction({
   name: "WALL_COLUMNS",
-  family: FAMILY,
   summary: "Column lines of walls: near the spacing, none inside an opening, one on each side of every opening.",
   params: { walls, openings: someOpenings },
   placed: {

@@ -5,12 +5,13 @@ import type { CoursePiece, CoursePlan, Offcut } from "../../core/takeoff/courses
 import { placedOpenings } from "../../core/takeoff/wall/opening.ts";
 import { needed, orElse } from "../basis/term.ts";
 import { NONE, offcutStock, type SheetStockRow } from "../cutting/tables.ts";
-import { type ArgumentsOf, cellFunction } from "../declare/cell-function.ts";
+import type { ArgumentsOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { capital, mapped } from "../declare/scalar.ts";
 import type { ExampleRows } from "../declare/table.ts";
-import { asTable, FAMILY } from "./params.ts";
+import { familyFunction } from "./family.ts";
+import { asTable } from "./params.ts";
 import { columnLines, columns, openedWalls, someOpenings, walls } from "./walls.ts";
 
 /** Courses of long panels on the columns of walls, and what they leave over. */
@@ -120,9 +121,8 @@ const ASSUMPTIONS = [
 
 const CAUTIONS = ["Preliminary layout: the strength of panels, lintels and joints is for a licensed professional."];
 
-const courses = cellFunction({
+const courses = familyFunction({
   name: "WALL_COURSES",
-  family: FAMILY,
   summary:
     "Courses of long panels on one wall or all walls of a house: each piece with its panel; joints on columns and staggered, fewest panels.",
   params,
@@ -166,9 +166,8 @@ const courses = cellFunction({
   run: (a, tape) => asTable(PIECES, plan(a, tape).pieces, "each piece of each course", tape),
 });
 
-const leftovers = cellFunction({
+const leftovers = familyFunction({
   name: "WALL_OFFCUTS",
-  family: FAMILY,
   summary: "What the plan of WALL_COURSES leaves over, cut-outs of openings and ends of panels, as rows of stock.",
   params,
   placed,

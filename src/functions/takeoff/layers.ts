@@ -4,18 +4,17 @@ import { LAPS, rolls } from "../../core/takeoff/rolls.ts";
 import { ventScreen } from "../../core/takeoff/vent-screen.ts";
 import { type LiningPart, lining } from "../../core/takeoff/wall/lining.ts";
 import { narrow, needed, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { length } from "../declare/scalar.ts";
 import { list } from "../declare/table.ts";
-import { asTable, boardSides, FAMILY, ORDER, orderOf, PLANE } from "./params.ts";
+import { familyFunction } from "./family.ts";
+import { asTable, boardSides, ORDER, orderOf, PLANE } from "./params.ts";
 import { openedWalls, someOpenings, walls } from "./walls.ts";
 
 /** What goes on walls layer by layer: membrane, insulation boards, furring, vent screen, lining. */
 
-const rollsFunction = cellFunction({
+const rollsFunction = familyFunction({
   name: "ROLLS",
-  family: FAMILY,
   summary:
     "Rolls of membrane for walls: courses with side laps, end laps at each change of roll, returns and openings.",
   params: {
@@ -77,9 +76,8 @@ const rollsFunction = cellFunction({
   },
 });
 
-const boardsFunction = cellFunction({
+const boardsFunction = familyFunction({
   name: "BOARDS",
-  family: FAMILY,
   summary: "Insulation boards for walls, layer by layer with staggered joints, offcuts used again.",
   params: {
     walls,
@@ -128,9 +126,8 @@ const boardsFunction = cellFunction({
   },
 });
 
-const furringFunction = cellFunction({
+const furringFunction = familyFunction({
   name: "FURRING",
-  family: FAMILY,
   summary: "Furring strips for walls: upright at a spacing, added at ends and beside openings, cut from stock strips.",
   params: {
     walls,
@@ -181,9 +178,8 @@ const furringFunction = cellFunction({
   },
 });
 
-const screen = cellFunction({
+const screen = familyFunction({
   name: "SCREEN",
-  family: FAMILY,
   summary:
     "Vent screen for the cavity behind cladding: foot of the walls, top along the rakes, over heads, under sills.",
   params: {
@@ -227,9 +223,8 @@ const PARTS = columnsOf<LiningPart>(
   ["mark", "", (p) => p.mark],
 );
 
-const liningFunction = cellFunction({
+const liningFunction = familyFunction({
   name: "LINING",
-  family: FAMILY,
   summary: "Parts of sheet lining for walls, cut round their openings and under rakes, to be cut from sheets.",
   params: { walls, sheet: boardSides, openings: someOpenings },
   placed: {},

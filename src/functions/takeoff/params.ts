@@ -7,7 +7,6 @@ import { quantity } from "../declare/scalar.ts";
 
 /** What several takeoff functions take and give. */
 
-export const FAMILY = "Takeoff and cutting";
 export const PLANE = "Plane geometry";
 
 /** An order, the same from every function that gives one. */

@@ -3,19 +3,19 @@ import { concreteYd3 } from "../../core/takeoff/concrete.ts";
 import { flashingTape } from "../../core/takeoff/flashing-tape.ts";
 import { screws } from "../../core/takeoff/screws.ts";
 import { narrow, orElse } from "../basis/term.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, number, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
-import { asTable, FAMILY, ORDER, orderOf, PLANE } from "./params.ts";
+import { familyFunction } from "./family.ts";
+import { asTable, ORDER, orderOf, PLANE } from "./params.ts";
 import { openingOf, openings, rowName } from "./walls.ts";
 
 /** What is counted by openings, rows and pours: flashing tape, window bucks, screws, concrete. */
 
-const tapeFunction = cellFunction({
+const tapeFunction = familyFunction({
   name: "TAPE",
-  family: FAMILY,
   summary:
     "Flashing tape round openings: sill, jambs and head, each past the corners, in rolls without joints in a piece.",
   params: {
@@ -67,9 +67,8 @@ const PARTS = columnsOf<BuckPart>(
   ["count", "", (p) => p.count],
 );
 
-const bucksFunction = cellFunction({
+const bucksFunction = familyFunction({
   name: "BUCKS",
-  family: FAMILY,
   summary: "Parts of the window and door bucks that line openings, to be cut from lengths.",
   params: { openings },
   placed: { buckThickness: orElse("buck thickness", 1.5, "members are {} in thick") },
@@ -126,9 +125,8 @@ const boxes = table(
   { says: "boxes: pack | holds | price; with a price in every row the cheapest boxes are taken", maxRows: 20 },
 );
 
-const screwsFunction = cellFunction({
+const screwsFunction = familyFunction({
   name: "SCREWS",
-  family: FAMILY,
   summary: "Screws by rows and spacing, with waste, in boxes that leave the fewest over or cost the least.",
   params: { rows: screwRows, boxes },
   placed: {
@@ -203,9 +201,8 @@ const pours = table(
   { says: "pours: pour | length | width | depth | count; depth in in; no width for a round pier", maxRows: 500 },
 );
 
-const concrete = cellFunction({
+const concrete = familyFunction({
   name: "CONCRETE",
-  family: FAMILY,
   summary: "Concrete to order in cubic yards: slabs, footings, walls and round piers, with waste, rounded up.",
   params: { pours },
   placed: {

@@ -2,10 +2,11 @@ import { OutOfRange, within } from "../../core/kit/refusal.ts";
 import { formatLength, INCHES_IN, parseLength } from "../../core/units/length.ts";
 import { convert, fromInches } from "../../core/units/quantity.ts";
 import { slopeAs } from "../../core/units/slope.ts";
-import { cellFunction, quantityOf, textOf } from "../declare/cell-function.ts";
+import { quantityOf, textOf } from "../declare/cell-function.ts";
 import { dateForLength, isDate } from "../declare/dates.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, number, slope, text, whole } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 
 const FOOT = "NIST SP 811 (2008) Appendix B.8: 1 ft = 0.3048 m exactly, 1 in = 25.4 mm exactly";
 
@@ -18,9 +19,8 @@ function refuseDate(text: string, unit: string): void {
   if (isDate(bare)) throw dateForLength("The text", bare, unit);
 }
 
-const lengthFunction = cellFunction({
+const lengthFunction = familyFunction({
   name: "LENGTH",
-  family: "Lengths and units",
   summary: "A length written in feet and inches, or in any unit of length, as a number.",
   params: {
     text: text({ says: "the length as text, or a number of the unit" }),
@@ -55,9 +55,8 @@ const lengthFunction = cellFunction({
   },
 });
 
-const ftin = cellFunction({
+const ftin = familyFunction({
   name: "FTIN",
-  family: "Lengths and units",
   summary: "A length as feet, inches and a fraction of an inch.",
   params: {
     length: length("ft", {
@@ -89,9 +88,8 @@ const ftin = cellFunction({
   },
 });
 
-const convertFunction = cellFunction({
+const convertFunction = familyFunction({
   name: "CONVERT",
-  family: "Lengths and units",
   summary:
     "A value in another unit: lengths, areas, loads, pressures, heat, temperatures, R, U, perm, board feet, squares.",
   params: {
@@ -126,9 +124,8 @@ const convertFunction = cellFunction({
   },
 });
 
-const slopeFunction = cellFunction({
+const slopeFunction = familyFunction({
   name: "SLOPE",
-  family: "Lengths and units",
   summary:
     "A roof slope in degrees, as rise over run, or as the rake factor (length along the slope over level length).",
   params: {

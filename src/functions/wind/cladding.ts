@@ -5,11 +5,11 @@ import { claddingSchedule, type ScheduleRow } from "../../core/wind/cladding/cla
 import { PARAPET_ZONES, type ParapetPressure, parapetPressures } from "../../core/wind/cladding/parapet.ts";
 import { velocityPressure } from "../../core/wind/velocity-pressure.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, number, quantity, text } from "../declare/scalar.ts";
 import { list, table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { heightOf, pressureInput, windOf } from "./made.ts";
 import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
@@ -71,9 +71,8 @@ function surfaceOf(part: (typeof PARTS)[number], shape: "flat" | "gable" | "hip"
 
 const netColumns = columnsOf<NetPressure>(["toward", "psf", (r) => r.towardPsf], ["away", "psf", (r) => r.awayPsf]);
 
-const windCladding = cellFunction({
+const windCladding = familyFunction({
   name: "WIND_CLADDING",
-  family: "Wind",
   summary: "Net pressures toward and away from a wall, roof, overhang or soffit zone, for components and cladding.",
   params: {
     surface: choice(PARTS, {
@@ -151,9 +150,8 @@ const scheduleColumns = columnsOf<ScheduleRow>(
   ["away", "psf", (r) => r.awayPsf],
 );
 
-const windCladdingSchedule = cellFunction({
+const windCladdingSchedule = familyFunction({
   name: "WIND_CLADDING_SCHEDULE",
-  family: "Wind",
   summary: "Net cladding pressures of every wall and roof zone by effective wind area, ready to print.",
   params: {
     areas: optional(
@@ -238,9 +236,8 @@ const parapetColumns = columnsOf<ParapetPressure>(
   ["away", "psf", (r) => r.awayPsf],
 );
 
-const windParapet = cellFunction({
+const windParapet = familyFunction({
   name: "WIND_PARAPET",
-  family: "Wind",
   summary: "Net wind pressures on a parapet, for the frame and for components and cladding.",
   params: {
     top: length("ft", {

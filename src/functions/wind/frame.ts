@@ -5,11 +5,12 @@ import { directionalFrame } from "../../core/wind/frame/frame-directional.ts";
 import { envelopeFrame } from "../../core/wind/frame/frame-envelope.ts";
 import { roofUplift, type Uplift } from "../../core/wind/frame/uplift.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
-import { type ArgumentsOf, cellFunction } from "../declare/cell-function.ts";
+import type { ArgumentsOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, quantity, text } from "../declare/scalar.ts";
 import { list, table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { heightOf, wanted, windOf } from "./made.ts";
 import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
@@ -65,9 +66,8 @@ const frameColumns = columnsOf<FrameRow>(
   ["net with internal suction", "psf", (r) => r.withSuctionPsf],
 );
 
-const windFrame = cellFunction({
+const windFrame = familyFunction({
   name: "WIND_FRAME",
-  family: "Wind",
   summary:
     "Net wind pressures on the main frame by surface, for wind across and along the ridge, with both internal pressures.",
   params: {
@@ -178,9 +178,8 @@ const shearColumns = columnsOf<BaseShear>(
   ["level", "", (r) => r.level],
 );
 
-const windBaseShear = cellFunction({
+const windBaseShear = familyFunction({
   name: "WIND_BASESHEAR",
-  family: "Wind",
   summary: "Total sideways wind force on a building across and along the ridge, not less than the least load.",
   params: { lines: optional(wallLines, [], "no wall lines") },
   placed: {
@@ -236,9 +235,8 @@ const upliftColumns = columnsOf<Uplift>(
   ["level", "", (r) => r.level],
 );
 
-const windUplift = cellFunction({
+const windUplift = familyFunction({
   name: "WIND_UPLIFT",
-  family: "Wind",
   summary: "Net wind uplift of the roof at each wall line, after the dead load that may be counted.",
   params: {
     dead: quantity("psf", {

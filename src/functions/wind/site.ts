@@ -7,10 +7,11 @@ import { HILL_SHAPES } from "../../core/wind/tables/topography.ts";
 import { topographicFactor } from "../../core/wind/topographic-factor.ts";
 import { velocityPressure } from "../../core/wind/velocity-pressure.ts";
 import { needed, orElse } from "../basis/term.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, flag, length, number } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { heightWanted, pressureInput } from "./made.ts";
 import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
@@ -30,9 +31,8 @@ const purpose = optional(
   "",
 );
 
-const windKz = cellFunction({
+const windKz = familyFunction({
   name: "WIND_KZ",
-  family: "Wind",
   summary: "Velocity pressure exposure coefficient Kz at a height, or Kh at the mean roof height.",
   params: {
     height: length("ft", {
@@ -65,9 +65,8 @@ const windKz = cellFunction({
   run: (a, tape) => exposureCoefficient(a.height, a.exposure, a.purpose, a.asce7Edition, tape),
 });
 
-const windPressure = cellFunction({
+const windPressure = familyFunction({
   name: "WIND_PRESSURE",
-  family: "Wind",
   summary: "Velocity pressure of the wind at the mean roof height, or at any height.",
   params: {},
   placed: {
@@ -104,9 +103,8 @@ const windPressure = cellFunction({
   run: (a, tape) => velocityPressure(pressureInput(a, heightWanted(a, tape), a.purpose), tape),
 });
 
-const windTopography = cellFunction({
+const windTopography = familyFunction({
   name: "WIND_TOPOGRAPHY",
-  family: "Wind",
   summary: "Topographic factor Kzt of a building on or near a hill, ridge or escarpment.",
   params: {
     shape: choice(HILL_SHAPES, {
@@ -171,9 +169,8 @@ const windTopography = cellFunction({
     ),
 });
 
-const windEdge = cellFunction({
+const windEdge = familyFunction({
   name: "WIND_EDGE",
-  family: "Wind",
   summary: "Width a of the edge zones of walls and roofs for components and cladding.",
   params: {},
   placed: {
@@ -206,9 +203,8 @@ const windEdge = cellFunction({
   run: (a, tape) => edgeWidth(a.buildingWidth, a.buildingLength, heightWanted(a, tape), a.asce7Edition, tape),
 });
 
-const windArea = cellFunction({
+const windArea = familyFunction({
   name: "WIND_AREA",
-  family: "Wind",
   summary:
     "Effective wind area of a component: its span times its tributary width, or a third of the span if that is wider.",
   params: {
@@ -247,9 +243,8 @@ const debrisColumns = columnsOf<{ inside: string; why: string }>(
   ["why", "", (r) => r.why],
 );
 
-const windDebris = cellFunction({
+const windDebris = familyFunction({
   name: "WIND_DEBRIS",
-  family: "Wind",
   summary: "Whether a site lies in a wind-borne debris region, where openings need protection.",
   params: {
     coast: number({

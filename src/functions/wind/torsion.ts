@@ -1,11 +1,11 @@
 import { internalCoefficient } from "../../core/wind/enclosure.ts";
 import { baseShear } from "../../core/wind/frame/base-shear.ts";
 import { type TorsionLine, type TorsionRow, torsionCases } from "../../core/wind/frame/torsion.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice, length, text } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { familyFunction } from "./family.ts";
 import { ASSUMPTIONS, DIRECTIONAL, FRAME_TERMS, frameInput } from "./frame.ts";
 import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
@@ -38,9 +38,8 @@ const columns = columnsOf<TorsionRow>(
   ["level", "", (r) => r.level],
 );
 
-const windTorsion = cellFunction({
+const windTorsion = familyFunction({
   name: "WIND_TORSION",
-  family: "Wind",
   summary:
     "The four load cases of the wind on the frame, with torsional moment and both axes at once, and what each wall line takes.",
   params: { lines: optional(lines, [], "no wall lines") },

@@ -12,10 +12,10 @@ import {
 import { VALUE_NAMES } from "../../core/wood/material.ts";
 import { showSection } from "../../core/wood/section.ts";
 import { beamStability } from "../../core/wood/stability.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { flag, length } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { material, ownValues, woodFor } from "./material-param.ts";
 import {
   CAUTION,
@@ -48,9 +48,8 @@ function withStability(fb: Adjusted, member: Member, unbracedIn: number, tape?: 
   return { ...fb, factors: [...fb.factors, cl], adjustedPsi: fb.adjustedPsi * value };
 }
 
-export const woodAdjusted = cellFunction({
+export const woodAdjusted = familyFunction({
   name: "WOOD_ADJUSTED",
-  family: "Wood members",
   summary: "Design values of a wood member with every adjustment factor named.",
   params: {
     section,

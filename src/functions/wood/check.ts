@@ -1,9 +1,9 @@
 import { ALIKE } from "../../core/wood/beam/spans.ts";
 import { beamChecks } from "../../core/wood/member-check.ts";
 import { ifGiven } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { length } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { levelLoads, loads } from "./loads-param.ts";
 import { material, ownValues, woodFor } from "./material-param.ts";
 import {
@@ -21,9 +21,8 @@ import {
 } from "./params.ts";
 import { section } from "./section-param.ts";
 
-export const woodCheck = cellFunction({
+export const woodCheck = familyFunction({
   name: "WOOD_CHECK",
-  family: "Wood members",
   summary: "Bending, shear, bearing and deflection of a beam, header, rafter or girt of one, two or three spans.",
   params: {
     section,

@@ -6,9 +6,10 @@ import type { Bracing, Fastening } from "../../core/wood/column.ts";
 import { columnAnswer } from "../../core/wood/column.ts";
 import { levels } from "../../core/wood/use.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { material, ownValues, woodFor } from "./material-param.ts";
 import {
   CAUTION,
@@ -54,9 +55,8 @@ function sayLevel(what: string, method: LoadLevel, level: LoadLevel | undefined,
   }
 }
 
-export const woodColumn = cellFunction({
+export const woodColumn = familyFunction({
   name: "WOOD_COLUMN",
-  family: "Wood members",
   summary: "Axial capacity of a wood column or stud, solid or of plies, with buckling both ways.",
   params: { section, material, length: height, weak },
   placed: { loadDuration, woodService, plyFastening, values: ownValues },
@@ -109,9 +109,8 @@ export const woodColumn = cellFunction({
   },
 });
 
-export const woodBeamColumn = cellFunction({
+export const woodBeamColumn = familyFunction({
   name: "WOOD_BEAMCOLUMN",
-  family: "Wood members",
   summary:
     "A column or stud under axial load and wind together: compression, bending, shear, both combined, deflection.",
   params: {

@@ -3,9 +3,10 @@ import { woodWeightPcf } from "../../core/wood/moisture/moist-weight.ts";
 import { equilibriumMoisturePct } from "../../core/wood/moisture/moisture.ts";
 import { SHRINK_DIRECTIONS, woodShrinkIn } from "../../core/wood/moisture/shrink.ts";
 import { LUMBER_SHRINKAGE, SHRINKAGE, SHRINKAGE_SOURCE, type Shrinkage } from "../../core/wood/tables/shrinkage.ts";
-import { cellFunction, preliminary, quantityOf } from "../declare/cell-function.ts";
+import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
 import { choice, humidity, length, number, temperature, text } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 
 const moistureContent = (says: string) =>
   number({
@@ -15,9 +16,8 @@ const moistureContent = (says: string) =>
     usual: { min: 3, max: 40, ask: "is it in percent?" },
   });
 
-const woodMoisture = cellFunction({
+const woodMoisture = familyFunction({
   name: "WOOD_MOISTURE",
-  family: "Wood members",
   summary: "Moisture content that wood comes to in air of a temperature and humidity.",
   params: {
     temperature: temperature({
@@ -51,9 +51,8 @@ const woodMoisture = cellFunction({
   run: (a, tape) => equilibriumMoisturePct(a.temperature, a.humidity, tape),
 });
 
-const woodWeight = cellFunction({
+const woodWeight = familyFunction({
   name: "WOOD_WEIGHT",
-  family: "Wood members",
   summary: "Weight of wood in pcf from its specific gravity and moisture content.",
   params: {
     gravity: number({
@@ -97,9 +96,8 @@ function readWood(name: string): Shrinkage {
   );
 }
 
-const woodShrink = cellFunction({
+const woodShrink = familyFunction({
   name: "WOOD_SHRINK",
-  family: "Wood members",
   summary: "Change of a size of wood as its moisture content changes, below 0 where it shrinks.",
   params: {
     size: length("in", { says: "size at the first moisture content", above: 0, max: 12_000 }),

@@ -8,10 +8,11 @@ import { panelChecks, panelSpans } from "../../core/wood/panel.ts";
 import type { Grain, PanelCase } from "../../core/wood/panel-case.ts";
 import { levels } from "../../core/wood/use.ts";
 import { ifGiven } from "../basis/term.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional, type Param } from "../declare/param.ts";
 import { choice, length, oneCell, quantity } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { panel, panelValues } from "./panel-param.ts";
 import { deflectionLimit, designMethod, loadDuration, spans, useOf, woodService, woodStandard } from "./params.ts";
 
@@ -132,9 +133,8 @@ const PLYWOOD = [
   ["support width", 1.5, 1.5, "in"],
 ] as const;
 
-export const panelCheck = cellFunction({
+export const panelCheck = familyFunction({
   name: "PANEL_CHECK",
-  family: "Wood members",
   summary: "A panel over one, two or three bays under wind or live load: bending, rolling shear, deflection.",
   params: {
     panel,
@@ -190,9 +190,8 @@ export const panelCheck = cellFunction({
 
 const spanColumns = columnsOf<AllowedSpan>(["check", "", (s) => s.check], ["span", "in", (s) => s.spanIn]);
 
-export const panelSpan = cellFunction({
+export const panelSpan = familyFunction({
   name: "PANEL_SPAN",
-  family: "Wood members",
   summary: "Greatest span of a panel, and so of column spacing, for a pressure.",
   params: { panel, pressure, spans, grain },
   placed,

@@ -1,10 +1,11 @@
 import { plain } from "../../core/kit/refusal.ts";
 import type { Table } from "../../core/kit/tape.ts";
 import { sectionProperties, showSection } from "../../core/wood/section.ts";
-import { cellFunction, preliminary, type Returns } from "../declare/cell-function.ts";
+import { preliminary, type Returns } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { choice } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { section } from "./section-param.ts";
 
 /** Density that a section's weight is taken at, pcf. */
@@ -26,9 +27,8 @@ const returns: Returns<Table | number> = columns.table(
   "properties of the whole section, or one number when a property is asked for",
 );
 
-export const woodSection = cellFunction({
+export const woodSection = familyFunction({
   name: "WOOD_SECTION",
-  family: "Wood members",
   summary: "Area, section modulus, moments of inertia and weight of a rectangular wood section.",
   params: {
     section,

@@ -3,9 +3,9 @@ import { joistLoads } from "../../core/wood/joist-loads.ts";
 import { type AllowedSpan, joistSpans } from "../../core/wood/joist-span.ts";
 import { REPETITIVE_MOST_IN } from "../../core/wood/tables/factors.ts";
 import { ifGiven } from "../basis/term.ts";
-import { cellFunction } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { length, quantity } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { material, ownValues, woodFor } from "./material-param.ts";
 import {
   CAUTION,
@@ -26,9 +26,8 @@ const columns = columnsOf<AllowedSpan>(["check", "", (s) => s.check], ["span", "
 const psf = (says: string) =>
   quantity("psf", { says, min: 0, max: 1000, usual: { min: 0, max: 300, ask: "is it psf?" } });
 
-export const woodSpan = cellFunction({
+export const woodSpan = familyFunction({
   name: "WOOD_SPAN",
-  family: "Wood members",
   summary: "Greatest clear span of joists, rafters or girders by bending, shear and deflection.",
   params: {
     section,

@@ -1,10 +1,11 @@
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Cell } from "../../core/kit/tape.ts";
 import { genericRows, VALUE_NAMES } from "../../core/wood/material.ts";
-import { cellFunction, preliminary } from "../declare/cell-function.ts";
+import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { text } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 import { ownValues, type ValuesRow, writtenOut } from "./material-param.ts";
 import { GRADES_FROM_MEMORY } from "./params.ts";
 
@@ -51,9 +52,8 @@ function holds(name: string, find: readonly string[]): boolean {
   return find.every((w) => has.some((h) => (/^\d/.test(w) ? h === w : h.includes(w))));
 }
 
-export const woodValues = cellFunction({
+export const woodValues = familyFunction({
   name: "WOOD_VALUES",
-  family: "Wood members",
   summary: "Reference design values of generic lumber grades and of an office's own materials.",
   params: {
     find: optional(text({ says: "words that the name must hold, as hem-fir No. 2" }), undefined, "every material"),

@@ -81,6 +81,7 @@ const KINDS = {
   family() {
     if (!/^[a-z]+$/.test(name)) stop("A family is one word in small letters: roofing");
     write(`src/functions/${name}/index.ts`, FAMILY.index({ name }));
+    write(`src/functions/${name}/family.ts`, FAMILY.family({ title: title(name) }));
     write(`src/core/${name}/tables/README.md`, FAMILY.tables({ name }));
     edit("src/functions/registry.ts", (text) =>
       listed(`import { ${name}Functions } from "./${name}/index.ts";`, `...${name}Functions`)(text),

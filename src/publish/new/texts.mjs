@@ -22,12 +22,12 @@ export function ${fn}({ widthFt }: ${title}Input, tape?: Tape): number {
 }
 `,
   declaration: ({ name, family, file, fn }) => `import { ${fn} } from "../../core/${family}/${file}.ts";
-import { cellFunction, quantityOf } from "../declare/cell-function.ts";
+import { quantityOf } from "../declare/cell-function.ts";
 import { length } from "../declare/scalar.ts";
+import { familyFunction } from "./family.ts";
 
-export const ${fn}Function = cellFunction({
+export const ${fn}Function = familyFunction({
   name: "${name}",
-  family: "${familyTitle(family)}",
   summary: "WHAT IT GIVES, in one sentence.",
   params: { width: length("ft", { says: "WHAT IT IS", above: 0, max: 1000 }) },
   placed: {},
@@ -67,21 +67,12 @@ test.each(ROWS)("$source", (row) => {
 `,
 };
 
-const TITLES = {
-  units: "Lengths and units",
-  wood: "Wood members",
-  takeoff: "Takeoff and cutting",
-  cutting: "Takeoff and cutting",
-  lifting: "Lifting and hauling",
-  labor: "Labor and cost",
-  cost: "Labor and cost",
-};
-
-function familyTitle(family) {
-  return TITLES[family] ?? family.replace(/^./, (c) => c.toUpperCase());
-}
-
 export const FAMILY = {
+  family: ({ title }) => `import { declaring } from "../declare/cell-function.ts";
+
+/** Declares a function of this family. */
+export const familyFunction = declaring("${title}");
+`,
   index: ({ name }) => `import type { CellFunction } from "../declare/cell-function.ts";
 
 /** The functions of this family, in the order in which lists show them. */

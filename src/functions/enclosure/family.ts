@@ -1,0 +1,4 @@
+import { declaring } from "../declare/cell-function.ts";
+
+/** Declares a function of this family. */
+export const familyFunction = declaring("Enclosure");
