@@ -624,6 +624,7 @@ describe("surfaces and decks", () => {
     // Air at 85 % of saturation: a surface that keeps 80 % is a little warmer than the room, in winter too.
     const damp = month("Jan", 0.85 * saturationPressurePa(20, "ISO 13788"), 0);
     expect(() => surfaceFactor(wall, [damp], 0.8)).toThrow(/In Jan the indoor air itself is above 80 %/);
+    expect(planeFactor(assemble([own(1, 0.1, 1)], "wall", "winter"))).toBeCloseTo(0.27 / 0.95, 12);
     expect(() => planeFactor(assemble([], "none", "none"))).toThrow(/total R is 0/);
   });
 

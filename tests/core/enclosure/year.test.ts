@@ -36,6 +36,14 @@ describe("limits of standing water by the layers", () => {
     expect(waterLimit([panel]).kgM2).toBeCloseTo(0.03 * 540 * 0.0127, 12);
     expect(waterLimit([lumber]).kgM2).toBeCloseTo(0.05 * 420 * 0.0127, 12);
     expect(waterLimit([panel, lumber]).kgM2).toBeCloseTo(0.03 * 540 * 0.0127, 12);
+    // A wood face without thickness has no mass to go by, a board that is no wood takes none up.
+    expect(waterLimit([layerOf({ row: 1, material: "plywood", thicknessIn: undefined, vapor: "1 perm" })]).kgM2).toBe(
+      0.5,
+    );
+    expect(waterLimit([layerOf({ row: 1, material: "drywall", thicknessIn: 0.5 })])).toMatchObject({
+      kgM2: 0.5,
+      says: expect.stringMatching(/^0.5 kg/),
+    });
     expect(waterLimit([]).kgM2).toBe(0.5);
     expect(waterLimit([layerOf({ row: 1, material: "panel", thicknessIn: 8 })]).kgM2).toBe(0.5);
     fc.assert(
