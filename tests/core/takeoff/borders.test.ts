@@ -6,7 +6,8 @@ import { flashingTape } from "../../../src/core/takeoff/flashing-tape.ts";
 import { furring } from "../../../src/core/takeoff/furring.ts";
 import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
 import { wholePacks } from "../../../src/core/takeoff/packs.ts";
-import { outlineFt, type Wall } from "../../../src/core/takeoff/wall/wall.ts";
+import { screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
+import { checkWall, outlineFt, type Wall } from "../../../src/core/takeoff/wall/wall.ts";
 
 const level = (lengthFt: number, heightFt: number): Wall => ({
   name: "w",
@@ -29,6 +30,25 @@ describe("boxes", () => {
     expect(0.7 + 0.1).toBeLessThan(0.8);
     expect(counts(8, box(8, 0.8), box(7, 0.7), box(1, 0.1))).toEqual([1, 0, 0]);
   });
+});
+
+test("a million pieces are boxed, one more is refused", () => {
+  expect(boxesFor(1_000_000, [{ name: "1000", size: 1000, price: undefined }])[0]?.boxes).toBe(1000);
+});
+
+test("the working of a vent screen has the edges that it is for", () => {
+  const symbols = (edges: "top" | "bottom" | "both") => {
+    const tape = new Tape();
+    screenRunFt({ wall: level(8, 4), openings: [] }, edges, tape);
+    return tape.steps.map((s) => s.symbol);
+  };
+  expect([symbols("top"), symbols("bottom"), symbols("both")]).toEqual([["L_u"], ["L_d"], ["L_d", "L_u"]]);
+});
+
+test("a wall a hundredth of a foot high at its low end is the lowest", () => {
+  const shed = (heightFt: number): Wall => ({ ...level(8, heightFt), top: "shed" });
+  expect(() => checkWall(shed(0.01))).not.toThrow();
+  expect(() => checkWall(shed(0.0099))).toThrow(/right end of w/);
 });
 
 describe("lengths", () => {
