@@ -79,6 +79,9 @@ describe("lengths", () => {
     const rules = { spacingFt: 4, stripFt: 4, extraPerEnd: 0, extraPerJamb: 0 };
     expect(furring([{ wall: level(4, 4.5), openings: [] }], rules, 0, tape).packs).toBe(3);
     expect(tape.steps.find((s) => s.symbol === "L_w")?.value).toBe(9);
+    // Five of 3.2 ft take a strip each, five of 0.9 ft two more; their length alone would be six strips.
+    const walls = [level(16, 3.2), level(16, 0.9)].map((wall) => ({ wall, openings: [] }));
+    expect(furring(walls, rules, 0).packs).toBe(7);
   });
 });
 
