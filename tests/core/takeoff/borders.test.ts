@@ -96,6 +96,18 @@ test("boards: of pieces with as much area the longer one is cut first", () => {
   expect(boardsForPieces([...pieces].reverse(), 8, 4)).toBe(1);
 });
 
+test("boards: an offcut of half a foot serves", () => {
+  const count = (...pieces: (readonly [a: number, b: number])[]) =>
+    boardsForPieces(
+      pieces.map(([a, b]) => ({ a, b })),
+      8,
+      4,
+    );
+  expect(count([7.5, 4], [0.5, 4])).toBe(1);
+  expect(count([8, 3.5], [8, 0.5])).toBe(1);
+  expect(count([8, 3.5], [8, 0.51])).toBe(2);
+});
+
 test("a level wall has four corners, a gable five", () => {
   expect(outlineFt(level(8, 4))).toHaveLength(4);
   expect(outlineFt({ ...level(8, 4), riseFt: 2 })[3]).toEqual([4, 6]);

@@ -64,6 +64,8 @@ describe("what the search finds", () => {
     const { joints, cost } = search(levelWall([0, 96, 192, 288, 384, 480], 48));
     expect([96, 384]).toContain(joints[0]?.[0]);
     expect(cost).toBeCloseTo(2020 - (6000 * 0.75 ** 2) / 2, 6);
+    // From the left a panel reaches 240 of 480 in, and two halves of 144 in are left; from 200 in on 184 and 104 in.
+    expect(search(levelWall([0, 200, 240, 480], 48)).joints).toEqual([[200]]);
   });
 });
 
