@@ -148,7 +148,7 @@ function supply(r: SupplyRow, edgeTrim: number, tape: Tape | undefined) {
   if (leftover) {
     tape?.assume("What is on hand without a price costs nothing, is not counted as bought, and has no edges trimmed.");
   }
-  const trimIn = (r.trim ?? 0) > 0 ? r.trim! : leftover ? 0 : edgeTrim;
+  const trimIn = r.trim !== undefined && r.trim > 0 ? r.trim : leftover ? 0 : edgeTrim;
   return { cost: r.price ?? 0, quantity: r.onHand ?? null, trimIn };
 }
 

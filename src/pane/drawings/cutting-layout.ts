@@ -118,12 +118,12 @@ function kindOf(part: SheetPart): string {
 /** Name and size where they fit, upright where only that does; else the number of the list below. */
 function label(part: SheetPart, number: number, x: number, y: number, long: number, wide: number): Part {
   const [middleX, middleY] = [x + long / 2, y + wide / 2];
-  const named = [part.mark === "" ? part.name : part.mark, sizeOf(part)];
+  const name = part.mark === "" ? part.name : part.mark;
   const upright = wide > long;
   // A number alone may stand close to the edges.
   for (const [rows, margin] of [
-    [named, 8],
-    [[named[0]!], 8],
+    [[name, sizeOf(part)], 8],
+    [[name], 8],
     [[String(number)], 1],
   ] as const) {
     const need = Math.max(...rows.map((row) => textWidth(row, TEXT))) + margin;
