@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { naturalCfm } from "../../src/core/enclosure/loss/air-leakage.ts";
 import { type GroundKind, groundLoss } from "../../src/core/enclosure/loss/ground.ts";
+import { BASEMENTS } from "../../src/core/enclosure/tables/ground.ts";
 import { JUNCTIONS } from "../../src/core/enclosure/tables/thermal-bridges.ts";
 import { rows } from "./rows.ts";
 
@@ -20,6 +21,8 @@ describe("slabs, basements and crawl spaces", () => {
     }
     // Where only the wall is printed the sum is refused, and says so.
     const slab = cases.find((c) => c.insulation === insulation && c.depth === depth && c.unit === "F");
+    const row = BASEMENTS.find((b) => b.insulation === insulation && b.depthFt === Number(depth));
+    expect(row?.wallU).toBe(Number(printed));
     if (slab === undefined) expect(loss).toThrow(/slab factor is not printed/);
     else expect(loss().btuH).toBeCloseTo(Number(printed) * (areaFt2 ?? 0) + Number(slab.printed) * 100, 9);
   });

@@ -115,6 +115,19 @@ describe("notes of the retarder rule", () => {
     ]);
   });
 
+  test("marine 4 stands with zone 4 in Table R702.7(4), and a variable retarder opens over 1 perm", () => {
+    const second = (stud: "2x4" | "2x6", outsideR: number) =>
+      retarderRule(readZone("4C"), { ...bare, stud, outsideR }, "2021").find((r) => r.cls === "II")?.allowed;
+    expect([second("2x4", 3), second("2x4", 2.9), second("2x6", 5), second("2x6", 4.9)]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+    const variable = retarderRule(readZone("5A"), bare, "2021").find((r) => r.cls === "variable");
+    expect(variable?.why).toMatch(/over 1 perm by wet cup/);
+  });
+
   test("class III by its reasons: R, vented cladding over a sheathing, or neither", () => {
     const third = (zone: string, change: Partial<RetarderWall>) =>
       retarderRule(readZone(zone), { ...bare, ...change }, "2021").find((r) => r.cls === "III");
