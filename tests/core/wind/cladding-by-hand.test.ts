@@ -192,6 +192,8 @@ test("the strips of a flat roof lie beside each other, not over each other", () 
   expect(area(now, "1")).toBeCloseTo(78 * 48 - 66 * 36, 9);
   expect(area(now, "2")).toBeCloseTo(90 * 60 - 78 * 48, 9);
   expect(area(now, "1'")).toBeCloseTo(66 * 36, 9);
+  // Each corner is two legs of 0.6 h by 0.2 h, which share the square at the corner itself.
+  expect(area(now, "3")).toBeCloseTo(4 * 2 * 6 * 2, 9);
 });
 
 test("the ground lies between -1500 and 15000 ft", () => {
