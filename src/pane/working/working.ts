@@ -15,6 +15,7 @@ import { argumentTexts, isName, referenceStart } from "./argument-places.ts";
 import { type Call, callsOf, namesIn, spillsOver } from "./calls.ts";
 import { errorIn, noteFor } from "./cell-notes.ts";
 import { printPicture } from "./print.ts";
+import { type Sample, sampleOf } from "./sample.ts";
 import {
   type ArgumentLink,
   errorBox,
@@ -44,6 +45,7 @@ export class WorkingView implements View {
   /** undefined while a working is being made */
   readonly #workings = new WeakMap<LedgerCall, Working | undefined>();
   #state: State = { kind: "none" };
+  #sample: Sample | undefined;
   #turn = 0;
 
   constructor(pane: PaneContext) {
@@ -68,6 +70,8 @@ export class WorkingView implements View {
     }
     if (turn !== this.#turn) return;
     this.#state = state;
+    const bare = host !== undefined && state.kind === "cell" && state.calls.length === 0;
+    this.#sample = bare ? sampleOf(host.ledger.entries(), this.#pane.functions, this.#pane.explain) : undefined;
     this.#pane.redraw();
   }
 
@@ -110,11 +114,24 @@ export class WorkingView implements View {
     }
     const said = noteFor({ ...state, names: namesIn(state.formula), known: this.#pane.names });
     if (said.tone === "error") return errorBox(errorIn(state.value) ?? "Error", said);
-    return html`<div class="sw-note">
-      <p class="sw-what">${said.what}</p>
-      ${said.why === "" ? nothing : html`<p>${said.why}</p>`}
-      <p>${said.todo}</p>
-    </div>`;
+    return html`
+      <div class="sw-note">
+        <p class="sw-what">${said.what}</p>
+        ${said.why === "" ? nothing : html`<p>${said.why}</p>`}
+        <p>${said.todo}</p>
+      </div>
+      ${this.#sampleShown()}
+    `;
+  }
+
+  #sampleShown(): TemplateResult | typeof nothing {
+    if (this.#sample === undefined) return nothing;
+    const { address, fn, working } = this.#sample;
+    return html`<section class="sw-part">
+      <h3>From this workbook: ${addressText(address)}</h3>
+      ${pictures(working, this.#pictureActions(fn, working, 0, address))}
+      <p class="sw-actions"><button type="button" class="sw-plain" @click=${() => this.#pane.goTo(address)}>See its working</button></p>
+    </section>`;
   }
 
   #call({ fn, call }: Call, order: number, state: CellState): TemplateResult {
