@@ -64,6 +64,9 @@ describe("the try-out sheet", () => {
     // The climate of its station is loaded meanwhile.
     await expect.poll(() => value(demoCell("Moisture", "=SILL.DEW_MONTHS(")), SOON).toMatch(/^[a-z]/);
     expect(sheet.problems).toEqual([]);
+    // The first screen says what to do, and shows a picture of the workbook.
+    await expect.poll(() => page.locator("#sw-panel-working").textContent()).toContain("Type =SILL.");
+    await page.locator("#sw-panel-working svg").first().waitFor();
   });
 
   test("a typed formula gets argument help and gives its number", async () => {
