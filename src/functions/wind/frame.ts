@@ -152,13 +152,18 @@ const windFrame = familyFunction({
   },
 });
 
+/** What names a wall line, and the wind that it resists. */
+export const WALL_LINE = {
+  line: text({ says: "name of the wall line", heads: ["wall line", "name", "wall"] }),
+  wind: choice(["across ridge", "along ridge"], {
+    says: "wind that the line resists",
+    also: { across: "across ridge", along: "along ridge" },
+  }),
+};
+
 const wallLines = table(
   {
-    line: text({ says: "name of the wall line", heads: ["wall line", "name", "wall"] }),
-    wind: choice(["across ridge", "along ridge"], {
-      says: "wind that the line resists",
-      also: { across: "across ridge", along: "along ridge" },
-    }),
+    ...WALL_LINE,
     tributary: length("ft", {
       says: "width of the face that the line carries",
       above: 0,

@@ -3,19 +3,15 @@ import { baseShear } from "../../core/wind/frame/base-shear.ts";
 import { type TorsionLine, type TorsionRow, torsionCases } from "../../core/wind/frame/torsion.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, text } from "../declare/scalar.ts";
+import { length } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
 import { familyFunction } from "./family.ts";
-import { ASSUMPTIONS, DIRECTIONAL, FRAME_TERMS, frameInput } from "./frame.ts";
+import { ASSUMPTIONS, DIRECTIONAL, FRAME_TERMS, frameInput, WALL_LINE } from "./frame.ts";
 import { BUILDING, SITE, WIND_CAUTION } from "./terms.ts";
 
 const lines = table(
   {
-    line: text({ says: "name of the wall line", heads: ["wall line", "name", "wall"] }),
-    wind: choice(["across ridge", "along ridge"], {
-      says: "wind that the line resists",
-      also: { across: "across ridge", along: "along ridge" },
-    }),
+    ...WALL_LINE,
     position: length("ft", {
       says: "place of the line from the middle of the face that the wind meets, below 0 on one side",
       min: -2500,
