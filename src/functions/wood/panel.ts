@@ -133,6 +133,21 @@ const PLYWOOD = [
   ["support width", 1.5, 1.5, "in"],
 ] as const;
 
+/** Check and span meet the same panels, loads and levels. */
+const REFUSES = [
+  { args: { woodService: "wet" }, says: "wet service factors of panels stand in their reports" },
+  { args: { loadDuration: "wind" }, says: "the pressure comes from wind or an earthquake, and its strength level" },
+  {
+    args: { loadLevel: "strength" },
+    says: "only wind and seismic forces go from one level to the other by one factor",
+  },
+  {
+    args: { designMethod: "strength" },
+    says: "strength design takes the time effect factor by the kind of load (NDS",
+  },
+  { args: { spans: 6 }, says: "it must be from 1 to 3" },
+] as const;
+
 export const panelCheck = familyFunction({
   name: "PANEL_CHECK",
   summary: "A panel over one, two or three bays under wind or live load: bending, rolling shear, deflection.",
@@ -167,19 +182,7 @@ export const panelCheck = familyFunction({
     source:
       "Formwork textbook (4th ed. 2010), Ex. 5-14: bending allows 183 psf, 1.05 times 175 psf; the rest exact arithmetic",
   },
-  refuses: [
-    { args: { woodService: "wet" }, says: "wet service factors of panels stand in their reports" },
-    { args: { loadDuration: "wind" }, says: "the pressure comes from wind or an earthquake, and its strength level" },
-    {
-      args: { loadLevel: "strength" },
-      says: "only wind and seismic forces go from one level to the other by one factor",
-    },
-    {
-      args: { designMethod: "strength" },
-      says: "strength design takes the time effect factor by the kind of load (NDS",
-    },
-    { args: { spans: 6 }, says: "it must be from 1 to 3" },
-  ],
+  refuses: REFUSES,
   notFor: "Panels fastened as a diaphragm, point loads and unequal bays follow the panel's report and an engineer.",
   run(a, tape) {
     const rows = checkColumns.rows(panelChecks(caseOf(a, inchesOf(a.span, a.pressure), tape), tape));
@@ -216,19 +219,7 @@ export const panelSpan = familyFunction({
     within: 0.05,
     source: "Formwork textbook (4th ed. 2010), Table 4-13: 730 psf at 12 in, bending; the rest exact arithmetic",
   },
-  refuses: [
-    { args: { woodService: "wet" }, says: "wet service factors of panels stand in their reports" },
-    { args: { loadDuration: "wind" }, says: "the pressure comes from wind or an earthquake, and its strength level" },
-    {
-      args: { loadLevel: "strength" },
-      says: "only wind and seismic forces go from one level to the other by one factor",
-    },
-    {
-      args: { designMethod: "strength" },
-      says: "strength design takes the time effect factor by the kind of load (NDS",
-    },
-    { args: { spans: 6 }, says: "it must be from 1 to 3" },
-  ],
+  refuses: REFUSES,
   notFor:
     "Diaphragms, point loads and unequal bays follow the panel's report; the span here is for even pressure only.",
   run(a, tape) {
