@@ -1,7 +1,8 @@
 // `npm run steady -- browser 20` or `-- all 5`: the browser tests, or all tests from fresh clones, again and again while two more processes keep the cores
-// busy (a third argument says how many: 0 where another run is the load). It runs on by itself and keeps a log of each run in .cache/steady; no retries.
+// busy (a third argument says how many: 0 where other work is the load; the load average of 15 minutes is printed with each run). It runs on by itself and keeps a log of each run in .cache/steady; no retries.
 import { spawn, spawnSync } from "node:child_process";
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { loadavg } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -43,7 +44,7 @@ for (let i = 1; i <= Number(times); i++) {
   if (status === 0) green++;
   writeFileSync(join(logs, `${what}-${i}.log`), `${stdout}\n${stderr}`);
   console.log(
-    `${what} ${i}: ${status === 0 ? "green" : "RED"} in ${Math.round((Date.now() - started) / 1000)} s (${green} of ${i} green)`,
+    `${what} ${i}: ${status === 0 ? "green" : "RED"} in ${Math.round((Date.now() - started) / 1000)} s, load ${loadavg()[2]?.toFixed(1)} (${green} of ${i} green)`,
   );
 }
 process.exit(green === Number(times) ? 0 : 1);
