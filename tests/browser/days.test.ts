@@ -4,6 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readWorkbook } from "../../src/workbook/file/read.ts";
 import { callsOurs } from "../../src/workbook/formula.ts";
+import { schemaFaults } from "../workbook/file/schema.ts";
 import { launch } from "./launch.ts";
 import { type Site, SOON, serveTryOut, TryOut } from "./try-out.ts";
 
@@ -219,6 +220,7 @@ day("the office reviews and shares", "#anew", () => {
   test("saved and opened again, every number is what it was", async () => {
     const { path } = await sheet().download("#save");
     saved = readFileSync(path);
+    expect(await schemaFaults(saved)).toEqual([]);
     const { file } = await readWorkbook(saved, "saved");
     await sheet().page.click("#blank");
     await expect.poll(() => sheet().said(), SOON).toMatch(/^A new workbook/);
@@ -229,7 +231,9 @@ day("the office reviews and shares", "#anew", () => {
   test("a copy with values only is shared and needs nothing of ours", async () => {
     const { name, path } = await sheet().download("#values");
     expect(name).toMatch(/\(values only\)\.xlsx$/);
-    const { file } = await readWorkbook(readFileSync(path), "values");
+    const copy = readFileSync(path);
+    expect(await schemaFaults(copy)).toEqual([]);
+    const { file } = await readWorkbook(copy, "values");
     const formulas = file.sheets.flatMap((s) => [...s.cells.values()].flatMap(({ formula }) => formula ?? []));
     expect(formulas.filter((formula) => callsOurs(formula))).toEqual([]);
   });

@@ -80,7 +80,7 @@ describe.each(templates.map((template) => [template.name, template] as const))("
     expect(errors).toEqual([]);
     for (const valuesOnly of [false, true]) {
       const bytes = await writeWorkbook(file, { version: "0.0.0", valuesOnly });
-      expect(schemaFaults(bytes)).toEqual([]);
+      expect(await schemaFaults(bytes)).toEqual([]);
       expect(await readOtherwise(bytes, file)).toEqual([]);
     }
   });

@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { fitsInto, type Opened, writeInto } from "../../../src/workbook/file/into.ts";
 import type { FileCell, WorkbookFile } from "../../../src/workbook/file/model.ts";
 import { readWorkbook } from "../../../src/workbook/file/read.ts";
+import { schemaFaults } from "./schema.ts";
 
 /** A file of an office, made by a library that has no part in ours, with much that we do not know. */
 async function office(): Promise<Uint8Array> {
@@ -75,6 +76,7 @@ test("saved into its own file, what was changed is changed and all else is there
   expect(xml).toContain("<conditionalFormatting");
   expect(xml).toMatch(/<c r="A4"[^>]*cm="1"[^>]*><f t="array" ref="A4">_xldudf_SILL_LENGTH/);
   expect((await read(bytes)).getWorksheet("Notes")?.getCell("A1").value).toBe("kept");
+  expect(await schemaFaults(bytes)).toEqual(await schemaFaults(from.bytes));
 });
 
 test("a cell that was emptied is empty, and a new worksheet stands behind the others with its names", async () => {
@@ -83,10 +85,12 @@ test("a cell that was emptied is empty, and a new worksheet stands behind the ot
   emptied.sheets[0]?.cells.delete("1,0");
   const added = { name: "Site", widths: [20], cells: new Map([["0,0", { value: "Wind speed" }]]) };
   const now: WorkbookFile = { ...emptied, sheets: [...emptied.sheets, added], names: [["Basis", "Site!$A$1"]] };
-  const book = await read(await writeInto(from, now));
+  const bytes = await writeInto(from, now);
+  expect(await schemaFaults(bytes)).toEqual(await schemaFaults(from.bytes));
+  const book = await read(bytes);
   expect(book.getWorksheet("Bid")?.getCell("A2").value).toBeNull();
   expect(book.getWorksheet("Site")?.getCell("A1").value).toBe("Wind speed");
-  expect((await readWorkbook(await writeInto(from, now), "again")).file.names).toEqual([["Basis", "Site!$A$1"]]);
+  expect((await readWorkbook(bytes, "again")).file.names).toEqual([["Basis", "Site!$A$1"]]);
 });
 
 test("worksheets that were renamed or taken out do not fit into the file any more", async () => {
