@@ -63,6 +63,39 @@ test("wind, snow and dead load are carried on, not typed again", () => {
   expect(2 * shear).toBeCloseTo(Number(rowOf("BaseShear", "across ridge")[3]), 6);
 });
 
+test("figures worked out apart from this code, from the formulas of the standards and the inputs alone", () => {
+  // q = 0.00256 Kz Ke V2 with Kz = 2.41 (15/2460)^(2/9.8) and Ke = exp(-0.0000362 x 690)
+  expect(value("VelocityPressure")).toBeCloseTo(25.7149, 3);
+  // q Kd (GCp + 0.18), GCp -1.4 at 10 ft2 to -0.8 at 500 ft2, straight in log A, at 32 ft2
+  expect(value("PanelWind")).toBeCloseTo(30.636, 2);
+  // 1.3 q Kd G over 11 ft of wall, (0.2125 + 0.6) q Kd G over 8 ft of roof, 24 ft of it
+  expect(Number(rowOf("BaseShear", "east wall: across ridge")[3])).toBeCloseTo(9274.7, 0);
+  expect(Number(rowOf("BaseShear", "south wall: along ridge")[3])).toBeCloseTo(5350.8, 0);
+  // D 8.0 psf of layers / cos 26.565 deg + 3.9; balanced 0.7 x 1.2 x 60
+  expect(value("RoofDead")).toBeCloseTo(12.844, 3);
+  expect(value("BalancedSnow")).toBeCloseTo(50.4, 9);
+  // 16 ft x 16 ft (1.1 x 12.844 + 1.15 x 35.28)
+  expect(value("PostLoad")).toBeCloseTo(14003, 0);
+  // 0.6 (9 1/3 ft x 20.656 psf + 1 1/3 ft x 14.863 psf) - 0.6 x 12.844 psf x 9 1/3 ft
+  expect(value("SillUplift")).toBeCloseTo(55.63, 2);
+  // V h / (Co sum Li), Co = r/(3-2r) L / sum Li, r = 1/(1 + Ao/(h sum Li))
+  const pulls = ["south", "north", "east", "west"].map((line) => Number(rowOf("PiercedHoldDowns", line)[3]));
+  for (const [i, pull] of [2070.4, 759.4, 3660.3, 4396.2].entries()) expect(pulls[i]).toBeCloseTo(pull, 0);
+  // bond: 200 psi x pi x 0.625 x 8 x 0.9163 x 0.9498 x 0.65
+  expect(Number(rowOf("Rod", "bond")[1])).toBeCloseTo(1777.1, 1);
+  expect(Number(rowOf("Rod", "breakout")[1])).toBeCloseTo(7303.9, 0);
+  // Mode IV of a No. 14 screw, root 0.196 in, Fyb 70 ksi, KD 2.46; 2850 G2 D; 1725 pi DH2 G2; each for wind
+  expect(value("ScrewLateral")).toBeCloseTo(238.18, 2);
+  expect(value("ScrewOut")).toBeCloseTo(291.99, 2);
+  expect(value("ScrewHead")).toBeCloseTo(541.92, 2);
+  expect(value("FurringOut")).toBeCloseTo(413.82, 2);
+  // 1.8 + 51.3 and two still-air films; 0.98/29.88 + 0.02/12.18 + the screws by ISO 6946 Annex F
+  expect(value("RoofU")).toBeCloseTo(1 / 54.32, 9);
+  expect(value("WallU")).toBeCloseTo(0.03861, 5);
+  // 160 ft x 0.48
+  expect(value("SlabLoss")).toBeCloseTo(76.8, 9);
+});
+
 test("the bid stands on its lines and the margin is a share of the price", () => {
   const lines = 23400 + 77930 + 3750 + 2100 + 21400 + 15100;
   expect(value("CostTotal")).toBe(lines);

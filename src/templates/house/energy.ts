@@ -5,14 +5,17 @@ export const energy = sheet(
   "Energy",
   "Whole-building heat loss and the code by the whole surface.",
   [
-    top("Heat loss of the whole building", "Areas come from the sheet Walls; U of wall and roof from Assemblies."),
+    top(
+      "Heat loss of the whole building",
+      "Walls and openings come from the sheet Walls; the roof is what stands over the floor, without overhangs; U of wall and roof from Assemblies.",
+    ),
     table(
       "Areas",
       "Surfaces",
       ["part", "area ft2", "U", "code part"],
       [
         ["wall", "=NetWallArea", "=WallU", "wood wall"],
-        ["roof", "=RoofArea", "=RoofU", "ceiling"],
+        ["roof", '=FloorArea*SILL.SLOPE(VLOOKUP("Roof slope",Basis,2,FALSE),"rake")', "=RoofU", "ceiling"],
         ["windows", "=WindowArea", 0.27, "window"],
         ["doors", "=DoorArea", 0.17, "window"],
         ["wide opening", "=OpeningArea-WindowArea-DoorArea", 0.2, "window"],
@@ -21,12 +24,28 @@ export const energy = sheet(
     ),
     results("Heat", [
       { label: "Air change in use", name: "Airflow", formula: "=SILL.AIR_NATURAL(Basis)" },
-      { label: "Heat loss on the design day", formula: "=SILL.HEATLOSS(Areas,Airflow,Basis)" },
-      { label: "Heat loss of a year", formula: "=SILL.HEATLOSS_YEAR(Areas,Airflow,Basis)" },
       {
-        label: "Slab edge, 160 ft, 4 ft deep",
+        label: "Slab edge on the design day, 160 ft, 4 ft deep",
         formula: '=SILL.HEATLOSS_GROUND("slab",160,FloorArea,"R-10 4 ft vertical",Basis)',
         more: 1,
+        note: "the table's R-10, the next below the board's R 12.3",
+      },
+      {
+        label: "Slab edge, for a degree",
+        name: "SlabLoss",
+        formula: '=160*INDEX(SILL.HEATLOSS_GROUND("slab",160,FloorArea,"R-10 4 ft vertical",Basis),1,2)',
+        unit: "Btu/(h F)",
+        format: "0.0",
+      },
+      {
+        label: "Heat loss on the design day",
+        formula: "=SILL.HEATLOSS(Areas,Airflow,SlabLoss,Basis)",
+        note: "surfaces, air and slab edge",
+      },
+      {
+        label: "Heat loss of a year",
+        formula: "=SILL.HEATLOSS_YEAR(Areas,Airflow,SlabLoss,Basis)",
+        note: "surfaces, air and slab edge",
       },
       { label: "Air tightness against the code", formula: "=SILL.AIR_CODE(Basis)", more: 2 },
     ]),

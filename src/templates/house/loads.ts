@@ -7,8 +7,8 @@ export const loads = sheet(
   [
     top("Snow and loads on the roof"),
     inputs("Inputs here", [
-      { label: "Rafters", name: "RafterDead", value: 2.9, unit: "psf" },
-      { label: "Lights and other", name: "OtherDead", value: 1, unit: "psf" },
+      { label: "Rafters", name: "RafterDead", value: 2.9, unit: "psf", note: "on the plan" },
+      { label: "Lights and other", name: "OtherDead", value: 1, unit: "psf", note: "on the plan" },
       { label: "Rafter spacing", name: "RafterSpacing", value: "4'-0\"", unit: "ft" },
     ]),
     results("Roof", [
@@ -41,7 +41,27 @@ export const loads = sheet(
         format: "0.0",
         note: "strength level",
       },
-      { label: "Live load of the roof", name: "RoofLive", formula: '=SILL.LOAD_LIVE("roof",64,Basis)' },
+      {
+        label: "Live load of the roof",
+        name: "RoofLive",
+        formula: '=SILL.LOAD_LIVE("roof",64,Basis)',
+        note: "not reduced for the slope; snow governs",
+      },
+      {
+        label: "Wind that lifts the roof",
+        name: "RoofWind",
+        formula: "=MIN(INDEX(SILL.WIND_FRAME(Basis),0,5))",
+        unit: "psf",
+        format: "0.0",
+        note: "main frame, internal pressure with it, strength level",
+      },
+      {
+        label: "Roof on a long wall",
+        name: "RoofOnWall",
+        formula: '=FloorWidth/4+SILL.LENGTH(VLOOKUP("Roof overhang",Basis,2,FALSE))',
+        unit: "ft",
+        note: "half of the rafter, whose other half is on the ridge beam, and the overhang",
+      },
     ]),
     table(
       "RoofLoads",
@@ -51,6 +71,7 @@ export const loads = sheet(
         ["D", "=RoofDead"],
         ["Lr", "=RoofLive"],
         ["S", "=RoofSnow"],
+        ["W", "=RoofWind"],
       ],
       2,
     ),
@@ -58,7 +79,7 @@ export const loads = sheet(
   [
     {
       heading: "Uplift at the bearing of the roof",
-      formula: "=SILL.WIND_UPLIFT(RoofDead,FloorWidth/2,Basis)",
+      formula: "=SILL.WIND_UPLIFT(RoofDead,RoofOnWall,Basis)",
       room: 6,
     },
     { heading: "Snow on the roof", formula: "=SILL.LOAD_SNOW(Basis)", name: "Snow", room: 12 },

@@ -71,17 +71,33 @@ export const structure = sheet(
       ],
       0,
     ),
-    inputs("Inputs here", [{ label: "Post length", name: "PostLength", value: 16.4, unit: "ft" }]),
+    inputs("Inputs here", [
+      {
+        label: "Post length",
+        name: "PostLength",
+        value: 16.4,
+        unit: "ft",
+        note: "floor to ridge beam; the middle columns of the gables too",
+      },
+      {
+        label: "Columns held the weak way",
+        name: "Held",
+        value: 0.5,
+        unit: "ft",
+        note: "by the screws of the panel; leave it out and the whole length buckles between the plies",
+      },
+      { label: "Roof beyond a gable", name: "GableOverhang", value: 1, unit: "ft" },
+      { label: "Wall that a furring screw holds", name: "FurringScrewArea", value: 2.667, unit: "ft2" },
+    ]),
     results("Spans, from the building", [
       { label: "Column length", name: "ColumnFt", formula: "=SILL.LENGTH(INDEX(Walls,2,3))", unit: "ft" },
       { label: "Rafter span", name: "RafterSpan", formula: "=FloorWidth/2", unit: "ft", note: "on the plan" },
       { label: "Ridge beam span", name: "RidgeSpan", formula: "=FloorLength/3", unit: "ft", note: "three spans" },
       {
-        label: "Roof on a long wall",
-        name: "RoofOnWall",
-        formula: '=RafterSpan/2+SILL.LENGTH(VLOOKUP("Roof overhang",Basis,2,FALSE))',
+        label: "Rafter along its slope",
+        name: "RafterSlope",
+        formula: '=RafterSpan*SILL.SLOPE(VLOOKUP("Roof slope",Basis,2,FALSE),"rake")',
         unit: "ft",
-        note: "half of the rafter and the overhang",
       },
     ]),
     results("Loads on them", [
@@ -103,7 +119,7 @@ export const structure = sheet(
       },
       {
         label: "Roof on a column",
-        name: "ColumnAxial",
+        name: "ColumnLoad",
         formula: "=8*RoofOnWall*(RoofDead+0.75*0.7*BalancedSnow)",
         unit: "lb",
         format: "#,##0",
@@ -115,7 +131,15 @@ export const structure = sheet(
         formula: "=4*(RoofDead+0.7*RoofSnow)",
         unit: "plf",
         format: "0",
-        note: "D + 0.7 S",
+        note: "D + 0.7 S, upright on the plan",
+      },
+      {
+        label: "Load across a rafter",
+        name: "RafterAcross",
+        formula: "=RafterLoad*(RafterSpan/RafterSlope)^2",
+        unit: "plf",
+        format: "0",
+        note: "square to its slope, a foot along it: with it go moment, shear and deflection of the sloped rafter",
       },
       {
         label: "Load on the ridge beam",
@@ -123,8 +147,32 @@ export const structure = sheet(
         formula: "=RafterSpan*(RoofDead+0.7*BalancedSnow)",
         unit: "plf",
         format: "0",
+        note: "one beam over three spans: its two parts need a joint that bends with it, or a joint over a post",
       },
-      { label: "Load on a post", name: "PostLoad", formula: "=RidgeSpan*RidgeLoad", unit: "lb", format: "#,##0" },
+      {
+        label: "Load on a post",
+        name: "PostLoad",
+        formula: "=RidgeSpan*RafterSpan*(1.1*RoofDead+1.15*0.7*BalancedSnow)",
+        unit: "lb",
+        format: "#,##0",
+        note: "inner support of three spans: 1.1 of dead; 1.15 of snow, whole on two of them and half on one (7.5.1)",
+      },
+      {
+        label: "Wind on the middle column of a gable",
+        name: "GableWind",
+        formula: '=8*MAX(ABS(SILL.WIND_CLADDING("wall",4,8*PostLength,Basis)))',
+        unit: "plf",
+        format: "0",
+        note: "8 ft of wall, strength level",
+      },
+      {
+        label: "Ridge beam on it",
+        name: "GableLoad",
+        formula: "=RafterSpan*(0.4*RidgeSpan+GableOverhang)*(RoofDead+0.75*0.7*BalancedSnow)",
+        unit: "lb",
+        format: "#,##0",
+        note: "D + 0.525 S, end of three spans and the roof beyond",
+      },
     ]),
     results("Single results", [
       {
@@ -144,6 +192,37 @@ export const structure = sheet(
         label: "A panel screw, sideways",
         name: "ScrewLateral",
         formula: '=SILL.FASTENER_LATERAL("wood screw",0.242,ScrewMembers,WallCase,Basis)',
+      },
+      {
+        label: "The same, drawn out of the column",
+        name: "ScrewOut",
+        formula: '=SILL.FASTENER_WITHDRAWAL("wood screw",0.242,0.42,1.5,WallCase,Basis)',
+      },
+      {
+        label: "The same, its head through the panel",
+        name: "ScrewHead",
+        formula: "=SILL.FASTENER_PULLTHROUGH(0.5,1.5,0.5,WallCase,Basis)",
+      },
+      {
+        label: "Wind on a panel screw",
+        name: "ScrewPull",
+        formula: "=0.6*PanelWind*8*1.25/4",
+        unit: "lb",
+        format: "0",
+        note: "allowable level; middle support of two spans, four screws a foot",
+      },
+      {
+        label: "A furring screw, drawn out of the panel",
+        name: "FurringOut",
+        formula: '=SILL.FASTENER_WITHDRAWAL("wood screw",0.242,0.5,1.5,WallCase,Basis)',
+      },
+      {
+        label: "Wind on a furring screw",
+        name: "FurringPull",
+        formula: '=0.6*FurringScrewArea*MAX(ABS(SILL.WIND_CLADDING("wall",5,10,Basis)))',
+        unit: "lb",
+        format: "0",
+        note: "allowable level, end of a wall; its head in the furring and the weight of the siding are not checked",
       },
     ]),
     table(
@@ -167,6 +246,14 @@ export const structure = sheet(
         label: "Panel, column, rafter, beam",
         formula: '=IF(COUNT(Worst)<4,"no result",IF(MAX(Worst)<=1,"ok","above its capacity"))',
       },
+      {
+        label: "Middle column of a gable",
+        formula: '=IF(INDEX(GableRatio,2,5)<=1,"ok","above its capacity: choose a larger column")',
+      },
+      {
+        label: "Panel screws, furring screws",
+        formula: '=IF(AND(ScrewPull<=MIN(ScrewOut,ScrewHead),FurringPull<=FurringOut),"ok","above")',
+      },
     ]),
   ],
   [
@@ -179,13 +266,19 @@ export const structure = sheet(
     {
       heading: "Column, three 2x6",
       name: "ColumnRatio",
-      formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF No. 2",ColumnFt,ColumnAxial,ColumnWind,WallCase,Basis)',
+      formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF #2",ColumnFt,ColumnLoad,ColumnWind,Held,WallCase,Basis)',
+      room: 9,
+    },
+    {
+      heading: "Middle column of a gable, three 2x6",
+      name: "GableRatio",
+      formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF #2",PostLength,GableLoad,GableWind,Held,WallCase,Basis)',
       room: 9,
     },
     {
       heading: "Rafter 3 1/2 x 11 7/8",
       name: "RafterRatio",
-      formula: '=SILL.WOOD_CHECK("3.5 x 11.875",OwnWood,RafterSpan,RafterLoad,RoofCase,Basis)',
+      formula: '=SILL.WOOD_CHECK("3.5 x 11.875",OwnWood,RafterSlope,RafterAcross,RoofCase,Basis)',
       room: 9,
     },
     {
