@@ -12,8 +12,12 @@ export function clipped(text: string): string {
   return text.length > QUOTED ? `${text.slice(0, QUOTED)}...` : text;
 }
 
+/** Texts of nothing but these have one form; nearly all that is read is so. */
+const PLAIN = /^[ -~]*$/;
+
 /** A text as typed on any keyboard: full-width forms become plain ones, characters without width go. */
 export function plainForms(text: string): string {
+  if (PLAIN.test(text)) return text;
   return text
     .replace(/[\u00ad\u200b-\u200f\u2060\ufeff]/g, "")
     .replace(/[\uff01-\uff5e]/g, (c) => String.fromCharCode(c.charCodeAt(0) - FULL_WIDTH))
@@ -33,6 +37,7 @@ export function folded(text: string): string {
       "Point at the cell that holds the value alone",
     );
   }
+  if (PLAIN.test(text)) return text.replace(/ {2,}/g, " ").trim();
   return plainForms(text)
     .replace(/[\s\u00a0\u202f]+/g, " ")
     .replace(/[−–—‐‑]/g, "-")

@@ -1,6 +1,7 @@
 import { BadInput } from "../../core/kit/refusal.ts";
 import { isBlank, isCellError, quote, type Raw } from "../declare/raw.ts";
 import { SHARED_WORDS, type TermName } from "./glossary/index.ts";
+import { onceForEach } from "./once.ts";
 import { plainName, termOf } from "./words.ts";
 
 /** A row of a basis that names a term. */
@@ -53,7 +54,9 @@ export function readBasis(cells: readonly (readonly Raw[])[], at: string): Basis
   const nameless: number[] = [];
   let known = false;
   for (let i = 0; i < filled; i++) {
-    const [name, value, unit] = cells[i] ?? [];
+    const cellsOf = cells[i] ?? [];
+    const name = cellsOf[0];
+    const value = cellsOf[1];
     const row = i + 1;
     const empty = isBlank(value) || value === undefined;
     if (isBlank(name) || name === 0) {
@@ -67,30 +70,59 @@ export function readBasis(cells: readonly (readonly Raw[])[], at: string): Basis
         "Point at the columns name, value, unit",
       );
     }
-    if (i === 0 && HEADINGS.has(plainName(name))) continue;
-    const split = nameAndUnit(name);
-    const term = termOf(name) ?? termOf(split.name);
+    const { plain, term, spelled, word, unit: named } = understood(name);
+    if (i === 0 && HEADINGS.has(plain)) continue;
     if (term === undefined) {
-      const word = plainName(split.name);
       if (Object.hasOwn(SHARED_WORDS, word)) {
         if (!empty) shared.push({ word, row });
-      } else unknown.push({ name: split.name, row });
+      } else unknown.push({ name: spelled, row });
       continue;
     }
     known = true;
     if (empty) continue;
-    const own = unitText(unit);
-    const named = termOf(name) === undefined ? split.unit : "";
+    const own = unitText(cellsOf[2]);
     agree(own, named, row, at);
-    rows.set(term, [...(rows.get(term) ?? []), { term, value, unit: own === "" ? named : own, row }]);
+    const read = { term, value, unit: own === "" ? named : own, row };
+    const before = rows.get(term);
+    if (before === undefined) rows.set(term, [read]);
+    else before.push(read);
   }
   return { rows, shared, unknown, nameless, known };
 }
 
+/** What a name in the first column says. */
+interface Understood {
+  /** the whole of it, as compared */
+  readonly plain: string;
+  readonly term: TermName | undefined;
+  /** without a unit beside it: as typed, and as compared */
+  readonly spelled: string;
+  readonly word: string;
+  /** the unit beside the term */
+  readonly unit: string;
+}
+
+/** Every cell of a workbook reads the same few names again. */
+const understood = onceForEach((name): Understood => {
+  const whole = termOf(name);
+  const split = whole === undefined ? nameAndUnit(name) : { name, unit: "" };
+  return {
+    plain: plainName(name),
+    term: whole ?? termOf(split.name),
+    spelled: split.name,
+    word: plainName(split.name),
+    unit: split.unit,
+  };
+});
+
 function lastFilled(cells: readonly (readonly Raw[])[]): number {
   let last = cells.length;
-  while (last > 0 && (cells[last - 1] ?? []).slice(0, 2).every((cell) => isBlank(cell) || cell === 0)) last--;
+  while (last > 0 && isNothing(cells[last - 1]?.[0]) && isNothing(cells[last - 1]?.[1])) last--;
   return last;
+}
+
+function isNothing(cell: Raw): boolean {
+  return cell === 0 || isBlank(cell);
 }
 
 /** `Wind speed, mph` and `Wind speed (mph)` name the unit beside the term. */

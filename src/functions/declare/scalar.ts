@@ -105,19 +105,29 @@ function withUnit(value: number, unit: string): string {
   return unit === "" ? plain(value) : `${plain(value)} ${unit}`;
 }
 
-/** A number as read; its words are made only where somebody looks at them. */
-function reading(value: number, unit: string): Reading<number> {
-  return {
-    value,
-    get shown() {
-      return withUnit(value, unit);
-    },
-  };
+/** A number as read; its words are made only where somebody looks at them. A class, since objects with a getter of their own are slow to make. */
+class Read implements Reading<number> {
+  readonly value: number;
+  readonly #words: (value: number) => string;
+  constructor(value: number, words: (value: number) => string) {
+    this.value = value;
+    this.#words = words;
+  }
+  get shown(): string {
+    return this.#words(this.value);
+  }
 }
 
 /** The word for nothing, where a 0 could be a blank cell. */
 export function isNone(cell: unknown): boolean {
   return typeof cell === "string" && cell.trim().toLowerCase() === "none";
+}
+
+const wordsIn = (unit: string) => (value: number) => withUnit(value, unit);
+
+/** A number that was typed as text, with what was typed where that says more. */
+function asTyped(text: string, value: number, shown: string): string {
+  return text === String(value) || text === shown ? shown : `${clipped(text)} = ${shown}`;
 }
 
 /** Limits without those that a narrower one makes idle: "above 0" beside "at least 0". */
@@ -138,11 +148,12 @@ function numeric(
   unit: string,
   o: NumberOptions,
   fromText: (text: string) => number,
-  fromNumber: (value: number, at: string) => Reading<number> = (value) => reading(value, unit),
+  fromNumber?: (value: number, at: string) => Reading<number>,
 ): Param<number, number | string> {
   const { says, usual, heads, ...given } = o;
   const limits = narrowed(given);
   const wants = `${says}${unit === "" ? "" : ` in ${unit}`}`;
+  const words = wordsIn(unit);
   return {
     kind,
     says,
@@ -155,18 +166,20 @@ function numeric(
       if (typeof cell === "boolean") {
         throw new BadInput(`${capital(at)} is ${quote(cell)}`, "a number is wanted here", `Give ${says}`);
       }
-      const read = typeof cell === "number" ? fromNumber(cell, at) : readText(cell, at);
+      const read = typeof cell === "number" ? readNumber(cell, at) : readText(cell, at);
       check(read.value, at, unit, limits, usual, notes);
       return read;
     },
   };
 
+  function readNumber(value: number, at: string): Reading<number> {
+    return fromNumber === undefined ? new Read(value, words) : fromNumber(value, at);
+  }
+
   function readText(text: string, at: string): Reading<number> {
     try {
       const value = isNone(text) && inside(limits, 0) ? 0 : fromText(text);
-      const shown = withUnit(value, unit);
-      const same = [String(value), shown].includes(text.trim());
-      return { value, shown: same ? shown : `${clipped(text.trim())} = ${shown}` };
+      return new Read(value, () => asTyped(text.trim(), value, words(value)));
     } catch (refusal) {
       if (refusal instanceof BadInput) throw new BadInput(`${capital(at)}: ${refusal.what}`, refusal.why, refusal.todo);
       throw refusal;
@@ -205,9 +218,10 @@ export function whole(o: NumberOptions): Param<number, number | string> {
 /** A length: a number in `unit`, or feet-and-inches or metric text. Where it has a usual range, a number that is likely a date is refused. */
 export function length(unit: LengthUnit, o: NumberOptions): Param<number, number | string> {
   const fromText = (text: string) => fromInches(parseLength(text, unit), unit);
+  const words = wordsIn(unit);
   return numeric("length", unit, o, fromText, (value, at) => {
     if (o.usual !== undefined && value > o.usual.max && isDate(value)) throw dateForLength(capital(at), value, unit);
-    return reading(value, unit);
+    return new Read(value, words);
   });
 }
 
@@ -245,10 +259,11 @@ export function slope(o: NumberOptions): Param<number, string> {
 /** A share: 10% or 0.1. A bare number above `max` (1 unless told) is refused with how to write it. */
 export function share(o: NumberOptions): Param<number, number | string> {
   const max = o.max ?? 1;
-  const asShare = (value: number, text: string): number => {
+  const words = (value: number) => `${plain(value)} (${plain(value * 100)}%)`;
+  const asShare = (value: number, written: () => string): number => {
     if (value > max && value <= 100)
       throw new BadInput(
-        `${text} is above ${plain(max)}`,
+        `${written()} is above ${plain(max)}`,
         "a share is written as a part of one",
         `Type ${plain(value)}% or ${plain(value / 100)}`,
       );
@@ -258,11 +273,12 @@ export function share(o: NumberOptions): Param<number, number | string> {
     "number",
     "",
     { min: 0, ...o, max },
-    (text) => percentText(text) ?? asShare(parseQuantity(text, ""), text),
-    (value, at) => ({
-      value: asShare(value, `${capital(at)} of ${plain(value)}`),
-      shown: `${plain(value)} (${plain(value * 100)}%)`,
-    }),
+    (text) => percentText(text) ?? asShare(parseQuantity(text, ""), () => text),
+    (value, at) =>
+      new Read(
+        asShare(value, () => `${capital(at)} of ${plain(value)}`),
+        words,
+      ),
   );
 }
 
@@ -277,6 +293,7 @@ const DRY_PERCENT = 5;
 /** Relative humidity in percent: 50, "50%", or a percent cell (0.5; up to 1 is read as a share, as number or as text). */
 export function humidity(o: NumberOptions): Param<number, number | string> {
   const fromBare = (value: number) => (value > 0 && value <= 1 ? value * 100 : value);
+  const words = wordsIn("%");
   return numeric(
     "quantity",
     "%",
@@ -291,9 +308,9 @@ export function humidity(o: NumberOptions): Param<number, number | string> {
       return part === undefined ? fromBare(parseQuantity(text, "")) : part * 100;
     },
     (value) =>
-      fromBare(value) === value
-        ? reading(value, "%")
-        : { value: fromBare(value), shown: `${plain(value)} read as a share: ${plain(fromBare(value))} %` },
+      new Read(fromBare(value), (read) =>
+        read === value ? words(value) : `${plain(value)} read as a share: ${words(read)}`,
+      ),
   );
 }
 
@@ -321,11 +338,9 @@ export interface ChoiceOptions<C extends string> {
 
 /** One of a few words, in any case; numbers are read as their digits. */
 export function choice<const C extends string>(choices: readonly C[], o: ChoiceOptions<C>): Param<C, C> {
-  const find = (word: string): C | undefined => {
-    const key = word.trim().toLowerCase();
-    const also = o.also !== undefined && Object.hasOwn(o.also, key) ? o.also[key] : undefined;
-    return choices.find((c) => c.toLowerCase() === key) ?? also;
-  };
+  const words = new Map<string, C>(Object.entries<C>(o.also ?? {}));
+  for (const c of [...choices].reverse()) words.set(c.toLowerCase(), c);
+  const wants = `one of ${choices.join(", ")}`;
   return {
     kind: "choice",
     says: o.says,
@@ -334,9 +349,8 @@ export function choice<const C extends string>(choices: readonly C[], o: ChoiceO
     ...(o.means === undefined ? {} : { choicesSay: choices.map((c) => o.means?.[c] ?? "") }),
     ...(o.heads === undefined ? {} : { heads: o.heads }),
     read(raw, at) {
-      const wants = `one of ${choices.join(", ")}`;
       const cell = oneCell(raw, at, wants);
-      const found = find(String(cell));
+      const found = words.get(String(cell).trim().toLowerCase());
       if (found !== undefined) return { value: found, shown: found };
       const date = typeof cell === "number" && isDate(cell);
       throw new BadInput(

@@ -137,7 +137,8 @@ function tooManyRows(at: string, most: number): BadInput {
 function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[], at: string): readonly number[] | undefined {
   const filled = line.filter((cell) => !isBlank(cell) && cell !== 0);
   if (filled.length < Math.min(2, facts.length) || !filled.every((cell) => typeof cell === "string")) return undefined;
-  const found = facts.map((f) => line.findIndex((cell) => typeof cell === "string" && names(f, cell)));
+  const parts = line.map((cell) => (typeof cell === "string" ? headingParts(cell) : undefined));
+  const found = facts.map((f) => parts.findIndex((heading) => heading !== undefined && names(f, heading)));
   const used = new Set(found.filter((i) => i >= 0));
   if (used.size < Math.min(2, facts.length)) return undefined;
   const unknown = line.findIndex((cell, i) => typeof cell === "string" && !isBlank(cell) && !used.has(i));
@@ -160,23 +161,35 @@ function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[], at: st
   return found;
 }
 
-function names(fact: ColumnFacts, cell: string): boolean {
-  const { word, unit } = headingParts(cell);
-  return isNameOf(fact, word) || (unit !== "" && isNameOf(fact, `${word} ${unit}`));
+/** Words that name a column of a table, found once for each declared column. */
+const COLUMN_WORDS = new WeakMap<ColumnFacts, ReadonlySet<string>>();
+
+function wordsOf(fact: ColumnFacts): ReadonlySet<string> {
+  const known = COLUMN_WORDS.get(fact);
+  if (known !== undefined) return known;
+  const spaced = fact.name.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`).toLowerCase();
+  const words = new Set([spaced, fact.name.toLowerCase(), ...fact.heads]);
+  COLUMN_WORDS.set(fact, words);
+  return words;
 }
 
-function isNameOf(fact: ColumnFacts, word: string): boolean {
-  return (
-    word === fact.name.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`).toLowerCase() ||
-    word.replaceAll("-", "") === fact.name.toLowerCase() ||
-    fact.heads.includes(word)
-  );
+/** Whether a heading names a column: by its words, hyphens aside, or by words and unit. */
+function names(fact: ColumnFacts, { word, unit }: HeadingParts): boolean {
+  const words = wordsOf(fact);
+  const known = (name: string) =>
+    words.has(name) || (name.includes("-") && name.replaceAll("-", "") === fact.name.toLowerCase());
+  return known(word) || (unit !== "" && known(`${word} ${unit}`));
 }
 
 /** Units as headings print them behind the name: "length ft", "length, ft", "length (ft)", "rate h/unit", "high $" */
 const HEADING_UNIT = /^(?:ft2?|in2?|mm|cm|m|yd3?|lb|psf|plf|psi|pcf|h|%|deg|f|\$|(?:\$|h|lb|in)\/\w+|plf or lb)$/;
 
-function headingParts(cell: string): { readonly word: string; readonly unit: string } {
+interface HeadingParts {
+  readonly word: string;
+  readonly unit: string;
+}
+
+function headingParts(cell: string): HeadingParts {
   const text = cell.toLowerCase().trim();
   const [, name = text, inside = ""] = /^(.*?)\s*[([,]\s*(.*?)[)\]]?$/.exec(text) ?? [];
   if (name !== text) return { word: name, unit: inside };

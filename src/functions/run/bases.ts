@@ -48,7 +48,9 @@ export class Bases {
   /** The first row that holds a term, or undefined. @throws BadInput where one basis holds it twice */
   find(term: TermName): Found | undefined {
     for (const { at, basis } of this.#bases) {
-      const [row, second] = basis.rows.get(term) ?? [];
+      const rows = basis.rows.get(term);
+      const row = rows?.[0];
+      const second = rows?.[1];
       if (row === undefined) continue;
       if (second !== undefined) {
         throw new BadInput(
@@ -57,7 +59,7 @@ export class Bases {
           "Clear one of them",
         );
       }
-      return { ...row, at };
+      return { term, value: row.value, unit: row.unit, row: row.row, at };
     }
     return undefined;
   }

@@ -22,7 +22,8 @@ export interface Divided {
 export function divide(fn: CellFunction, raw: readonly RawArgument[]): Divided {
   const own: RawArgument[] = [];
   const bases: Cells[] = [];
-  raw.forEach((given, i) => {
+  for (let i = 0; i < raw.length; i++) {
+    const given = raw[i] ?? null;
     const place = fn.params[i];
     if (bases.length > 0) {
       if (isWide(given)) bases.push(given);
@@ -30,31 +31,32 @@ export function divide(fn: CellFunction, raw: readonly RawArgument[]): Divided {
       own.push(null);
     } else if (place === undefined) {
       if (!isOmitted(given)) throw tooMany(fn, raw.length);
-    } else if (isWide(given) && isBasis(given, place)) {
+    } else if (isWide(given) && isBasis(fn, given, place)) {
       bases.push(given);
       own.push(null);
     } else own.push(place.param.kind === "basis" && !isOmitted(given) ? refuseOne(place) : given);
-  });
+  }
   return { own, bases };
+}
 
-  function isBasis(given: Cells, { name, param }: NamedParam): boolean {
-    if (!fn.takesBasis) return false;
-    const takesRange = param.kind === "list" || param.kind === "table";
-    if (!isOptional(param)) {
-      if (takesRange && saysBasis(given)) throw basisInItsPlace(name);
-      return false;
-    }
-    if (!takesRange) return true;
-    if (saysBasis(given)) return true;
-    if (namesOnlyTerms(given)) {
-      throw new BadInput(
-        `${capital(spoken(name))} holds nothing but terms of a basis`,
-        "in this place a range is a basis only if its first cell says so",
-        "Write Basis in its first cell",
-      );
-    }
+/** Whether a range in a place is a basis. */
+function isBasis(fn: CellFunction, given: Cells, { name, param }: NamedParam): boolean {
+  if (!fn.takesBasis) return false;
+  const takesRange = param.kind === "list" || param.kind === "table";
+  if (!isOptional(param)) {
+    if (takesRange && saysBasis(given)) throw basisInItsPlace(name);
     return false;
   }
+  if (!takesRange) return true;
+  if (saysBasis(given)) return true;
+  if (namesOnlyTerms(given)) {
+    throw new BadInput(
+      `${capital(spoken(name))} holds nothing but terms of a basis`,
+      "in this place a range is a basis only if its first cell says so",
+      "Write Basis in its first cell",
+    );
+  }
+  return false;
 }
 
 /** More than one cell. */

@@ -1,7 +1,7 @@
 import type { CellFunction } from "../declare/cell-function.ts";
 import type { RawArgument } from "../declare/param.ts";
-import { argumentsKey } from "./arguments.ts";
 import { invoke, type Outcome } from "./invoke.ts";
+import { argumentsKey } from "./sources.ts";
 
 /** Answers kept; a workbook has few searches, and the host runs each again after every row or column edit. */
 const KEPT = 500;

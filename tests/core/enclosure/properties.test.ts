@@ -43,7 +43,10 @@ describe("saturation", () => {
     for (let t = low; t <= high; t += 0.05) {
       const p = saturationPressurePa(t, curve);
       expect(p).toBeGreaterThan(before);
-      expect(Math.abs(dewPointFromPressureC(p, curve) - t)).toBeLessThan(1e-6);
+      const dewC = dewPointFromPressureC(p, curve);
+      expect(Math.abs(dewC - t)).toBeLessThan(1e-6);
+      // Saturated at its dew point to the last digits that a number holds.
+      expect(Math.abs(saturationPressurePa(Math.min(high, Math.max(low, dewC)), curve) / p - 1)).toBeLessThan(1e-12);
       before = p;
     }
   });

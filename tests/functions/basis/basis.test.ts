@@ -3,8 +3,8 @@ import { sentence } from "../../../src/core/kit/refusal.ts";
 import type { Table } from "../../../src/core/kit/tape.ts";
 import type { CellFunction } from "../../../src/functions/declare/cell-function.ts";
 import type { Raw, RawArgument } from "../../../src/functions/declare/raw.ts";
-import { argumentsKey } from "../../../src/functions/run/arguments.ts";
 import { explain, invoke } from "../../../src/functions/run/invoke.ts";
+import { argumentsKey } from "../../../src/functions/run/sources.ts";
 import { lengthProbe, probe, rowProbe } from "./probe.ts";
 
 type Rows = readonly (readonly Raw[])[];

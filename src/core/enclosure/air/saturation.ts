@@ -33,7 +33,7 @@ function lnPressure({ c }: HylandWexler, kelvin: number): number {
 
 function lnPressureSlope({ c }: HylandWexler, kelvin: number): number {
   const polynomial = c[2] + kelvin * (2 * c[3] + kelvin * (3 * c[4] + kelvin * 4 * c[5]));
-  return -c[0] / kelvin ** 2 + polynomial + c[6] / kelvin;
+  return -c[0] / (kelvin * kelvin) + polynomial + c[6] / kelvin;
 }
 
 /** ISO 13788:2012 Annex E: p = 610.5 exp(a t / (b + t)), t in C, p in Pa. */
@@ -75,6 +75,14 @@ export function saturationPressurePa(tempC: number, formula: SaturationFormula):
   return ISO_AT_0C_PA * Math.exp((a * tempC) / (b + tempC));
 }
 
+const endsOf = (formula: SaturationFormula) => ({
+  lowest: saturationPressurePa(LIMITS[formula].minC, formula),
+  highest: saturationPressurePa(LIMITS[formula].maxC, formula),
+});
+/** Pressures at the ends of each curve, which every dew point is held against. */
+const ENDS = { ASHRAE: endsOf("ASHRAE"), "ISO 13788": endsOf("ISO 13788"), water: endsOf("water") };
+const TRIPLE_POINT_PA = saturationPressurePa(TRIPLE_POINT_C, "ASHRAE");
+
 /**
  * Temperature at which air of a vapour pressure is saturated: its dew point, or frost point where the curve is over ice.
  * @param vapourPa above 0 Pa
@@ -83,11 +91,10 @@ export function saturationPressurePa(tempC: number, formula: SaturationFormula):
  * Source: inverse of the same equations; ISO 13788:2012 Annex E gives its own in closed form, the ASHRAE one is solved.
  */
 export function dewPointFromPressureC(vapourPa: number, formula: SaturationFormula): number {
-  const { minC, maxC, clause } = LIMITS[formula];
-  const lowest = saturationPressurePa(minC, formula);
-  const highest = saturationPressurePa(maxC, formula);
+  const { lowest, highest } = ENDS[formula];
   // The margin lets saturated air at either end have its own temperature as dew point, whatever the rounding.
   if (!(vapourPa >= lowest * (1 - 1e-12) && vapourPa <= highest * (1 + 1e-12))) {
+    const { minC, maxC, clause } = LIMITS[formula];
     throw new OutOfRange(
       `The vapor pressure is ${plain(vapourPa)} Pa`,
       `dew points are computed from ${plain(minC)} to ${plain(maxC)} C, ${plain(lowest)} to ${plain(highest)} Pa (${clause})`,
@@ -104,14 +111,19 @@ function isoInverse(vapourPa: number, overWater: boolean): number {
   return (b * x) / (a - x);
 }
 
-/** Newton on ln p, from the ISO value: ln p is nearly straight in T, so a handful of steps reach the last digit. */
+/** Newton's error falls with its square, times the bend of ln p over T (under 0.02 per K): after a step this small it is below the last digit. */
+const LAST_STEP_K = 1e-6;
+const MOST_STEPS = 8;
+
+/** Newton on ln p, from the ISO value: ln p is nearly straight in T, so two steps reach the last digit at the temperatures of buildings. */
 function hylandWexlerInverse(vapourPa: number, startC: number): number {
-  const triplePointPa = saturationPressurePa(TRIPLE_POINT_C, "ASHRAE");
-  const branch = vapourPa <= triplePointPa ? ICE : WATER;
+  const branch = vapourPa <= TRIPLE_POINT_PA ? ICE : WATER;
   const target = Math.log(vapourPa);
   let kelvin = startC + KELVIN_AT_0C;
-  for (let i = 0; i < 8; i++) {
-    kelvin -= (lnPressure(branch, kelvin) - target) / lnPressureSlope(branch, kelvin);
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const step = (lnPressure(branch, kelvin) - target) / lnPressureSlope(branch, kelvin);
+    kelvin -= step;
+    if (Math.abs(step) < LAST_STEP_K) break;
   }
   return kelvin - KELVIN_AT_0C;
 }
