@@ -81,13 +81,13 @@ export const assemblies = sheet(
     results("Roof", [
       {
         label: "R of the layers, with films",
-        formula: '=SILL.R_STACK(RoofLayers,"roof","winter")',
+        formula: "=SILL.R_STACK(RoofLayers,0.61,0.17)",
         note: "0.61 inside, and as much in the ventilated cavity outside; with 0.17 there R is 0.44 less",
       },
       {
         label: "U",
         name: "RoofU",
-        formula: '=1/SILL.R_STACK(RoofLayers,"roof","winter")',
+        formula: "=1/SILL.R_STACK(RoofLayers,0.61,0.17)",
         unit: "Btu/(h ft2 F)",
         format: "0.000",
       },

@@ -126,6 +126,14 @@ export const structure = sheet(
         note: "D + 0.525 S, 8 ft of wall",
       },
       {
+        label: "Load on the panel of the roof",
+        name: "RoofPanelLoad",
+        formula: "=LayerDead+0.7*RoofSnow",
+        unit: "psf",
+        format: "0.0",
+        note: "D + 0.7 S, as if the panel lay level",
+      },
+      {
         label: "Load on a rafter",
         name: "RafterLoad",
         formula: "=4*(RoofDead+0.7*RoofSnow)",
@@ -187,6 +195,10 @@ export const structure = sheet(
         name: "PostCapacity",
         formula: '=SILL.WOOD_COLUMN("5.5 x 5.5",PostWood,PostLength,RoofCase,Basis)',
       },
+      {
+        label: "A post 5 1/2 x 7 1/2 would carry",
+        formula: '=SILL.WOOD_COLUMN("5.5 x 7.5",PostWood,PostLength,RoofCase,Basis)',
+      },
       { label: "Post, load over capacity", formula: "=PostLoad/PostCapacity", format: "0.00" },
       {
         label: "A panel screw, sideways",
@@ -231,6 +243,7 @@ export const structure = sheet(
       ["member", "ratio"],
       [
         ["panel", "=INDEX(PanelRatio,2,5)"],
+        ["roof panel", "=INDEX(RoofPanelRatio,2,5)"],
         ["column", "=INDEX(ColumnRatio,2,5)"],
         ["rafter", "=INDEX(RafterRatio,2,5)"],
         ["ridge beam", "=INDEX(RidgeRatio,2,5)"],
@@ -243,8 +256,8 @@ export const structure = sheet(
         formula: '=IF(PostLoad<=PostCapacity,"ok","above its capacity: choose a larger post")',
       },
       {
-        label: "Panel, column, rafter, beam",
-        formula: '=IF(COUNT(Worst)<4,"no result",IF(MAX(Worst)<=1,"ok","above its capacity"))',
+        label: "Panels, column, rafter, beam",
+        formula: '=IF(COUNT(Worst)<5,"no result",IF(MAX(Worst)<=1,"ok","above its capacity"))',
       },
       {
         label: "Middle column of a gable",
@@ -264,6 +277,12 @@ export const structure = sheet(
       room: 9,
     },
     {
+      heading: "Panel of the roof, two spans of 4 ft",
+      name: "RoofPanelRatio",
+      formula: '=SILL.PANEL_CHECK(PanelValues,48,RoofPanelLoad,2,"along",RoofCase,Basis)',
+      room: 9,
+    },
+    {
       heading: "Column, three 2x6",
       name: "ColumnRatio",
       formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF #2",ColumnFt,ColumnLoad,ColumnWind,Held,WallCase,Basis)',
@@ -273,6 +292,12 @@ export const structure = sheet(
       heading: "Middle column of a gable, three 2x6",
       name: "GableRatio",
       formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF #2",PostLength,GableLoad,GableWind,Held,WallCase,Basis)',
+      room: 9,
+    },
+    {
+      heading: "In its place, LVL 3 1/2 x 7 1/4",
+      name: "GableLvl",
+      formula: '=SILL.WOOD_BEAMCOLUMN("3.5x7.25",OwnWood,PostLength,GableLoad,GableWind,Held,WallCase,Basis)',
       room: 9,
     },
     {

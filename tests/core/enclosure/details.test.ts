@@ -57,6 +57,37 @@ describe("films", () => {
 
   test("given by hand are those of a wall, or of the film at the other side", () => {
     expect(givenFilm("inside", 1)).toMatchObject({ rIp: 1, flow: "horizontal", stillAirRIp: 0.68 });
+    // Table 10 and ISO 6946 Table 7 as printed: 0.61 and 0.62 up, 0.92 down; 0.10, 0.13, 0.17 m2 K/W are 0.57, 0.74 and 0.97.
+    for (const [r, flow] of [
+      ...([
+        [0.61, "up"],
+        [0.62, "45 up"],
+        [0.68, "horizontal"],
+        [0.76, "45 down"],
+        [0.92, "down"],
+      ] as const),
+      ...([
+        [0.568, "up"],
+        [0.738, "horizontal"],
+        [0.965, "down"],
+      ] as const),
+    ]) {
+      expect(givenFilm("inside", r)).toMatchObject({
+        rIp: r,
+        flow,
+        stillAirRIp: r,
+        says: `as given: still air, heat flow ${flow}`,
+      });
+    }
+    for (const r of [0, 0.55, 0.6, 0.64, 0.7]) {
+      expect(givenFilm("inside", r)).toMatchObject({ flow: "horizontal", stillAirRIp: 0.68, says: "as given" });
+    }
+    expect(givenFilm("outside", 0.61, stillAirFilm("down", 0.9))).toMatchObject({
+      rIp: 0.61,
+      flow: "down",
+      stillAirRIp: 0.92,
+      says: "as given",
+    });
     expect(givenFilm("outside", 1, stillAirFilm("down", 0.9))).toMatchObject({ flow: "down", stillAirRIp: 0.92 });
   });
 

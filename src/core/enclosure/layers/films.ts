@@ -6,9 +6,11 @@ import {
   ASHRAE_STILL_AIR_R_IP,
   type FilmEmittance,
   GREATEST_FILM_R_IP,
+  HEAT_FLOWS,
   type HeatFlow,
   ISO_FILM_CLAUSE,
   ISO_FLOW,
+  ISO_FLOWS,
   ISO_MOLD_FILM_CLAUSE,
   ISO_RSE_M2KW,
   ISO_RSI_M2KW,
@@ -26,16 +28,29 @@ export interface Film {
   readonly stillAirRIp: number;
 }
 
+/** Half the last digit that the tables print. */
+const PRINTED_R_IP = 0.005;
+
+/** The direction of heat flow whose film of still air at an ordinary surface is the R given, as the tables print it. */
+function flowOf(rIp: number): HeatFlow | undefined {
+  const printed = (r: number) => Math.abs(rIp - r) < PRINTED_R_IP;
+  const ashrae = HEAT_FLOWS.find((flow) => printed(ASHRAE_STILL_AIR_R_IP[flow][0.9]));
+  return ashrae ?? ISO_FLOWS.find((flow) => printed(ISO_RSI_M2KW[flow] * R_IP_IN_RSI));
+}
+
 /**
- * A film of a given R. Its direction is that of a wall, or of the film at the other side.
+ * A film of a given R. Its direction is that of the film at the other side; inside, that of the table's film of still air with this R (0.61 is a
+ * roof's, 0.92 a floor's), and that of a wall where the R is none of them.
  * @param rIp 0 to the R of the largest film in the table
  * @throws OutOfRange outside those limits
  */
 export function givenFilm(side: string, rIp: number, other?: Film): Film {
   within(`The R of the ${side} film`, rIp, 0, GREATEST_FILM_R_IP, "h ft2 F/Btu", ASHRAE_FILM_CLAUSE);
-  const flow = other?.flow ?? "horizontal";
-  const stillAirRIp = other?.stillAirRIp ?? ASHRAE_STILL_AIR_R_IP.horizontal[0.9];
-  return { rIp, flow, says: "as given", clause: "argument", stillAirRIp };
+  const given = { rIp, says: "as given", clause: "argument" };
+  if (other !== undefined) return { ...given, flow: other.flow, stillAirRIp: other.stillAirRIp };
+  const flow = flowOf(rIp);
+  if (flow !== undefined) return { ...given, flow, says: `as given: still air, heat flow ${flow}`, stillAirRIp: rIp };
+  return { ...given, flow: "horizontal", stillAirRIp: ASHRAE_STILL_AIR_R_IP.horizontal[0.9] };
 }
 
 /** Still air at an inside surface. Source: ASHRAE Handbook Fundamentals 2021 ch. 26 Table 10. */

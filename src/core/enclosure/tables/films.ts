@@ -20,7 +20,8 @@ export const ASHRAE_STILL_AIR_R_IP: Readonly<Record<HeatFlow, Readonly<Record<Fi
 /** Moving outdoor air: 15 mph in winter, 7.5 mph in summer. */
 export const ASHRAE_OUTDOOR_R_IP = { winter: 0.17, summer: 0.25 } as const;
 
-/** Heat flow within 30 degrees of horizontal counts as horizontal. */
+/** The directions of ISO 6946; heat flow within 30 degrees of horizontal counts as horizontal. */
+export const ISO_FLOWS = ["up", "horizontal", "down"] as const;
 export const ISO_RSI_M2KW = { up: 0.1, horizontal: 0.13, down: 0.17 } as const;
 export const ISO_RSE_M2KW = 0.04;
 /** ISO 13788:2012 and DIN 4108-3: reduced inside film for mold and condensation checks of opaque parts. */
@@ -34,7 +35,7 @@ export const ISO_MOLD_FILM_CLAUSE = "ISO 13788:2012 4.4.1 (= DIN 4108-3)";
 export const GREATEST_FILM_R_IP = 5;
 
 /** Direction that the films of ISO 6946 know for each of Table 10; a slope heated from above counts as downward. */
-export const ISO_FLOW: Readonly<Record<HeatFlow, "up" | "horizontal" | "down">> = {
+export const ISO_FLOW: Readonly<Record<HeatFlow, (typeof ISO_FLOWS)[number]>> = {
   up: "up",
   "45 up": "up",
   horizontal: "horizontal",

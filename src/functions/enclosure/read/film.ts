@@ -41,7 +41,7 @@ function readR(tidy: string): number | undefined {
 }
 
 /**
- * Reads the film at the inside surface. A bare number is an R; its direction is then taken as that of a wall.
+ * Reads the film at the inside surface. A bare number is an R; its direction is that of the table's film with this R, else that of a wall.
  * @throws BadInput for a word that names none
  */
 export function readInsideFilm(text: string): Film {
