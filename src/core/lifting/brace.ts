@@ -4,6 +4,7 @@ import { BadInput, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { KD_BUILDINGS } from "../wind/directionality.ts";
 import { exposureCoefficient } from "../wind/exposure-coefficient.ts";
+import { between } from "../wind/frame/interpolate.ts";
 import type { Exposure } from "../wind/tables/terrain.ts";
 import { FREESTANDING_WALL, GUST_FACTOR, WIND_HEIGHT_SHARE, WIND_PRESSURE } from "./tables/rules.ts";
 
@@ -105,11 +106,8 @@ function erectionWindPsf(
 
 /** Net force coefficient by length over height, straight lines between the rows of the table. */
 export function freestandingCoefficient(ratio: number): number {
-  const rows = FREESTANDING_WALL.rows;
-  const next = rows.findIndex((row) => row.ratio >= ratio);
-  const high = rows[next === -1 ? rows.length - 1 : next] ?? rows[0];
-  const low = rows[next - 1];
-  if (next === -1 || low === undefined) return high.coefficient;
-  const t = (ratio - low.ratio) / (high.ratio - low.ratio);
-  return low.coefficient + t * (high.coefficient - low.coefficient);
+  return between(
+    FREESTANDING_WALL.rows.map((row) => [row.ratio, row.coefficient]),
+    ratio,
+  );
 }

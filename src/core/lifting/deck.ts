@@ -59,7 +59,8 @@ interface Surface {
   readonly stretches: Stretch[];
 }
 
-const CLOSE = 1e-9;
+/** A measure within its limit, the dust of sums and of other units apart; every limit of a truck is held to by this one rule. */
+export const fits = (value: number, most: number): boolean => value <= most * (1 + 1e-9);
 
 /** Weight for each square foot that the piece covers. */
 export const pressure = (p: HauledPiece) => p.weightLb / (p.lengthFt * p.widthFt);
@@ -90,7 +91,7 @@ export class Stacking {
 
   /** Puts a piece on top of what is there; false where it has no room or weighs too much. */
   add(piece: HauledPiece): boolean {
-    if (this.#weightLb + piece.weightLb > this.#deck.payloadLb + CLOSE) return false;
+    if (!fits(this.#weightLb + piece.weightLb, this.#deck.payloadLb)) return false;
     const place = placeOn(this.#surfaces, piece, this.#deck.stackFt);
     if (place === undefined) return false;
     this.#weightLb += piece.weightLb;
@@ -116,10 +117,10 @@ type Place = Omit<LoadedPiece, "of">;
 function placeOn(surfaces: readonly Surface[], piece: HauledPiece, stackFt: number): Place | undefined {
   const fit = surfaces.filter(
     (s) =>
-      piece.lengthFt <= s.lengthFt + CLOSE &&
-      piece.widthFt <= s.widthFt + CLOSE &&
-      pressure(piece) <= s.carries + CLOSE &&
-      s.heightFt + piece.heightFt <= stackFt + CLOSE,
+      fits(piece.lengthFt, s.lengthFt) &&
+      fits(piece.widthFt, s.widthFt) &&
+      fits(pressure(piece), s.carries) &&
+      fits(s.heightFt + piece.heightFt, stackFt),
   );
   for (const surface of fit.sort((a, b) => a.lengthFt * a.widthFt - b.lengthFt * b.widthFt)) {
     const place = behind(surface, piece) ?? beside(surface, piece) ?? beyond(surface, piece);
@@ -138,7 +139,7 @@ interface Spot {
 /** Behind the pieces of a lane. */
 function behind(surface: Surface, piece: HauledPiece): Spot | undefined {
   for (const { frontFt, lengthFt, lanes } of surface.stretches) {
-    const lane = lanes.find((l) => piece.widthFt <= l.widthFt + CLOSE && l.usedFt + piece.lengthFt <= lengthFt + CLOSE);
+    const lane = lanes.find((l) => fits(piece.widthFt, l.widthFt) && fits(l.usedFt + piece.lengthFt, lengthFt));
     if (lane === undefined) continue;
     const spot = { frontFt: frontFt + lane.usedFt, sideFt: lane.sideFt };
     lane.usedFt += piece.lengthFt;
@@ -150,9 +151,8 @@ function behind(surface: Surface, piece: HauledPiece): Spot | undefined {
 /** In a new lane beside the others. */
 function beside(surface: Surface, piece: HauledPiece): Spot | undefined {
   for (const stretch of surface.stretches) {
-    const last = stretch.lanes.at(-1);
-    const sideFt = last === undefined ? 0 : last.sideFt + last.widthFt;
-    if (piece.lengthFt > stretch.lengthFt + CLOSE || sideFt + piece.widthFt > surface.widthFt + CLOSE) continue;
+    const sideFt = stretch.lanes.reduce((sum, lane) => sum + lane.widthFt, 0);
+    if (!fits(piece.lengthFt, stretch.lengthFt) || !fits(sideFt + piece.widthFt, surface.widthFt)) continue;
     stretch.lanes.push({ sideFt, widthFt: piece.widthFt, usedFt: piece.lengthFt });
     return { frontFt: stretch.frontFt, sideFt };
   }
@@ -161,9 +161,8 @@ function beside(surface: Surface, piece: HauledPiece): Spot | undefined {
 
 /** In a new stretch behind the last. */
 function beyond(surface: Surface, piece: HauledPiece): Spot | undefined {
-  const last = surface.stretches.at(-1);
-  const frontFt = last === undefined ? 0 : last.frontFt + last.lengthFt;
-  if (frontFt + piece.lengthFt > surface.lengthFt + CLOSE) return undefined;
+  const frontFt = surface.stretches.reduce((sum, stretch) => sum + stretch.lengthFt, 0);
+  if (!fits(frontFt + piece.lengthFt, surface.lengthFt)) return undefined;
   const lane = { sideFt: 0, widthFt: piece.widthFt, usedFt: piece.lengthFt };
   surface.stretches.push({ frontFt, lengthFt: piece.lengthFt, lanes: [lane] });
   return { frontFt, sideFt: 0 };

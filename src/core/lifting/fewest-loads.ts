@@ -3,7 +3,7 @@ import { type Deck, type HauledPiece, type LoadedPiece, loadingOrder, pressure, 
 
 type Load = readonly LoadedPiece[];
 
-/** Tries for a short list; longer ones get fewer, so that the effort stays the same. */
+/** Tries for a short list; longer ones get fewer, so that the effort stays the same: five for the 500 pieces of the longest. */
 const TRIES = 200;
 const EFFORT = 2500;
 
@@ -19,7 +19,7 @@ export function leastLoads(pieces: readonly HauledPiece[], deck: Deck): number {
  */
 export function fewestLoads(pieces: readonly HauledPiece[], deck: Deck): readonly Load[] {
   const least = leastLoads(pieces, deck);
-  const tries = Math.max(RANKS.length, Math.min(TRIES, Math.floor(EFFORT / pieces.length)));
+  const tries = Math.min(TRIES, Math.floor(EFFORT / pieces.length));
   const random = new Random(1);
   let best: readonly Load[] = loadsOf(ranked(pieces, RANKS[0]), deck);
   for (let i = 1; i < tries && best.length > least; i++) {
@@ -34,9 +34,9 @@ type Rank = (p: HauledPiece) => number;
 
 const RANKS: readonly [Rank, ...Rank[]] = [(p) => -pressure(p), (p) => -p.lengthFt * p.widthFt, (p) => -p.lengthFt];
 
-/** Rows in the order of a rank, each with a place of its own. */
+/** Rows in the order of a rank, each with a place of its own; rows alike stay in the order of the table. */
 function ranked(pieces: readonly HauledPiece[], rank: Rank): readonly HauledPiece[] {
-  const rows = [...new Map(pieces.map((p) => [p.row, p])).values()].sort((a, b) => rank(a) - rank(b) || a.row - b.row);
+  const rows = [...new Map(pieces.map((p) => [p.row, p])).values()].sort((a, b) => rank(a) - rank(b));
   const places = new Map(rows.map((p, i) => [p.row, i]));
   return pieces.map((p) => ({ ...p, rank: places.get(p.row) ?? 0 }));
 }

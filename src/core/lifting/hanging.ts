@@ -1,6 +1,6 @@
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import { cross, dot, minus, partsAlong, size, times, unit, type Vector } from "./vectors.ts";
+import { cross, dot, minus, ORIGIN, partsAlong, size, times, unit, type Vector } from "./vectors.ts";
 
 /** Where a leg is fastened, from the center of gravity; z upward. */
 export interface SlingPick {
@@ -64,7 +64,7 @@ export function hang(picks: readonly SlingPick[], riseFt: number, hook: SlingHoo
 
 /** The direction of the line that all picks lie on, or undefined where they do not lie on one. */
 function lineOf(places: readonly Vector[], picks: readonly SlingPick[]): Vector | undefined {
-  const [first = [0, 0, 0], ...rest] = places;
+  const [first = ORIGIN, ...rest] = places;
   const far = rest.reduce((a, b) => (size(minus(b, first)) > size(minus(a, first)) ? b : a), first);
   const closest = Math.min(...places.flatMap((a, i) => places.slice(i + 1).map((b) => size(minus(a, b)))));
   if (closest < CLOSE_FT) {
@@ -86,7 +86,7 @@ function away(v: Vector, direction: Vector): Vector {
 
 /** Picks in a line: the plane of the legs stands plumb, with the line's own slope. */
 function hangFromLine(places: readonly Vector[], above: Vector, along: Vector, tape: Tape | undefined): Hanging {
-  const [first = [0, 0, 0]] = places;
+  const [first = ORIGIN] = places;
   const fromCenter = away(first, along);
   const belowFt = size(fromCenter);
   const upward = away(UPWARD, along);

@@ -3,7 +3,7 @@ import type { Tape } from "../kit/tape.ts";
 import { type Hanging, hang, type SlingHook, type SlingPick } from "./hanging.ts";
 import type { SlingPicture } from "./pictures.ts";
 import { LEG_ANGLE, RIGID_LEGS } from "./tables/rules.ts";
-import { cross, dot, minus, unit, type Vector } from "./vectors.ts";
+import { cross, dot, minus, ORIGIN, unit, type Vector } from "./vectors.ts";
 
 export interface SlingLeg {
   readonly leg: string;
@@ -18,6 +18,8 @@ export interface SlingForces {
   /** greatest tension with the impact factor: what each leg must be rated for, in its vertical capacity */
   readonly leastRatingLb: number;
 }
+
+type LegAngle = Pick<SlingLeg, "leg" | "angleDeg">;
 
 const degrees = (radians: number) => (radians * 180) / Math.PI;
 
@@ -42,12 +44,12 @@ export function liftSling(
   tape?: Tape,
 ): SlingForces {
   const hanging = hang(picks, riseFt, hook, tape);
-  const legs = hanging.legs.map((direction, i): SlingLeg => {
+  const legs = hanging.legs.map((direction, i): LegAngle => {
     const rise = Math.min(1, dot(direction, hanging.up));
     const leg = picks[i]?.pick ?? "";
     const angleDeg = degrees(Math.asin(rise));
     tape?.step("angle", `${leg}: from the level`, angleDeg, "deg", "geometry");
-    return { leg, angleDeg, tensionLb: 0 };
+    return { leg, angleDeg };
   });
   refuseFlatLegs(legs, hanging);
   cautionFlatLegs(legs, tape);
@@ -90,7 +92,7 @@ function legShares(hanging: Hanging, picks: readonly SlingPick[], tape: Tape | u
   return found.map((share) => Math.max(share, least));
 }
 
-function refuseFlatLegs(legs: readonly SlingLeg[], hanging: Hanging): void {
+function refuseFlatLegs(legs: readonly LegAngle[], hanging: Hanging): void {
   legs.forEach(({ leg, angleDeg }, i) => {
     if (angleDeg >= LEG_ANGLE.leastDeg - 1e-6) return;
     const reachFt = (hanging.lengthsFt[i] ?? 0) * Math.cos((angleDeg * Math.PI) / 180);
@@ -103,7 +105,7 @@ function refuseFlatLegs(legs: readonly SlingLeg[], hanging: Hanging): void {
   });
 }
 
-function cautionFlatLegs(legs: readonly SlingLeg[], tape: Tape | undefined): void {
+function cautionFlatLegs(legs: readonly LegAngle[], tape: Tape | undefined): void {
   const flat = legs.filter((leg) => leg.angleDeg < LEG_ANGLE.preferredDeg - 1e-6);
   if (flat.length === 0) return;
   tape?.caution(
@@ -114,7 +116,7 @@ function cautionFlatLegs(legs: readonly SlingLeg[], tape: Tape | undefined): voi
 function slingPicture(weightLb: number, hanging: Hanging, forces: SlingForces): SlingPicture {
   const across = widestView(hanging);
   const place = (v: Vector) => ({ acrossFt: dot(v, across), upFt: dot(v, hanging.up) });
-  const legs = forces.legs.map((leg, i) => ({ ...leg, ...place(hanging.picks[i] ?? [0, 0, 0]) }));
+  const legs = forces.legs.map((leg, i) => ({ ...leg, ...place(hanging.picks[i] ?? ORIGIN) }));
   const said = forces.legs.map((l) => `${l.leg} ${Math.round(l.tensionLb)} lb at ${Math.round(l.angleDeg)} degrees`);
   return {
     kind: "sling",
@@ -128,7 +130,7 @@ function slingPicture(weightLb: number, hanging: Hanging, forces: SlingForces): 
 
 /** The level direction along which the picks lie farthest apart. */
 function widestView({ picks, up }: Hanging): Vector {
-  const [first = [0, 0, 0]] = picks;
+  const [first = ORIGIN] = picks;
   const spread = (axis: Vector) => Math.max(...picks.map((p) => Math.abs(dot(minus(p, first), axis))));
   const y: Vector = Math.abs(up[1]) > 0.9 ? [1, 0, 0] : [0, 1, 0];
   const along = unit(cross(y, up));

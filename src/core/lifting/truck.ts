@@ -1,7 +1,7 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { axleGroups, sayAxleGroups } from "./axles.ts";
-import type { Deck, HauledPiece, LoadedPiece } from "./deck.ts";
+import { type Deck, fits, type HauledPiece, type LoadedPiece } from "./deck.ts";
 import { fewestLoads, leastLoads } from "./fewest-loads.ts";
 import type { LoadPlanPicture } from "./pictures.ts";
 import { SOFT_BELOW_PCF } from "./tables/truck.ts";
@@ -79,7 +79,7 @@ function refuseTooLarge(p: HauledPiece, deck: Deck): void {
     ["is high", p.heightFt, deck.stackFt, "ft"],
   ];
   for (const [what, value, most, unit] of limits) {
-    if (value <= most * (1 + 1e-9)) continue;
+    if (fits(value, most)) continue;
     throw new OutOfRange(
       `${p.piece} ${what}: ${plain(value)} ${unit}`,
       `the truck takes ${plain(most)} ${unit}`,

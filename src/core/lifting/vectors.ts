@@ -2,6 +2,8 @@
 
 export type Vector = readonly [x: number, y: number, z: number];
 
+export const ORIGIN: Vector = [0, 0, 0];
+
 export const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 export const minus = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 export const times = (a: Vector, k: number): Vector => [a[0] * k, a[1] * k, a[2] * k];
