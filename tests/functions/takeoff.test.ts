@@ -321,6 +321,13 @@ describe("areas and orders of the house, by hand", () => {
     expect(order("SCREEN", WALLS, 10, OPENINGS)[1]).toBeCloseTo(1.05 * (feet + tops + 2 * windows), 9);
   });
 
+  test("SCREEN: foot and top leaves the openings out, but for the doors in the foot", () => {
+    const run = 2 * 47.75 + 64 - 2 * (10 / 3) - 12 + 2 * 47.75 + 4 * Math.hypot(16, 8);
+    const row = order("SCREEN", WALLS, 10, OPENINGS, [["Basis"], ["Screened edges", "foot and top"]] as Rows);
+    expect(row[1]).toBeCloseTo(1.05 * run, 9);
+    expect(row[3]).toBe(33);
+  });
+
   test("BOARDS: two layers, never fewer than the net area asks for, and near the gross area", () => {
     const [, quantity, unit, packs] = order("BOARDS", WALLS, "4x8", [[3, 3]], OPENINGS);
     const [, gross, , net] = (tableOf("WALL_AREA", WALLS, OPENINGS).at(-1) ?? []).map(Number) as [

@@ -1,11 +1,11 @@
 import { OutOfRange, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
-import type { OrderLine } from "./order.ts";
-import { packsWithWaste, wholePacks } from "./packs.ts";
+import { type OrderLine, packsOfPieces } from "./order.ts";
+import { wholePacks } from "./packs.ts";
 import { boardPieces, type Rect } from "./wall/board-pieces.ts";
 import { exceeds } from "./wall/close.ts";
 import { cornersOnWall, elevation } from "./wall/elevation.ts";
-import { type PlacedOpening, silledOpenings, withPlace } from "./wall/opening.ts";
+import { openingsAreaFt2, type PlacedOpening, silledOpenings, withPlace } from "./wall/opening.ts";
 import { checkOpenings, grossAreaFt2, type OpenedWall } from "./wall/wall.ts";
 
 /** Enough for walls of 1000 x 100 ft in 4 x 8 ft boards; more would stop the sheet for too long. */
@@ -68,8 +68,8 @@ export interface BoardRules {
 }
 
 /**
- * Insulation boards for walls, layer by layer, from the layout with staggered joints; offcuts are used again within a layer, on any wall. Waste is
- * a share of the boards. Layers of one thickness are ordered together.
+ * Insulation boards for walls, layer by layer, from the layout with staggered joints; offcuts are used again within a layer, on any wall. The
+ * layout holds the waste of cutting; the waste share is on the net area, and the larger of the two is ordered. Layers of one thickness are ordered together.
  */
 export function boards(
   walls: readonly OpenedWall[],
@@ -83,19 +83,38 @@ export function boards(
   const perParity = [0, 1].map((layer) =>
     layer < rules.thicknessesIn.length ? layerBoards(placed, rules, layer, tape) : 0,
   );
-  const byThickness = new Map<number, number>();
+  const layerFt2 = placed.reduce((sum, w) => sum + grossAreaFt2(w.wall) - openingsAreaFt2(w.openings), 0);
+  const byThickness = new Map<number, Ordered>();
   rules.thicknessesIn.forEach((thicknessIn, layer) => {
     const count = perParity[layer % 2] ?? 0;
     const what = `layer ${layer + 1}, ${plain(thicknessIn)} in: boards cut by the layout`;
     tape?.step(`n_${layer + 1}`, what, count, "boards", "");
-    byThickness.set(thicknessIn, (byThickness.get(thicknessIn) ?? 0) + count);
+    const before = byThickness.get(thicknessIn) ?? { cut: 0, areaFt2: 0 };
+    byThickness.set(thicknessIn, { cut: before.cut + count, areaFt2: before.areaFt2 + layerFt2 });
   });
-  return [...byThickness].map(([thicknessIn, count]) => boardLine(thicknessIn, count, rules, waste, tape));
+  return [...byThickness].map(([thicknessIn, ordered]) => boardLine(thicknessIn, ordered, rules, waste, tape));
 }
 
-function boardLine(thicknessIn: number, count: number, rules: BoardRules, waste: number, tape?: Tape): OrderLine {
+/** What is ordered of one thickness. */
+interface Ordered {
+  /** boards that the layout takes */
+  readonly cut: number;
+  /** net area of its layers */
+  readonly areaFt2: number;
+}
+
+function boardLine(
+  thicknessIn: number,
+  { cut, areaFt2 }: Ordered,
+  rules: BoardRules,
+  waste: number,
+  tape?: Tape,
+): OrderLine {
   const { lengthFt, widthFt, perBundle } = rules;
-  const quantity = packsWithWaste(count, waste, 1, "boards", "boards", tape);
+  tape?.step("A", `net area of the layers of ${plain(thicknessIn)} in`, areaFt2, "ft2", "geometry");
+  const quantity = packsOfPieces(cut, areaFt2, waste, lengthFt * widthFt);
+  const what = `larger of the layout, ${cut}, and A x (1 + waste ${waste}) / board, rounded up`;
+  tape?.step("N", what, quantity, "boards", "");
   const packs = wholePacks(quantity, perBundle);
   if (perBundle > 1) tape?.step("B", `boards / ${perBundle} in a bundle, rounded up`, packs, "bundles", "");
   const item = `board ${plain(widthFt)} x ${plain(lengthFt)} ft x ${plain(thicknessIn)} in`;

@@ -29,7 +29,8 @@ const MOST = 5000;
 
 /**
  * Vertical furring of a wall: a strip at each end and at the spacing between, from the foot to the top, cut where an opening of known place
- * crosses it; added strips at the ends and beside openings. Strips beside openings of unknown place are as high as the wall.
+ * crosses it; added strips at the ends and beside openings, as high as the wall. A strip of the spacing that stands at the edge of an opening
+ * counts as one beside it.
  * @returns the pieces with their places; those of unknown place stand at the left end
  */
 export function furringPieces(opened: OpenedWall<SilledOpening>, rules: FurringRules): readonly Upright[] {
@@ -45,10 +46,9 @@ export function furringPieces(opened: OpenedWall<SilledOpening>, rules: FurringR
   for (let i = 0; i < rules.extraPerEnd; i++) {
     pieces.push(...upright(wall, placed, 0), ...upright(wall, placed, wall.lengthFt));
   }
-  for (const o of placed) {
-    for (let i = 0; i < rules.extraPerJamb; i++) {
-      pieces.push(...upright(wall, placed, o.leftFt), ...upright(wall, placed, rightFt(o)));
-    }
+  for (const xFt of placed.flatMap((o) => [o.leftFt, rightFt(o)])) {
+    const stands = standsOnSpacing(wall, rules, xFt) ? 1 : 0;
+    for (let i = stands; i < rules.extraPerJamb; i++) pieces.push(...upright(wall, placed, xFt));
   }
   const loose = openings.filter((o) => o.leftFt === undefined);
   const jambs = 2 * openingCount(loose) * rules.extraPerJamb;
@@ -63,6 +63,11 @@ function checkSpacing(wall: Wall, { spacingFt }: FurringRules): void {
     "so many strips are no furring",
     "Check the spacing and the length of the wall",
   );
+}
+
+/** Whether a strip stands there already, on the spacing or at an end of the wall. */
+function standsOnSpacing({ lengthFt }: Wall, { spacingFt }: FurringRules, xFt: number): boolean {
+  return [Math.round(xFt / spacingFt) * spacingFt, lengthFt].some((at) => !exceeds(at, xFt) && !exceeds(xFt, at));
 }
 
 /** What is left of an upright strip between the openings that it would cross. */

@@ -5,12 +5,12 @@ import { exceeds } from "./wall/close.ts";
 import { isDoor, type SilledOpening, silledOpenings } from "./wall/opening.ts";
 import { checkOpenings, type OpenedWall, topEdgeFt } from "./wall/wall.ts";
 
-/** Ends of the vented cavity of a wall that a screen closes. */
-export type ScreenedEdges = "both" | "bottom" | "top";
+/** Ends of the vented cavity of a wall that a screen closes; both, where openings get their screen from another item, is foot and top. */
+export type ScreenedEdges = "both" | "bottom" | "top" | "foot and top";
 
 /**
- * Run of vent screen of one wall: its foot, its top along the rakes, and where an opening ends the cavity: over each head, and under each sill.
- * A door takes its width off the foot.
+ * Run of vent screen of one wall: its foot, its top along the rakes, and where an opening ends the cavity: over each head, and under each sill;
+ * foot and top leaves the openings out. A door takes its width off the foot.
  * @returns ft
  * @throws BadInput when the doors take more than the foot of the wall
  */
@@ -27,8 +27,13 @@ export function screenRunFt(opened: OpenedWall<SilledOpening>, edges: ScreenedEd
     );
   }
   const footFt = wall.lengthFt - doorsFt;
-  const headsFt = doorsFt + windowsFt;
   const topFt = topEdgeFt(wall);
+  if (edges === "foot and top") {
+    tape?.step("L_d", `${wall.name}: foot less doors`, footFt, "ft", "geometry");
+    tape?.step("L_u", `${wall.name}: top along the rakes`, topFt, "ft", "geometry");
+    return footFt + topFt;
+  }
+  const headsFt = doorsFt + windowsFt;
   if (edges !== "top") {
     tape?.step("L_d", `${wall.name}: foot less doors, and over every head`, footFt + headsFt, "ft", "geometry");
   }

@@ -92,11 +92,14 @@ const boardsFunction = familyFunction({
     boardWaste: narrow("board waste", "waste"),
     boardBundle: orElse("board bundle", 1, "boards are sold singly"),
   },
-  returns: ORDER.table("an order row for each thickness: boards with waste, and bundles"),
+  returns: ORDER.table(
+    "an order row for each thickness: boards by the layout, at least the area with waste, and bundles",
+  ),
   sources: [PLANE],
   assumptions: [
     "Rows run along the wall with end joints staggered by half a board; every other layer is shifted by a quarter of a board and half a row.",
     "A board with a notch for an opening is a whole piece; pieces that an opening cuts off or cuts through are cut shorter. Offcuts are used again within their layer.",
+    "The layout holds its own cutting waste: the waste share is on the area, net of openings of known place, and the larger of the two is ordered.",
   ],
   example: {
     args: { walls: [["north", 16, 8]], board: "4x8", thicknesses: [[2, 2]] },
@@ -144,6 +147,7 @@ const furringFunction = familyFunction({
   sources: [PLANE],
   assumptions: [
     "A piece longer than a stock strip is made of whole strips butted end to end. Saw cuts are part of the waste.",
+    "Strips beside an opening are as high as the wall; one of the spacing that stands at the edge counts as one of them.",
   ],
   cautions: ["Spacing and screws of furring over foam come from the adopted code and the cladding's own instructions."],
   example: {
@@ -191,7 +195,7 @@ const screen = familyFunction({
   returns: ORDER.table("one order row: feet of screen with waste, and pieces"),
   sources: [`${PLANE}; where a vented cavity is screened is common practice, no source`],
   assumptions: [
-    "The cavity ends at openings: it is screened over their heads where it opens down, under sills where it opens up.",
+    "The cavity ends at openings: it is screened over their heads where it opens down, under sills where it opens up; the word foot and top leaves openings out.",
   ],
   example: {
     args: { walls: [["south", 32, 9]], piece: 10, openings: [["window", 3, 4, 2, 3]] },

@@ -6,7 +6,7 @@ import { flashingTape } from "../../../src/core/takeoff/flashing-tape.ts";
 import { furring } from "../../../src/core/takeoff/furring.ts";
 import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
 import { wholePacks } from "../../../src/core/takeoff/packs.ts";
-import { screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
+import { type ScreenedEdges, screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
 import { checkWall, outlineFt, type Wall } from "../../../src/core/takeoff/wall/wall.ts";
 
 const level = (lengthFt: number, heightFt: number): Wall => ({
@@ -37,12 +37,13 @@ test("a million pieces are boxed, one more is refused", () => {
 });
 
 test("the working of a vent screen has the edges that it is for", () => {
-  const symbols = (edges: "top" | "bottom" | "both") => {
+  const symbols = (edges: ScreenedEdges) => {
     const tape = new Tape();
     screenRunFt({ wall: level(8, 4), openings: [] }, edges, tape);
     return tape.steps.map((s) => s.symbol);
   };
   expect([symbols("top"), symbols("bottom"), symbols("both")]).toEqual([["L_u"], ["L_d"], ["L_d", "L_u"]]);
+  expect(symbols("foot and top")).toEqual(["L_d", "L_u"]);
 });
 
 test("a wall a hundredth of a foot high at its low end is the lowest", () => {

@@ -232,6 +232,17 @@ describe("furring", () => {
     expect(() => lengths(w, [], { ...rules, spacingFt: 0.001 })).toThrow(/5000 strips on w/);
   });
 
+  test("a strip of the spacing at the edge of an opening, or at the end of the wall, is one of those beside it", () => {
+    const at2 = { ...rules, spacingFt: 2 };
+    // Strips at 0, 2 ... 32, the one at 6 in two pieces; the left edge stands at 4, the right one at 7.
+    const window = window3x4({ leftFt: 4 });
+    expect(lengths(w, [window], at2)).toHaveLength(17 + 1 + 1);
+    expect(lengths(w, [window], { ...at2, extraPerJamb: 2 })).toHaveLength(17 + 1 + 3);
+    expect(lengths(w, [window], { ...at2, extraPerJamb: 0 })).toHaveLength(17 + 1);
+    const last = window3x4({ leftFt: 29 });
+    expect(lengths(w, [last], { ...at2, spacingFt: 5 })).toHaveLength(8 + 1 + 1);
+  });
+
   test("a piece longer than a strip takes whole strips and a rest; rests share strips, longest first", () => {
     // Two strips of 9 ft from strips of 4 ft: two whole ones each, and two rests of 1 ft in one.
     const two = { ...rules, spacingFt: 4, stripFt: 4 };
@@ -384,6 +395,17 @@ describe("insulation boards", () => {
     ]);
   });
 
+  test("the layout holds the waste of cutting: a waste share raises the order only where the area with it is more", () => {
+    const of = (extra: number, walls: readonly OpenedWall[] = SHED) =>
+      boards(walls, { ...board, thicknessesIn: [3, 3] }, extra)[0]?.quantity ?? 0;
+    expect(of(0.07)).toBe(of(0));
+    // Two layers of the net 1540.451 ft2 with 30 %: 4005.17 / 32 = 125.16.
+    expect(of(0.3)).toBe(126);
+    // A window of unknown place takes nothing off the area: 16 x 8 x 2 x 1.1 / 32 = 8.8.
+    expect(of(0.1, [opened(plainWall(16, 8), [window3x4()])])).toBe(9);
+    expect(of(0.1, [opened(plainWall(16, 8), [window3x4({ leftFt: 2, widthFt: 8 })])])).toBe(8);
+  });
+
   test("what one wall leaves serves the next: two walls of half a board each take one", () => {
     const half = opened(plainWall(4, 4));
     const rules = { ...board, thicknessesIn: [2] };
@@ -467,6 +489,7 @@ describe("vent screen", () => {
     expect(screenRunFt(opened(w, [door]), "bottom")).toBe(32);
     expect(screenRunFt(opened(w, [door]), "top")).toBe(32);
     expect(screenRunFt(opened(w, [door, window3x4()]), "both")).toBe(32 + 3 + 32 + 3);
+    expect(screenRunFt(opened(w, [door, window3x4()]), "foot and top")).toBe(29 + 32);
     expect(() => screenRunFt(opened(plainWall(4, 20), [door, door]), "both")).toThrow(BadInput);
   });
   test("the top runs along the rakes", () => {

@@ -276,7 +276,7 @@ describe("boards cut again", () => {
     expect(one.lines).toEqual([
       { item: "board 4 x 8 ft x 2 in", quantity: 5, unit: "boards", packs: 5, pack: "board" },
     ]);
-    expect([one.pictures, one.steps]).toEqual([1, ["n_1", "Q", "N"]]);
+    expect([one.pictures, one.steps]).toEqual([1, ["n_1", "A", "N"]]);
     const bundles = made([2, 1], 3);
     expect(bundles.pictures).toBe(2);
     expect(bundles.steps).toContain("B");

@@ -41,7 +41,9 @@ export const PACK_TERMS = {
   "opening return": lap("membrane turned into openings", ["membrane into openings"], 0, "opening return {}", 24),
   "past corner": lap("tape past each corner of an opening", ["tape past corners"], 6, "tape {} in past corners"),
   "screened edges": defaulted(
-    choice(["both", "bottom", "top"], { says: "edges of the wall that get vent screen" }),
+    choice(["both", "bottom", "top", "foot and top"], {
+      says: "edges that get vent screen, openings with them; foot and top leaves out heads and sills of openings",
+    }),
     ["vent screen at"],
     "both",
     "screen at {} edges",
