@@ -2,6 +2,7 @@ import { anchorage } from "./house/anchorage.ts";
 import { assemblies, moisture } from "./house/assemblies.ts";
 import { courses, cutting } from "./house/courses.ts";
 import { energy } from "./house/energy.ts";
+import { firstDay } from "./house/first-day.ts";
 import { lift, truck } from "./house/lift.ts";
 import { loads } from "./house/loads.ts";
 import { bid, labor } from "./house/money.ts";
@@ -30,4 +31,5 @@ export const demo = workbook("Joinery Shed", [
   truck,
   labor,
   bid,
+  firstDay,
 ]);

@@ -31,6 +31,9 @@ function inputCell(name: string, first: string, column: number): string {
   }
   throw new Error(`no row ${first} in ${name}`);
 }
+/** A cell of a row of a table that is no spill. */
+const cellIn = (name: string, first: string, column: number) =>
+  Number(workbook.valueAt(inputCell(name, first, column)));
 const errors = () =>
   workbook
     .file("")
@@ -52,6 +55,47 @@ test("quantities are made once and agree wherever they are used", () => {
   const amounts = priced.filter(([item]) => item !== "total").reduce((sum, row) => sum + Number(row[3]), 0);
   expect(Number(rowOf("Priced", "total")[3])).toBeCloseTo(amounts, 6);
   expect(value("MaterialTotal")).toBeCloseTo(amounts, 6);
+});
+
+test("the order, the lifts and the labor are those of a take-off by hand", () => {
+  const quantity = (item: string) => cellIn("OrderList", item, 1);
+  const packs = (item: string) => cellIn("OrderList", item, 3);
+  const net =
+    2 * 47.75 * 9.875 +
+    2 * (32 * 9.875 + (32 * 8) / 2) -
+    (5 * 18 + 2 * 6 + 3 * 13.5 + (2 * 3.3333333333 * 83) / 12 + 102);
+  expect(value("NetWallArea")).toBeCloseTo(net, 6);
+  // Lines at 24 in and at the right end, in two at windows, one piece less at doors: 247.88 less 22.5 and 6.92 on the south wall, and so on; beside
+  // openings 14 strips more, as the other 12 edges have a line.
+  const lines = 2 * 25 * 9.875 + 2 * (17 * 9.875 + 64) - 5 * 4.5 - 83 / 12 - 4 - (9 + 83 / 12) - (4.5 + 5 * 8.5);
+  const at = (x: number) => 9.875 + Math.min(x, 32 - x) / 2;
+  const east = [2.5, 5.5, 55 / 3, 65 / 3, 26.5, 29.5].reduce((sum, x) => sum + at(x), 0);
+  const beside = 2 * 9.875 + 4 * 9.875 + east + at(2.5) + at(5.5);
+  expect(value("FurringFeet")).toBeCloseTo(lines + beside, 6);
+  // Foot less doors and the wide opening, top along the rakes, 5 % waste: 323.3 ft.
+  const foot = 159.5 - 20 / 3 - 12;
+  expect(quantity("vent screen")).toBeCloseTo(1.05 * (foot + 95.5 + 4 * Math.hypot(16, 8)), 6);
+  expect(packs("vent screen")).toBe(33);
+  // Roof boards by area with waste: 2 x 50 x 19.380 x 3 x 1.07 / 32 = 194.4.
+  expect(packs("polyisocyanurate board")).toBe(195);
+  // Columns of 9.875 ft have 21 screws in a row, those of 13.075 and 12.875 ft in the mean 27: 2 x (14 x 21 + 9 x 27) x 1.08.
+  expect(quantity("panel screws")).toBe(Math.ceil(2 * (14 * 21 + 9 * 27) * 1.08));
+  // 1023.4 / 9.875 is 104 strips of 9 screws.
+  expect(quantity("furring screws")).toBe(Math.ceil(104 * 9 * 1.08));
+  const lb = (wall: string) => cellIn("Lifts", wall, 1);
+  const layers = 8.7 * 1.05;
+  const rake = 2 * Math.hypot(16, 8);
+  expect(lb("south")).toBeCloseTo(layers * (471.53125 - 90 - (10 / 3) * (83 / 12)) + 720 + 5 * 69.125 + 1.66 * 95.5, 6);
+  expect(lb("north")).toBeCloseTo(layers * 459.53125 + 96 + 5 * 69.125 + 1.66 * 95.5, 6);
+  expect(lb("north")).toBeCloseTo(value("LiftWeight"), 6);
+  expect(lb("east")).toBeCloseTo(layers * (444 - 27 - (10 / 3) * (83 / 12)) + 216 + 5 * 65.375 + 1.66 * (32 + rake), 6);
+  expect(lb("west")).toBeCloseTo(layers * 328.5 + 108 + 5 * 51.5 + 1.66 * (32 + rake) + 320, 6);
+  // Legs at 16 in 20, half the load each, 1.10 of impact; the chart at 40 ft.
+  expect(cellIn("Lifts", "west", 2)).toBeCloseTo((lb("west") / 2) * 1.25 * 1.1, 6);
+  expect(cellIn("Lifts", "west", 3)).toBeCloseTo((lb("west") + 600) / 8300, 9);
+  // Ten windows at the mean hours each, nothing learned twice.
+  expect(rowOf("WindowWays", "flat on the deck")[1]).toBeCloseTo(9 + 16, 9);
+  expect(rowOf("WindowWays", "standing")[1]).toBeCloseTo(2 + 27, 9);
 });
 
 test("wind, snow and dead load are carried on, not typed again", () => {

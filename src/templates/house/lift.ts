@@ -1,4 +1,12 @@
-import { inputs, results, sheet, table, top } from "../kit/layout.ts";
+import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
+import { WALL_ROWS } from "./walls.ts";
+
+/** A piece that some walls have none of: its row is blank then. */
+const blankIfNone = (piece: string, of: string, weight: string) => [
+  `=IF(${of}=0,"","${piece}")`,
+  `=IF(${of}=0,"",${weight})`,
+  `=IF(${of}=0,"",1)`,
+];
 
 /** Weight of each wall, the sling, the crane, wind on the wall in the air and on its braces. */
 export const lift = sheet(
@@ -11,11 +19,17 @@ export const lift = sheet(
         label: "Wall to lift",
         name: "LiftWall",
         value: "north",
-        note: "one of the sheet Walls; north is the heaviest",
+        note: "one of the sheet Walls; the heaviest is shown below",
       },
       { label: "Windows", name: "WindowPsf", value: 8, unit: "psf" },
       { label: "A column", name: "ColumnPlf", value: 5, unit: "plf" },
-      { label: "A plate", name: "PlatePlf", value: 1.66, unit: "plf", note: "sill and top plate run the full length" },
+      {
+        label: "A plate",
+        name: "PlatePlf",
+        value: 1.66,
+        unit: "plf",
+        note: "sill and top plate run the full length, the top one along the rake",
+      },
       { label: "Rise of the bridle", name: "BridleRise", value: 16, unit: "ft" },
       { label: "Radius of the crane", name: "LiftRadius", value: 38, unit: "ft" },
       { label: "Braces", name: "BraceCount", value: 6, unit: "", note: "8 ft apart along the wall" },
@@ -27,12 +41,43 @@ export const lift = sheet(
       "Set into the wall before it is lifted",
       ["piece", "weight lb", "count"],
       [
-        ["windows", "=WindowPsf*LiftWindows", 1],
-        ["column", "=ColumnPlf*LiftHeight", "=COUNTIF(INDEX(Columns,0,1),LiftWall)"],
-        ["sill or top plate", "=PlatePlf*LiftLength", 2],
+        blankIfNone("windows", "LiftWindows", "WindowPsf*LiftWindows"),
+        ["columns", "=ColumnPlf*VLOOKUP(LiftWall,Frame,3,FALSE)", 1],
+        ["sill plate", "=PlatePlf*VLOOKUP(LiftWall,Frame,4,FALSE)", 1],
+        ["top plate", "=PlatePlf*VLOOKUP(LiftWall,Frame,5,FALSE)", 1],
+        blankIfNone("header and jamb posts", "LiftHeader", "LiftHeader"),
       ],
       4,
     ),
+    table(
+      "LiftParts",
+      "All walls by their parts: layers by net area with the wet allowance, the rest dry",
+      ["wall", "layers lb", "windows lb", "columns lb", "plates lb", "header lb"],
+      WALL_ROWS.map((r) => [
+        `=INDEX(Sizes,${r},1)`,
+        `=IFERROR(WetPsf*VLOOKUP(INDEX(Sizes,${r},1),WallAreas,4,FALSE),0)`,
+        `=IFERROR(WindowPsf*VLOOKUP(INDEX(Sizes,${r},1),WindowsByWall,3,FALSE),0)`,
+        `=ColumnPlf*INDEX(Frame,${r},3)`,
+        `=PlatePlf*(INDEX(Frame,${r},4)+INDEX(Frame,${r},5))`,
+        `=SUMIF(INDEX(Headers,0,1),INDEX(Sizes,${r},1),INDEX(Headers,0,2))`,
+      ]),
+      0,
+      "#,##0;-#,##0;",
+    ),
+    table(
+      "Lifts",
+      "All lifts: on the hook, in each leg with the impact factor, and with the rigging as a share of the chart",
+      ["wall", "weight lb", "leg lb", "of the chart"],
+      WALL_ROWS.map((r) => [
+        `=INDEX(Sizes,${r},1)`,
+        `=SUM(INDEX(LiftParts,${r},0))`,
+        `=SUM(INDEX(LiftParts,${r},0))*LegPerPound`,
+        `=IF(INDEX(Sizes,${r},2)=0,0,(SUM(INDEX(LiftParts,${r},0))+Rigging)/LiftCapacity)`,
+      ]),
+      0,
+      "#,##0.00;-#,##0.00;",
+    ),
+    table("Headers", "Framing round wide openings, in the wall", ["wall", "weight lb"], [["west", 320]], 3),
     table(
       "Picks",
       "Bridle of two legs, from the center of gravity",
@@ -65,8 +110,14 @@ export const lift = sheet(
       {
         label: "Area of its windows",
         name: "LiftWindows",
-        formula: "=IFERROR(SUM(INDEX(SILL.WALL_AREA(WallInLift,WindowsInLift),0,3))/2,0)",
+        formula: "=VLOOKUP(LiftWall,WindowsByWall,3,FALSE)",
         unit: "ft2",
+      },
+      {
+        label: "Header and jamb posts",
+        name: "LiftHeader",
+        formula: "=SUMIF(INDEX(Headers,0,1),LiftWall,INDEX(Headers,0,2))",
+        unit: "lb",
       },
       {
         label: "Area with its openings",
@@ -75,14 +126,36 @@ export const lift = sheet(
         unit: "ft2",
       },
       { label: "Weight", name: "LiftWeight", formula: '=VLOOKUP("total",Weights,4,FALSE)', unit: "lb" },
+      {
+        label: "A square foot of its layers, wet",
+        name: "WetPsf",
+        formula: "=VLOOKUP(LiftWall,Weights,3,FALSE)",
+        unit: "psf",
+      },
+      {
+        label: "A leg of the sling for each pound on the hook",
+        name: "LegPerPound",
+        formula: '=VLOOKUP("least rating",Sling,2,FALSE)/LiftWeight',
+        unit: "",
+        format: "0.0000",
+        note: "with the impact factor",
+      },
+      { label: "Rigging", name: "Rigging", formula: '=VLOOKUP("Rigging weight",Basis,2,FALSE)', unit: "lb" },
+      { label: "Heaviest wall", name: "Heaviest", formula: "=MAX(INDEX(Lifts,0,2))", unit: "lb" },
     ]),
     results("Lift", [
-      { label: "Crane", formula: "=SILL.LIFT_CRANE(LiftWeight,LiftRadius,Chart,Basis)", more: 4 },
+      { label: "Crane", name: "LiftCapacity", formula: "=SILL.LIFT_CRANE(LiftWeight,LiftRadius,Chart,Basis)", more: 4 },
       { label: "Wind in the air", formula: "=SILL.LIFT_WIND(LiftArea,LiftWeight,Basis)", more: 3 },
       {
         label: "Braces of the standing wall",
         formula: "=SILL.LIFT_BRACE(LiftLength,LiftHeight,BraceCount,BraceUp,BraceAngle,Basis)",
         more: 3,
+      },
+    ]),
+    checks([
+      {
+        label: "The heaviest wall is the one in the lift",
+        formula: '=IF(Heaviest>LiftWeight+1,"another wall is heavier: see the table of all lifts","ok")',
       },
     ]),
   ],
@@ -108,20 +181,13 @@ export const lift = sheet(
       columns: 7,
     },
     {
-      heading: "Its windows",
-      formula: '=FILTER(WindowRows,INDEX(WindowRows,0,7)=LiftWall,"none")',
-      name: "WindowsInLift",
-      room: 12,
-      columns: 7,
-    },
-    {
       heading: "Its layers: panel, membrane, boards, furring",
       formula: "=CHOOSEROWS(WallLayers,1,4,5,6,7,8)",
       name: "LayersInLift",
       room: 8,
       columns: 6,
     },
-    { heading: "Sling", formula: "=SILL.LIFT_SLING(LiftWeight,Picks,BridleRise,Basis)", room: 8 },
+    { heading: "Sling", formula: "=SILL.LIFT_SLING(LiftWeight,Picks,BridleRise,Basis)", name: "Sling", room: 8 },
     { heading: "Where to pick", formula: "=SILL.LIFT_PICKS(LiftLength,LiftWeight/LiftLength,2,Basis)", room: 8 },
   ],
 );

@@ -49,14 +49,35 @@ export const labor = sheet(
     ),
     table(
       "CrewBasis",
-      "The crew's mean wage",
+      "The crew's mean wage; hours each of the ways are means of all windows, so nothing is learned on them again",
       ["Basis", "Value", "Unit"],
-      [["crew wage", "=INDEX(CrewRate,2,2)", "$/h"]],
+      [
+        ["crew wage", "=INDEX(CrewRate,2,2)", "$/h"],
+        ["learning rate", 1, ""],
+      ],
       0,
     ),
     results("Crew", [
       { label: "Windows", name: "WindowCount", formula: "=SUM(INDEX(WindowRows,0,4))", unit: "", format: "0" },
-      { label: "All windows, the first in 2 h", formula: "=SILL.LABOR_LEARNING(2,WindowCount,Basis)" },
+      {
+        label: "All windows, the first in 2 h",
+        name: "LearnedHours",
+        formula: "=SILL.LABOR_LEARNING(2,WindowCount,Basis)",
+      },
+      {
+        label: "The mean of them",
+        formula: "=LearnedHours/WindowCount",
+        unit: "h",
+        format: "0.00",
+        note: "the hours each of the ways and tasks",
+      },
+      {
+        label: "Standing to flat, hours each",
+        formula: "=INDEX(Ways,3,2)/INDEX(Ways,2,2)",
+        unit: "",
+        format: "0.0",
+        note: "of this crew; the trade says four to one (common practice)",
+      },
     ]),
   ],
   [
@@ -70,6 +91,7 @@ export const labor = sheet(
     {
       heading: "Windows: flat on the deck or standing",
       formula: "=SILL.LABOR_COMPARE(WindowCount,Ways,CrewBasis,Basis)",
+      name: "WindowWays",
       room: 8,
     },
   ],

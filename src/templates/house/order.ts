@@ -1,4 +1,5 @@
-import { results, sheet, table, top } from "../kit/layout.ts";
+import { inputs, results, sheet, table, top } from "../kit/layout.ts";
+import { WALL_ROWS } from "./walls.ts";
 
 /** A line of the order list from what a takeoff function gives: quantity, unit and packs stand below its headings. */
 const line = (item: string, from: string, pack: string) =>
@@ -11,7 +12,13 @@ export const order = sheet(
   "Order",
   "Everything by the roll, the sheet and the box, with prices.",
   [
-    top("Order list", "Quantities come from the walls, openings and cutting lists; prices are typed here."),
+    top(
+      "Order list",
+      "Quantities come from the walls, openings and cutting lists; prices are typed here.",
+      "Panels, lining, boards and bucks go by how they are cut; below stands what areas with the waste shares give.",
+      "Membrane is rolled over openings that do not take a whole course; the roof's is turned down at its ends, as Corner return says.",
+      "Furring: strips beside openings are as high as the wall, and one of the spacing at the edge counts as one of them.",
+    ),
     table(
       "Prices",
       "Prices a pack",
@@ -52,34 +59,39 @@ export const order = sheet(
       ],
       2,
     ),
+    inputs("Screws", [
+      { label: "Furring screws", name: "FurringPitch", value: 16, unit: "in", note: "apart on the strips" },
+      { label: "Panel screws", name: "PanelPitch", value: 6, unit: "in", note: "apart on a column" },
+      { label: "Rows of them on a column", name: "PanelRows", value: 2, unit: "" },
+    ]),
     table(
       "FurringScrewRows",
-      "Furring screws, 16 in apart on the strips",
+      "Furring screws: the strips without their waste, as so many of the first wall's height",
       ["row", "length ft", "spacing in", "rows", "count"],
-      [
-        [
-          "half of the strips, without their waste",
-          '=INDEX(OrderFurring,2,2)/(1+VLOOKUP("Strip waste",Basis,2,FALSE))/2',
-          16,
-          1,
-          2,
-        ],
-      ],
+      [["strips", "=INDEX(Sizes,2,3)", "=FurringPitch", 1, "=ROUNDUP(FurringFeet/INDEX(Sizes,2,3),0)"]],
       0,
+      "0.0##",
     ),
     table(
       "PanelScrewRows",
-      "Panel screws, 6 in apart in two rows on each column",
+      "Panel screws: the columns of each wall by their mean length, gable columns up to the rake",
       ["row", "length ft", "spacing in", "rows", "count"],
-      [["columns", "=INDEX(Walls,2,3)", 6, 2, "=COUNT(INDEX(Columns,0,2))"]],
+      WALL_ROWS.map((r) => [
+        `=INDEX(Frame,${r},1)`,
+        `=IFERROR(INDEX(Frame,${r},3)/INDEX(Frame,${r},2),"")`,
+        `=IF(INDEX(Frame,${r},2)=0,"",PanelPitch)`,
+        `=IF(INDEX(Frame,${r},2)=0,"",PanelRows)`,
+        `=IF(INDEX(Frame,${r},2)=0,"",INDEX(Frame,${r},2))`,
+      ]),
       0,
+      "0.0##",
     ),
     table(
       "SealantRuns",
       "Sealant under the sill plates, not at doors and the wide opening",
       ["run", "length ft"],
       [
-        ["sill plates of all walls", '=SUMIF(INDEX(Columns,0,4),"end",INDEX(Columns,0,2))'],
+        ["sill plates of all walls", "=SillFeet"],
         ["less doors and the wide opening", '=-SUMIF(INDEX(FloorBucks,0,1),"*head",INDEX(FloorBucks,0,2))/12'],
       ],
       0,
@@ -103,11 +115,35 @@ export const order = sheet(
       },
       { label: "Concrete", name: "ConcreteOrder", formula: "=SILL.CONCRETE(Pours,Basis)" },
       {
+        label: "Furring without its waste",
+        name: "FurringFeet",
+        formula: '=INDEX(OrderFurring,2,2)/(1+VLOOKUP("Strip waste",Basis,2,FALSE))',
+        unit: "ft",
+        format: "#,##0.0",
+      },
+      {
         label: "Materials in all",
         name: "MaterialTotal",
         formula: "=MAX(INDEX(Priced,0,4))",
         unit: "$",
         format: "#,##0",
+      },
+    ]),
+    results("By net area and the waste share alone, to compare", [
+      { label: "Wall panels", formula: '=SILL.SHEETS_COUNT(NetWallArea,"4x32",Basis)', unit: "panels", format: "0" },
+      { label: "Lining sheets", formula: '=SILL.SHEETS_COUNT(NetWallArea,"4x8",Basis)', unit: "sheets", format: "0" },
+      {
+        label: "Mineral wool boards",
+        formula: '=ROUNDUP(2*NetWallArea*(1+VLOOKUP("Board waste",Basis,2,FALSE))/32,0)',
+        unit: "boards",
+        format: "0",
+        note: "the layout takes more: a board with a notch is a whole one",
+      },
+      {
+        label: "Roof boards",
+        formula: '=ROUNDUP(3*RoofArea*(1+VLOOKUP("Board waste",Basis,2,FALSE))/32,0)',
+        unit: "boards",
+        format: "0",
       },
     ]),
     table(

@@ -78,7 +78,7 @@ export const site = sheet("Site", "Site basis: what most formulas share, each fi
       ["Side lap", 3, "in"],
       ["Corner return", 6, "in"],
       ["Furring spacing", 24, "in"],
-      ["End strips", 2, "", "the first line at the left end, the last at the right end"],
+      ["Screened edges", "foot and top", "", "the heads and sills of openings get theirs with the windows"],
       ["Screw end distance", 2, "in"],
     ],
     Lifting: [

@@ -15,6 +15,31 @@ const areaOf = (openings: string): string => `=SUM(INDEX(SILL.WALL_AREA(Walls,${
 /** The openings whose names begin with a word. */
 const rowsOf = (word: string): string => `=FILTER(Openings,LEFT(INDEX(Openings,0,1),${word.length})="${word}")`;
 
+/** A number format that shows nothing for 0, as the rows to spare have it. */
+const BLANK_ZERO = "0.00;-0.00;";
+/** Rows of the table of walls, those to spare too. */
+export const WALL_ROWS = Array.from({ length: 8 }, (_, i) => i + 2);
+
+/** What the table of sizes has of the wall of each column. */
+const ofItsWall = (column: number, part = ""): string =>
+  `=IFERROR(IF(INDEX(Columns,0,1)="","",VLOOKUP(INDEX(Columns,0,1),Sizes,${column},FALSE)${part}),"")`;
+/** Columns beside the list of columns, row by row: eave and rise of the wall, the part of the rise there, and how long the column is. */
+const COLUMN_LENGTHS = [
+  { heading: "Eave, ft", formula: ofItsWall(3), name: "ColumnEave" },
+  { heading: "Rise, ft", formula: ofItsWall(4), name: "ColumnRise" },
+  {
+    heading: "Off the middle, ft",
+    formula: `=IFERROR(IF(ColumnMiddle="","",ABS(INDEX(Columns,0,2)-ColumnMiddle)),"")`,
+    name: "ColumnOff",
+  },
+  { heading: "Half the wall, ft", formula: ofItsWall(2, "/2"), name: "ColumnMiddle" },
+  {
+    heading: "Column to the rake, ft",
+    formula: `=IFERROR(ColumnEave+ColumnRise*(1-ColumnOff/ColumnMiddle),"")`,
+    name: "ColumnTop",
+  },
+].map((spill) => ({ ...spill, room: 60 }));
+
 /** Walls and openings: typed once, used by every takeoff. */
 export const walls = sheet(
   "Walls",
@@ -65,18 +90,54 @@ export const walls = sheet(
       ],
       1,
     ),
+    table(
+      "Sizes",
+      "The walls in feet",
+      ["wall", "length ft", "height ft", "rise ft"],
+      WALL_ROWS.map((r) => [
+        `=INDEX(Walls,${r},1)&""`,
+        ...[2, 3, 4].map((c) => `=IFERROR(SILL.LENGTH(INDEX(Walls,${r},${c})),0)`),
+      ]),
+      0,
+      BLANK_ZERO,
+    ),
+    table(
+      "Frame",
+      "The frame of each wall: columns from the slab to the eave or the rake, plates not taken off; sill plates through doors",
+      ["wall", "columns", "columns ft", "sill plate ft", "top plate ft"],
+      WALL_ROWS.map((r) => [
+        `=INDEX(Sizes,${r},1)`,
+        `=SUMPRODUCT((INDEX(Columns,0,1)=INDEX(Sizes,${r},1))*ISNUMBER(INDEX(Columns,0,2)))`,
+        `=SUMIF(INDEX(Columns,0,1),INDEX(Sizes,${r},1),ColumnTop)`,
+        `=INDEX(Sizes,${r},2)`,
+        `=SQRT(INDEX(Sizes,${r},2)^2+4*INDEX(Sizes,${r},4)^2)`,
+      ]),
+      0,
+      BLANK_ZERO,
+    ),
     results("All walls", [
       { label: "Net area", name: "NetWallArea", formula: '=VLOOKUP("total",WallAreas,4,FALSE)', unit: "ft2" },
       { label: "Area of openings", name: "OpeningArea", formula: '=VLOOKUP("total",WallAreas,3,FALSE)', unit: "ft2" },
-      { label: "Windows", name: "WindowArea", formula: areaOf("WindowRows"), unit: "ft2" },
+      { label: "Windows", name: "WindowArea", formula: '=VLOOKUP("total",WindowsByWall,3,FALSE)', unit: "ft2" },
       { label: "Doors", name: "DoorArea", formula: areaOf("DoorRows"), unit: "ft2" },
       { label: "Roof", name: "RoofArea", formula: "=SUM(INDEX(SILL.WALL_AREA(RoofPlanes),0,4))/2", unit: "ft2" },
+      { label: "Columns", name: "ColumnCount", formula: "=SUM(INDEX(Frame,0,2))", unit: "", format: "0" },
+      { label: "Columns together", formula: "=SUM(INDEX(Frame,0,3))", unit: "ft", format: "0.00" },
+      { label: "Sill plates", name: "SillFeet", formula: "=SUM(INDEX(Frame,0,4))", unit: "ft", format: "0.00" },
+      { label: "Top plates, along the rakes", formula: "=SUM(INDEX(Frame,0,5))", unit: "ft", format: "0.00" },
     ]),
   ],
   [
     { heading: "Areas", formula: "=SILL.WALL_AREA(Walls,Openings)", name: "WallAreas", room: 14 },
     { heading: "Columns", formula: "=SILL.WALL_COLUMNS(Walls,Openings,Basis)", name: "Columns", room: 60 },
+    ...COLUMN_LENGTHS,
     { heading: "The windows", formula: rowsOf("window"), name: "WindowRows", room: 24, columns: 7 },
     { heading: "The doors", formula: rowsOf("door"), name: "DoorRows", room: 12, columns: 7 },
+    {
+      heading: "Areas with the windows alone",
+      formula: "=SILL.WALL_AREA(Walls,WindowRows)",
+      name: "WindowsByWall",
+      room: 14,
+    },
   ],
 );

@@ -125,16 +125,17 @@ function termFacts(name: string): { readonly choices?: readonly string[]; readon
   return { hint: says.slice(0, LONGEST), ...(fits ? { choices } : {}) };
 }
 
-/** A table to type into, with its headings and some rows to spare, all under one name. */
+/** A table to type into, with its headings and some rows to spare, all under one name; its formulas have one number format. */
 export function table(
   name: string,
   says: string,
   columns: readonly string[],
   rows: readonly (readonly Cell[])[],
   spare = 4,
+  format = "#,##0.0",
 ): Block {
   const blank = Array.from({ length: spare }, () => columns.map(() => "" as Cell));
-  const lines = [...rows, ...blank].map((row) => columns.map((_, c) => tableCell(row[c] ?? "")));
+  const lines = [...rows, ...blank].map((row) => columns.map((_, c) => tableCell(row[c] ?? "", format)));
   return {
     lines: [[{ is: says, role: "heading" }], columns.map((column) => heading(column)), ...lines],
     names: [{ name, row: 1, column: 0, rows: lines.length + 1, columns: columns.length }],
@@ -246,9 +247,9 @@ function columnsOf({ formula, columns: count = 1 }: Spill): { format: string; wi
 }
 
 /** A cell of a table is typed, or comes from another sheet. */
-function tableCell(value: Cell): TemplateCell {
+function tableCell(value: Cell, format: string): TemplateCell {
   const formula = typeof value === "string" && value.startsWith("=");
-  return formula ? { is: value, role: "result", format: "#,##0.0" } : inputCell(value, {});
+  return formula ? { is: value, role: "result", format } : inputCell(value, {});
 }
 
 function inOwnNamespace(cell: TemplateCell | undefined): TemplateCell | undefined {
