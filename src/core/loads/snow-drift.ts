@@ -40,7 +40,8 @@ export function driftHeight(site: DriftSite, fetchFt: number, tape?: Tape): numb
   }
   if (edition !== "7-22") {
     const root = edition === "7-16" ? Math.sqrt(snowImportance(category, edition)) : 1;
-    const hd = Math.max(0, 0.43 * lu ** (1 / 3) * (groundPsf + 10) ** (1 / 4) - 1.5) * root;
+    // Above 0 for any snow: 20 ft of fetch alone bring 0.57 ft.
+    const hd = (0.43 * lu ** (1 / 3) * (groundPsf + 10) ** (1 / 4) - 1.5) * root;
     const text = `0.43 lu^(1/3) (pg + 10)^(1/4) - 1.5${edition === "7-16" ? ", times sqrt(Is)" : ""}`;
     tape?.step("hd", text, hd, "ft", asce(edition, renumbered("Fig. 7-9", "Fig. 7.6-1")));
     return hd;

@@ -1,12 +1,20 @@
 import { describe, expect, test } from "vitest";
 import { Tape } from "../../../src/core/kit/tape.ts";
-import { boardsForPieces } from "../../../src/core/takeoff/boards.ts";
+import { boards, boardsForPieces } from "../../../src/core/takeoff/boards.ts";
 import { type BoxSize, boxesFor } from "../../../src/core/takeoff/boxes.ts";
 import { flashingTape } from "../../../src/core/takeoff/flashing-tape.ts";
 import { furring } from "../../../src/core/takeoff/furring.ts";
 import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
 import { wholePacks } from "../../../src/core/takeoff/packs.ts";
+<<<<<<< HEAD
 import { type ScreenedEdges, screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
+=======
+import { rollCourses, rolls } from "../../../src/core/takeoff/rolls.ts";
+import { screws } from "../../../src/core/takeoff/screws.ts";
+import { screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
+import { boardPieces } from "../../../src/core/takeoff/wall/board-pieces.ts";
+import { lining } from "../../../src/core/takeoff/wall/lining.ts";
+>>>>>>> f9b33e3 (Loads and takeoff: borders, working and pictures pinned by hand-computed tests)
 import { checkWall, outlineFt, type Wall } from "../../../src/core/takeoff/wall/wall.ts";
 
 const level = (lengthFt: number, heightFt: number): Wall => ({
@@ -58,6 +66,11 @@ describe("lengths", () => {
     expect(cutInTurn([9.5, 0.51], 10)).toBe(2);
   });
 
+  test("a rest under a foot holds a piece just as long", () => {
+    expect(cutLongestFirst([9.5, 0.5], 10)).toBe(1);
+    expect(cutLongestFirst([9.5, 0.51], 10)).toBe(2);
+  });
+
   test("the longest come first, in whatever order they are listed", () => {
     // 6 and 4 make a length of 10, twice; as listed the two short ones would share one and leave the long ones alone.
     expect(cutLongestFirst([4, 4, 6, 6], 10)).toBe(2);
@@ -107,6 +120,103 @@ test("boards: an offcut of half a foot serves", () => {
   expect(count([7.5, 4], [0.5, 4])).toBe(1);
   expect(count([8, 3.5], [8, 0.5])).toBe(1);
   expect(count([8, 3.5], [8, 0.51])).toBe(2);
+});
+
+test("membrane: a run of one foot takes a roll, none takes none", () => {
+  const rules = {
+    rollWidthFt: 9,
+    rollLengthFt: 100,
+    sideLapFt: 0.5,
+    endLapFt: 0.5,
+    cornerReturnFt: 0,
+    openingReturnFt: 0,
+  };
+  expect(rolls([{ wall: level(1, 8), openings: [] }], rules, 0).packs).toBe(1);
+  expect(rolls([], rules, 0)).toMatchObject({ packs: 0, quantity: 0 });
+});
+
+test("membrane: one course covers a wall as high as the roll is wide, a second one begins just above", () => {
+  const rules = {
+    rollWidthFt: 9,
+    rollLengthFt: 100,
+    sideLapFt: 0.5,
+    endLapFt: 0.5,
+    cornerReturnFt: 0,
+    openingReturnFt: 0,
+  };
+  const courses = (heightFt: number) => rollCourses({ wall: level(20, heightFt), openings: [] }, rules).length;
+  expect([courses(9), courses(9.01)]).toEqual([1, 2]);
+});
+
+test("screws: a box that none is taken of is no line", () => {
+  const boxes = [100, 1000].map((size) => ({ name: `${size}`, size, price: undefined }));
+  const row = { name: "edge", lengthFt: 99, spacingIn: 12, rows: 1, count: 1 };
+  expect(screws([row], 0, boxes, 0).map((l) => [l.pack, l.packs, l.quantity])).toEqual([["100", 1, 100]]);
+});
+
+describe("layers of boards", () => {
+  const openings = [{ name: "W", leftFt: 3, sillFt: 2, widthFt: 4, heightFt: 3, count: 1 }];
+
+  test("every other layer lies alike, the second by half a row and a quarter of a board beside the first", () => {
+    const layer = (n: number) => boardPieces(level(20, 10), openings, 8, 4, n);
+    expect(layer(2)).toEqual(layer(0));
+    expect(layer(3)).toEqual(layer(1));
+    expect([layer(0)[0], layer(1)[0]]).toEqual([
+      { x0: 0, y0: 0, x1: 8, y1: 4 },
+      { x0: 0, y0: 0, x1: 2, y1: 2 },
+    ]);
+  });
+
+  test("the pictures name their layer", () => {
+    const tape = new Tape();
+    boards(
+      [{ wall: level(20, 8), openings: [] }],
+      { lengthFt: 8, widthFt: 4, thicknessesIn: [3, 2], perBundle: 1 },
+      0,
+      tape,
+    );
+    // 20 x 8 ft: two whole boards and half a one in each of two rows; 2, 8, 8 and 2 ft in rows of 2, 4 and 2 ft, staggered.
+    expect(tape.pictures.map((p) => p.alt.split(",")[0])).toEqual(
+      ["first layer of boards", "second layer of boards"].map((t) => expect.stringContaining(t)),
+    );
+  });
+});
+
+describe("lining", () => {
+  const sheet = { lengthFt: 8, widthFt: 4 };
+
+  test("marks run from the largest part to the smallest, wherever they stand", () => {
+    // A door at 1 ft leaves a strip of 1 x 8 ft before it, then whole sheets from 8 ft on, 1 ft between them and the door.
+    const door = { name: "D", leftFt: 1, sillFt: 0, widthFt: 6, heightFt: 8, count: 1 };
+    const parts = lining([{ wall: level(16, 8), openings: [door] }], sheet);
+    expect(parts.map((p) => [p.mark.split(" ").at(-1), p.lengthIn, p.widthIn, p.count])).toEqual([
+      ["1", 96, 48, 2],
+      ["2", 96, 12, 2],
+    ]);
+  });
+
+  test("of parts with the same area the one whose length comes later as a text is first, always", () => {
+    // 2 ft over the whole sheet: 24 x 48 in; a strip of 12 x 96 in at the end.
+    const parts = lining(
+      [
+        { wall: level(5, 8), openings: [] },
+        { wall: level(4, 10), openings: [] },
+      ],
+      sheet,
+    );
+    expect(parts.map((p) => [p.lengthIn, p.widthIn])).toEqual([
+      [96, 48],
+      [96, 12],
+      [96, 48],
+      [24, 48],
+    ]);
+  });
+
+  test("3000 sheets are worked out, a few more are not", () => {
+    const wall = (lengthFt: number) => [{ wall: level(lengthFt, 100), openings: [] }];
+    expect(lining(wall(960), sheet)[0]).toMatchObject({ lengthIn: 96, widthIn: 48, count: 2880 });
+    expect(() => lining(wall(961), sheet)).toThrow("up to 3000");
+  });
 });
 
 test("a level wall has four corners, a gable five", () => {

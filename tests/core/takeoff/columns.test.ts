@@ -37,6 +37,12 @@ describe("columns", () => {
     expect(at).toEqual([0, 7 - 4.5 / 24, 10 + 4.5 / 24, 16, 24]);
   });
 
+  test("a column of the module whose face just clears an opening stays", () => {
+    // Half of its 4.5 in reach 0.1875 ft: from 8 ft to an opening at 8.3 ft they are clear, to one at 8.18 ft they are not.
+    expect(positions(16, [opening("W1", 8.3, 3)])).toContain(8);
+    expect(positions(16, [opening("W1", 8.18, 3)])).not.toContain(8);
+  });
+
   test("no room for a column is refused", () => {
     expect(() => positions(24, [opening("A", 4, 3), opening("B", 7.2, 3)])).toThrow(/A and B/);
     expect(() => positions(24, [opening("A", 0.1, 3)])).toThrow(BadInput);

@@ -314,6 +314,13 @@ describe("pieces by hand", () => {
     expect(piece?.leftFt).toBeCloseTo(0.0625 / 12, 12);
   });
 
+  test("a piece beside an opening, left or right of it, is not cut for it", () => {
+    const wall = (xIn: number) => wallOf("w", [0, 192, 384, 576, 768], 1, [opening("W1", xIn, 12, 60, 24)]);
+    const cuts = (xIn: number) => planCourses([wall(xIn)], [], RULES).pieces.map((p) => p.cuts);
+    expect(cuts(100)).toEqual(["W1: 60 x 24 in", ""]);
+    expect(cuts(600)).toEqual(["", "W1: 60 x 24 in"]);
+  });
+
   test("pieces stand half a gap from their joint on both sides", () => {
     const plan = planCourses([wallOf("w", [0, 192, 384, 576], 1, [])], [], RULES);
     const joint = (plan.joints[0]?.xFt ?? 0) * 12;

@@ -42,6 +42,8 @@ describe("joints from the left", () => {
     expect(from(1, 384)).toEqual([288, 672]);
     expect(from(0.5, 192)).toEqual([96, 480]);
     expect(from(1, 96, 192, 288, 384)).toEqual([384]);
+    // Past the first joint at 30 ft only the next column is in reach, and it is taken though it is to be avoided.
+    expect(course([0, 360, 720, 1080]).from(1, in64(720) / 64)).toEqual([360, 720]);
   });
 });
 
