@@ -6,15 +6,11 @@ import { flashingTape } from "../../../src/core/takeoff/flashing-tape.ts";
 import { furring } from "../../../src/core/takeoff/furring.ts";
 import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
 import { wholePacks } from "../../../src/core/takeoff/packs.ts";
-<<<<<<< HEAD
-import { type ScreenedEdges, screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
-=======
 import { rollCourses, rolls } from "../../../src/core/takeoff/rolls.ts";
 import { screws } from "../../../src/core/takeoff/screws.ts";
-import { screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
+import { type ScreenedEdges, screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
 import { boardPieces } from "../../../src/core/takeoff/wall/board-pieces.ts";
 import { lining } from "../../../src/core/takeoff/wall/lining.ts";
->>>>>>> f9b33e3 (Loads and takeoff: borders, working and pictures pinned by hand-computed tests)
 import { checkWall, outlineFt, type Wall } from "../../../src/core/takeoff/wall/wall.ts";
 
 const level = (lengthFt: number, heightFt: number): Wall => ({
