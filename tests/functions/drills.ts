@@ -8,6 +8,8 @@ export interface Drill {
 
 const drill = (fn: string, mistake: string, args: Drill["args"], says: string): Drill => ({ fn, mistake, args, says });
 
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
 const SLOPE = "it may be degrees";
 
 /** One planted mistake at least for each structural, moisture and lifting function. */
@@ -149,5 +151,95 @@ export const DRILLS: readonly Drill[] = [
   drill("LIFT_CRANE", "tons for pounds", { weight: 2.5 }, "is it in pounds"),
   drill("LIFT_WIND", "tons for pounds", { weight: 1 }, "is it in pounds"),
   drill("LIFT_BRACE", "inches for feet", { height: 120 }, "60 ft"),
-  drill("TRUCK_LOADS", "tons for pounds", { truckPayload: 23 }, "the truck takes"),
+  drill("TRUCK_LOADS", "kips for pounds", { truckPayload: 23 }, "the truck takes"),
+  // Slips of a unit, a sign or a blank cell that left a plausible number.
+  drill("WIND_TOPOGRAPHY", "inches for feet in the hill's height", { hill: 1200 }, "above the usual 1000"),
+  drill("WIND_TOPOGRAPHY", "inches for feet in its length", { halfLength: 2400 }, "above the usual 2000"),
+  drill("WIND_AREA", "a spacing in inches", { width: 24 }, "above the usual 15"),
+  drill("WIND_UPLIFT", "a blank cell for the dead load", { dead: 0 }, "below the usual 2"),
+  drill("WIND_UPLIFT", "kPa for psf", { dead: 0.48 }, "below the usual 2"),
+  drill(
+    "LOAD_DEAD",
+    "a thickness in feet",
+    {
+      layers: [
+        ["asphalt shingles", ""],
+        ["gypsum sheathing", 0.0417],
+      ],
+    },
+    "0.0417 in thick: is it in inches",
+  ),
+  drill("LOAD_LIVE", "square inches for square feet", { area: 64_800 }, "above the usual 20000"),
+  drill("LOAD_TRIBUTARY", "a blank cell for the load", { load: 0 }, "below the usual 2 of either sign"),
+  drill("LOAD_TRIBUTARY", "ksf for psf", { load: 0.03 }, "below the usual 2 of either sign"),
+  drill("LOAD_TRIBUTARY", "an overhang in inches", { overhang: 18 }, "above the usual 10"),
+  drill("LOAD_SNOWDRIFT", "a roof in inches", { upper: 480 }, "above the usual 300"),
+  drill("LOAD_SNOWDRIFT", "kPa for psf", { groundSnow: 1.2 }, "below the usual 3"),
+  drill("LOAD_SNOW", "kPa for psf", { groundSnow: 1.2 }, "below the usual 3"),
+  drill(
+    "LOAD_COMBINE",
+    "the signs turned round",
+    {
+      loads: [
+        ["D", -10],
+        ["W", 40],
+      ],
+    },
+    "Is its sign meant",
+  ),
+  drill(
+    "LOAD_COMBINE",
+    "a blank cell for the dead load",
+    {
+      loads: [
+        ["D", 0],
+        ["W", -40],
+      ],
+    },
+    "is its cell blank",
+  ),
+  drill("LOAD_SEISMIC", "kips for pounds", { weights: [["roof", 32, 20]] }, "below the usual 500"),
+  drill("WOOD_SPAN", "ksf for psf", { live: 0.04 }, "below the usual 2"),
+  drill("WOOD_SPAN", "a blank cell for the dead load", { dead: 0 }, "below the usual 2"),
+  drill("WOOD_CHECK", "klf for plf", { loads: 0.45 }, "is it in plf"),
+  drill("WOOD_BEAMCOLUMN", "a blank cell for the wind", { lateral: 0 }, "below the usual 2"),
+  drill("WOOD_BEAMCOLUMN", "klf for plf", { lateral: 0.02 }, "below the usual 2"),
+  drill("PANEL_CHECK", "ksf for psf", { pressure: 0.175 }, "below the usual 4"),
+  drill("PANEL_CHECK", "suction in ksf", { pressure: -0.175 }, "below the usual 4"),
+  drill("PANEL_SPAN", "ksf for psf", { pressure: 0.73 }, "below the usual 4"),
+  drill("WOOD_SHRINK", "millimeters for inches", { size: 2540 }, "above the usual 600"),
+  drill("FASTENER_COMBINED", "kips for pounds", { withdrawal: 0.3 }, "below the usual 10"),
+  drill("FASTENER_GROUP", "kips for pounds", { capacity: 1 }, "below the usual 10"),
+  drill("FASTENER_SPACING", "klf for plf", { demand: 0.15 }, "below the usual 5"),
+  drill("FASTENER_SPACING", "the greatest spacing in feet", { most: 3 }, "below the usual 4"),
+  drill("FURRING_FASTENERS", "foam in feet", { insulation: 0.125 }, "below the usual 0.25"),
+  drill("SHEARWALL_UNIT", "a segment in inches", { segments: [[96, -6, 10]] }, "above the usual 80"),
+  drill("SHEARWALL_OPENINGS", "a wall in inches", { wall: [["north", 480, 9]] }, "above the usual 300"),
+  drill("HOLDDOWN_SCHEDULE", "a wall in inches", { shearLines: [["A", 4360, 120, 8]] }, "above the usual 100"),
+  drill("ANCHOR_SILL", "klf for plf", { shear: 0.155 }, "below the usual 5"),
+  drill("ANCHOR_SCHEDULE", "klf for plf", { lines: [["north", 0.1, 20, 100]] }, "below the usual 5"),
+  drill("ANCHOR_SCHEDULE", "a sill in inches", { lines: [["north", 100, 240, 100]] }, "above the usual 150"),
+  drill("ANCHOR_BOND", "kips for pounds", { tension: 1 }, "below the usual 50"),
+  drill("PERM_LAYER", "a thickness in feet", { thickness: 0.0833 }, "is it in inches"),
+  drill("DEW_WOOD", "an indoor temperature in C", { indoorMoisture: [["room", 21, 50]] }, "below the usual 40"),
+  drill(
+    "DEW_WOOD",
+    "outdoor temperatures in C",
+    { climateStation: MONTHS.map((month, i) => [month, 20 - Math.abs(6 - i) * 3, 70]) },
+    "are its temperatures in F",
+  ),
+  drill("LIFT_WEIGHT", "a wall in inches", { walls: [["south", 480, 10]] }, "above the usual 300"),
+  drill("LIFT_WEIGHT", "kips for pounds", { added: [["window", 0.16]] }, "below the usual 5"),
+  drill(
+    "LIFT_CENTROID",
+    "kips for pounds",
+    { pieces: [["4 x 12", 0.048, "", "", "", "", 0, 10]] },
+    "below the usual 5",
+  ),
+  drill("LIFT_SLING", "tons for pounds", { weight: 1.2 }, "below the usual 50"),
+  drill("LIFT_PICKS", "inches for feet", { length: 120 }, "above the usual 80"),
+  drill("LIFT_CRANE", "rigging in tons", { riggingWeight: 0.3 }, "below the usual 10"),
+  drill("LIFT_WIND", "meters a second for mph", { liftWindLimit: 9 }, "below the usual 10"),
+  drill("TRUCK_LOADS", "kips for pounds", { pieces: [["wall panel", 4, 32, 8, 12, 2]] }, "below the usual 5"),
+  drill("TRUCK_LOADS", "a thickness in feet", { pieces: [["wall panel", 4000, 32, 8, 1, 2]] }, "below the usual 1.5"),
 ];

@@ -81,6 +81,19 @@ function textOf(terms: readonly Term[], acting: Acting): string {
   return terms.map(([factor, load]) => (factor === 1 ? name(load) : `${plain(factor)} ${name(load)}`)).join(" + ");
 }
 
+const GRAVITY: readonly LoadSymbol[] = ["D", "L", "Lr", "S", "R"];
+
+/** Gravity loads below 0 turn the largest and the smallest round, and no dead load at all is likely a blank cell. */
+function askSigns(loads: readonly LoadCase[], tape: Tape | undefined): void {
+  const below = loads.find(({ load, value }) => GRAVITY.includes(load) && value < 0);
+  if (below !== undefined) {
+    tape?.caution(
+      `${below.load} is ${plain(below.value)}: loads of gravity are above 0 here and uplift below 0, so that the smallest is the uplift. Is its sign meant?`,
+    );
+  }
+  if (loads.some(({ load, value }) => load === "D" && value === 0)) tape?.caution("D is 0: is its cell blank?");
+}
+
 /**
  * All load combinations of a method and edition, with the largest and the smallest.
  * @throws BadInput without a dead load, and for wind at the allowable level in strength combinations
@@ -89,6 +102,7 @@ function textOf(terms: readonly Term[], acting: Acting): string {
 export function combine(input: CombineInput, tape?: Tape): Combined {
   const { loads, method, liveFactor, windLevel, edition } = input;
   checkLoads(input);
+  askSigns(loads, tape);
   const section = asce(edition, COMBINATION_SECTION[method]);
   const wind = windLevel === "allowable" ? 1 : ALLOWABLE_WIND;
   const byText = new Map<string, CombinedLoad>();

@@ -1,6 +1,7 @@
 import type { Known } from "../kit/known.ts";
 import { BadInput, plain } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
+import { askThin } from "../kit/thin-layer.ts";
 import { partWeight } from "./part-weight.ts";
 import { WEIGHTS, type Weight } from "./tables/dead.ts";
 
@@ -33,7 +34,8 @@ const key = (name: string) => name.trim().toLowerCase().replace(/\s+/g, " ");
 export function deadLoad(rows: readonly DeadRow[], own: readonly OwnWeight[], slopeDeg: number, tape?: Tape): number {
   let sum = 0;
   for (const row of rows) {
-    const { psf, source, known, says } = weightOf(row, own);
+    const { psf, source, known, says, byInch } = weightOf(row, own);
+    if (byInch) askThin(`${row.material} in row ${row.row}`, row.thicknessIn ?? 0, tape);
     tape?.step(`D${row.row}`, `${row.material}: ${says}`, psf, "psf", source);
     if (known === "memory") {
       tape?.caution(
@@ -57,6 +59,8 @@ interface FoundWeight {
   readonly source: string;
   readonly known: Known;
   readonly says: string;
+  /** it goes by the thickness of the row, and no sheet of metal is so light */
+  readonly byInch: boolean;
 }
 
 function weightOf(row: DeadRow, own: readonly OwnWeight[]): FoundWeight {
@@ -82,10 +86,10 @@ function weightOf(row: DeadRow, own: readonly OwnWeight[]): FoundWeight {
     );
   }
   const { source, known = "read" } = found;
-  if (found.psf !== undefined) return { psf: found.psf, source, known, says: "whole part" };
+  if (found.psf !== undefined) return { psf: found.psf, source, known, says: "whole part", byInch: false };
   if (found.psfPerIn !== undefined && row.thicknessIn !== undefined) {
     const says = `${plain(found.psfPerIn)} psf per inch x ${plain(row.thicknessIn)} in`;
-    return { psf: found.psfPerIn * row.thicknessIn, source, known, says };
+    return { psf: found.psfPerIn * row.thicknessIn, source, known, says, byInch: true };
   }
   throw new BadInput(
     `"${row.material}" in row ${row.row} has no ${found.psfPerIn === undefined ? "weight" : "thickness"}`,

@@ -8,9 +8,7 @@ import { length, quantity, text } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
 import { gravity } from "../fasteners/params.ts";
 import { familyFunction } from "./family.ts";
-import { CAUTION, designedOf, levelTerms } from "./params.ts";
-
-const shearPlf = quantity("plf", { says: "shear along the sill, of wind or earthquake", min: 0, max: 1e4 });
+import { CAUTION, designedOf, levelTerms, shearPlf } from "./params.ts";
 
 const sill = columnsOf<SillSpacing>(["spacing", "in", (r) => r.spacingIn], ["capacity", "lb", (r) => r.capacityLb]);
 
@@ -33,7 +31,7 @@ const anchorSill = familyFunction({
   summary:
     "Spacing of cast-in sill bolts by the shear along the wall, and what one carries by the yield modes of the wood.",
   params: {
-    shear: quantity("plf", { says: "shear along the sill", min: 0.1, max: 1e4 }),
+    shear: shearPlf("shear along the sill", 0.1),
     bolt: length("in", { says: "diameter of the bolt", min: 0.5, max: 1, source: "IRC R403.1.6, NDS 12.3.1" }),
     sill: sillThickness,
     gravity: optional(gravity, 0.42, "specific gravity of the sill {}: spruce-pine-fir, the lightest usual"),
@@ -89,9 +87,23 @@ const anchorSill = familyFunction({
 const lines = table(
   {
     line: text({ says: "name of the wall line", heads: ["wall", "name"] }),
-    shear: shearPlf,
-    length: length("ft", { says: "length of the sill", min: 1, max: 1000 }),
-    uplift: optional(quantity("plf", { says: "uplift on the sill", min: 0, max: 1e4 }), 0, "no uplift"),
+    shear: shearPlf("shear along the sill, of wind or earthquake", 0),
+    length: length("ft", {
+      says: "length of the sill",
+      min: 1,
+      max: 1000,
+      usual: { min: 1, max: 150, ask: "is it in feet?" },
+    }),
+    uplift: optional(
+      quantity("plf", {
+        says: "uplift on the sill",
+        min: 0,
+        max: 1e4,
+        usual: { min: 1, max: 3000, ask: "is it in plf?" },
+      }),
+      0,
+      "no uplift",
+    ),
   },
   { says: "sills, one a row: line, shear plf, length ft, uplift plf", maxRows: 200 },
 );
@@ -199,7 +211,12 @@ const anchorBond = familyFunction({
   name: "ANCHOR_BOND",
   summary: "An adhesive anchor rod in tension at strength level: steel, concrete breakout and bond, the worst first.",
   params: {
-    tension: quantity("lb", { says: "tension at strength level", min: 1, max: 1e6 }),
+    tension: quantity("lb", {
+      says: "tension at strength level",
+      min: 1,
+      max: 1e6,
+      usual: { min: 50, max: 100_000, ask: "is it in pounds?" },
+    }),
     rod: length("in", { says: "nominal diameter of the threaded rod", min: 0.375, max: 1.25 }),
     depth: length("in", { says: "embedment depth", min: 1.5, max: 25, source: "ACI 318: 4 to 20 rod diameters" }),
     edge: length("in", {

@@ -89,7 +89,12 @@ const shearLines = table(
   {
     line: text({ says: "name of the wall line", heads: ["wall", "name"] }),
     shear: shearLb,
-    length: length("ft", { says: "length of the wall", min: 0.5, max: 500 }),
+    length: length("ft", {
+      says: "length of the wall",
+      min: 0.5,
+      max: 500,
+      usual: { min: 1, max: 100, ask: "is it in feet?" },
+    }),
     height,
     dead,
     floor: optional(whole({ says: "floor, the lowest 1", min: 1, max: 20, heads: ["level", "story"] }), 1, "floor 1"),

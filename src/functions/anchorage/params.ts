@@ -15,6 +15,9 @@ export const shearLb = quantity("lb", {
   max: 1e6,
   usual: { min: 50, max: 200_000, ask: "is it in pounds?" },
 });
+const PLF = { min: 5, max: 3000, ask: "is it in plf?" } as const;
+/** Shear along a wall or sill. */
+export const shearPlf = (says: string, least: number) => quantity("plf", { says, min: least, max: 1e4, usual: PLF });
 export const height = length("ft", {
   says: "height from the foot to where the shear comes in",
   min: 2,

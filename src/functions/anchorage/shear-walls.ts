@@ -18,10 +18,18 @@ const unit = familyFunction({
   summary: "Unit shear of the segments of a wall line, and the drag force that its collector gathers between them.",
   params: {
     shear: shearLb,
-    segments: list(length("ft", { says: "length of a piece", min: -500, max: 500 }), {
-      says: "lengths of the pieces from one end of the line to the other, gaps below 0",
-      max: 200,
-    }),
+    segments: list(
+      length("ft", {
+        says: "length of a piece",
+        min: -500,
+        max: 500,
+        usual: { min: 0, max: 80, eitherSign: true, ask: "is it in feet?" },
+      }),
+      {
+        says: "lengths of the pieces from one end of the line to the other, gaps below 0",
+        max: 200,
+      },
+    ),
   },
   placed: {},
   returns: rows.table("a row for each piece: its shear, unit shear, and the collector's force at its end"),

@@ -23,10 +23,15 @@ export interface Limits {
   readonly source?: string;
 }
 
-/** A range that sound inputs keep to; outside it the result stands, with a caution. */
+/**
+ * A range that sound inputs keep to; outside it the result stands, with a caution. Where a declaration names no source, its bounds are common practice,
+ * no source: far enough apart that ordinary work stays inside, near enough that another unit falls out.
+ */
 export interface Usual {
   readonly min: number;
   readonly max: number;
+  /** of the size, whatever the sign: a load that may lift */
+  readonly eitherSign?: true;
   /** ends the caution: "is it an allowable-stress speed?" */
   readonly ask: string;
 }

@@ -68,10 +68,15 @@ function check(value: number, at: string, unit: string, o: Limits, usual: Usual 
       otherUnit(value, unit, o) ?? "Use a value inside that range",
     );
   }
-  if (usual !== undefined && (value < usual.min || value > usual.max)) {
-    const side = value < usual.min ? `below the usual ${plain(usual.min)}` : `above the usual ${plain(usual.max)}`;
-    notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}: ${usual.ask}`);
-  }
+  if (usual !== undefined) askUnusual(value, at, unit, usual, notes);
+}
+
+function askUnusual(value: number, at: string, unit: string, usual: Usual, notes: Notes): void {
+  const size = usual.eitherSign ? Math.abs(value) : value;
+  if (size >= usual.min && size <= usual.max) return;
+  const side = size < usual.min ? `below the usual ${plain(usual.min)}` : `above the usual ${plain(usual.max)}`;
+  const sign = usual.eitherSign ? " of either sign" : "";
+  notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}${sign}: ${usual.ask}`);
 }
 
 /** How to write a length that is right in the other unit of the tape: feet where inches are read, inches where feet are. */
@@ -167,7 +172,8 @@ function numeric(
         throw new BadInput(`${capital(at)} is ${quote(cell)}`, "a number is wanted here", `Give ${says}`);
       }
       const read = typeof cell === "number" ? readNumber(cell, at) : readText(cell, at);
-      check(read.value, at, unit, limits, usual, notes);
+      // Who writes none means nothing, and is not asked whether the cell is blank.
+      check(read.value, at, unit, limits, isNone(cell) ? undefined : usual, notes);
       return read;
     },
   };

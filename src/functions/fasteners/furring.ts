@@ -23,6 +23,7 @@ const furring = familyFunction({
       says: "thickness of the foam",
       min: 0.1,
       max: 4,
+      usual: { min: 0.25, max: 4, ask: "is it in inches?" },
       source: "IRC Tables R703.15.1, R703.15.2",
     }),
     cladding: quantity("psf", {

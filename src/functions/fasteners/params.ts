@@ -41,7 +41,8 @@ export const grain = optional(
   "into side grain",
 );
 
-export const force = (says: string) => quantity("lb", { says, above: 0, max: 1e6 });
+export const force = (says: string) =>
+  quantity("lb", { says, above: 0, max: 1e6, usual: { min: 10, max: 50_000, ask: "is it in pounds?" } });
 
 /** Terms of every adjusted value: those with a place, and those without. */
 export const placedTerms = { loadDuration: needed("load duration"), woodService: orElse("wood service") } as const;

@@ -3,7 +3,7 @@ import { spacingIn } from "../../core/fasteners/spacing.ts";
 import { STEEL_E_PSI } from "../../core/fasteners/tables/fasteners.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { quantityOf } from "../declare/cell-function.ts";
-import { optional } from "../declare/param.ts";
+import { optional, type Usual } from "../declare/param.ts";
 import { length, quantity, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
 import { familyFunction } from "./family.ts";
@@ -15,7 +15,12 @@ const members = table(
   {
     ...memberColumns,
     width: optional(
-      length("in", { says: "width of the member across the row", above: 0, max: 60 }),
+      length("in", {
+        says: "width of the member across the row",
+        above: 0,
+        max: 60,
+        usual: { min: 0.75, max: 60, ask: "is it in inches?" },
+      }),
       undefined,
       "asked where group action counts",
     ),
@@ -60,7 +65,12 @@ const group = familyFunction({
   params: {
     capacity: force("adjusted value of one fastener"),
     count: whole({ says: "fasteners in the row, along the load", min: 1, max: 30 }),
-    spacing: length("in", { says: "spacing in the row, center to center", above: 0, max: 60 }),
+    spacing: length("in", {
+      says: "spacing in the row, center to center",
+      above: 0,
+      max: 60,
+      usual: { min: 0.75, max: 60, ask: "is it in inches?" },
+    }),
     members,
     diameter: optional(diameter, undefined, "nails or screws under 1/4 in: no group action"),
   },
@@ -128,17 +138,27 @@ const group = familyFunction({
   },
 });
 
-const inches = (says: string) => length("in", { says, min: 0.5, max: 144 });
+const inches = (says: string, usual?: Usual) =>
+  length("in", { says, min: 0.5, max: 144, ...(usual === undefined ? {} : { usual }) });
 
 const spacing = familyFunction({
   name: "FASTENER_SPACING",
   summary: "Spacing of fasteners along a line load, down to the whole inch and inside the least and greatest.",
   params: {
-    demand: quantity("plf", { says: "load along the line", min: 0.1, max: 1e5 }),
+    demand: quantity("plf", {
+      says: "load along the line",
+      min: 0.1,
+      max: 1e5,
+      usual: { min: 5, max: 10_000, ask: "is it in plf?" },
+    }),
     capacity: force("adjusted value of one fastener, of the load's level"),
     rows: optional(whole({ says: "rows side by side", min: 1, max: 20 }), 1, "{} row"),
     least: optional(inches("least spacing"), 1, "least spacing {} in"),
-    most: optional(inches("greatest spacing"), 24, "greatest spacing {} in"),
+    most: optional(
+      inches("greatest spacing", { min: 4, max: 72, ask: "is it in inches?" }),
+      24,
+      "greatest spacing {} in",
+    ),
   },
   returns: quantityOf("in", "spacing"),
   sources: ["Statics; whole inches and the greatest spacing are common practice, no source"],

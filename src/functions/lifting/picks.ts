@@ -26,7 +26,12 @@ export const picksForBending = familyFunction({
   name: "LIFT_PICKS",
   summary: "Where to pick up a piece of even weight so that it bends least, and the bending.",
   params: {
-    length: length("ft", { says: "length of the piece", min: 1, max: 120 }),
+    length: length("ft", {
+      says: "length of the piece",
+      min: 1,
+      max: 120,
+      usual: { min: 2, max: 80, ask: "is it in feet?" },
+    }),
     weight: quantity("plf", {
       says: "static weight of a foot of its length, plf",
       above: 0,

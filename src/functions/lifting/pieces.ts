@@ -18,10 +18,20 @@ const place = (axis: string) =>
 
 const piece = text({ says: "name of the piece", heads: ["name", "part"] });
 const heads = ["weight each", "each"];
+const USUAL_LB = { min: 5, max: 50_000, ask: "is it in pounds?" } as const;
 const SIZES = {
   length: optional(length("ft", { says: "length of one", above: 0, max: 120 }), undefined, ""),
   width: optional(length("ft", { says: "width of one, across the truck", above: 0, max: 40 }), undefined, ""),
-  thickness: optional(length("in", { says: "height of one as it lies, in", above: 0, max: 200 }), undefined, ""),
+  thickness: optional(
+    length("in", {
+      says: "height of one as it lies, in",
+      above: 0,
+      max: 200,
+      usual: { min: 1.5, max: 120, ask: "is it in inches?" },
+    }),
+    undefined,
+    "",
+  ),
   count: optional(whole({ says: "how many alike", min: 1, max: 500, heads: ["quantity", "qty", "number"] }), 1, "one"),
   x: place("x"),
   y: place("y"),
@@ -35,7 +45,11 @@ const SIZES = {
 
 /** Pieces that each weigh something. */
 export const pieces = table(
-  { piece, weight: quantity("lb", { says: "weight of one", above: 0, max: 200_000, heads }), ...SIZES },
+  {
+    piece,
+    weight: quantity("lb", { says: "weight of one", above: 0, max: 200_000, usual: USUAL_LB, heads }),
+    ...SIZES,
+  },
   { says: "the pieces, one kind a row: piece, weight, length, width, thickness, count, x, y, z, turn", maxRows: 200 },
 );
 
@@ -43,7 +57,13 @@ export const pieces = table(
 export const placedPieces = table(
   {
     piece,
-    weight: quantity("lb", { says: "weight of one, below 0 for a hole", min: -200_000, max: 200_000, heads }),
+    weight: quantity("lb", {
+      says: "weight of one, below 0 for a hole",
+      min: -200_000,
+      max: 200_000,
+      usual: { ...USUAL_LB, eitherSign: true },
+      heads,
+    }),
     ...SIZES,
   },
   { says: "the pieces, one kind a row: piece, weight, length, width, thickness, count, x, y, z", maxRows: 500 },

@@ -103,7 +103,12 @@ export const sling = familyFunction({
   name: "LIFT_SLING",
   summary: "Tension of each leg of a sling from one hook, by the places of the picks, and the least rating of a leg.",
   params: {
-    weight: quantity("lb", { says: "static weight of the load", above: 0, max: 500_000 }),
+    weight: quantity("lb", {
+      says: "static weight of the load",
+      above: 0,
+      max: 500_000,
+      usual: { min: 50, max: 200_000, ask: "is it in pounds?" },
+    }),
     picks,
     rise: length("ft", {
       says: "from the lowest pick up to the hook, ft",

@@ -128,7 +128,12 @@ const loadLive = familyFunction({
     occupancy: text({
       says: "use: sleeping rooms, rooms, stairs, decks, balconies, garages, habitable attics, roof; or psf of a floor, or roof with its psf (roof 25)",
     }),
-    area: quantity("ft2", { says: "tributary area of the member", above: 0, max: 1e6 }),
+    area: quantity("ft2", {
+      says: "tributary area of the member",
+      above: 0,
+      max: 1e6,
+      usual: { min: 5, max: 20_000, ask: "is it in square feet?" },
+    }),
     member: optional(
       choice(Object.keys(KLL), { says: "member of a floor, for its live load element factor KLL" }),
       "other",
@@ -180,15 +185,38 @@ const loadTributary = familyFunction({
   name: "LOAD_TRIBUTARY",
   summary: "Line load on a beam or wall from a uniform load and the spans that rest on it.",
   params: {
-    load: quantity("psf", { says: "uniform load, uplift below 0", min: -1000, max: 1000 }),
+    load: quantity("psf", {
+      says: "uniform load, uplift below 0",
+      min: -1000,
+      max: 1000,
+      usual: { min: 2, max: 300, eitherSign: true, ask: "is it in psf?" },
+    }),
     span: length("ft", {
       says: "span on one side",
       above: 0,
       max: 500,
       usual: { min: 0.5, max: 80, ask: "is it in feet?" },
     }),
-    other: optional(length("ft", { says: "span on the other side", min: 0, max: 500 }), 0, "an outer support"),
-    overhang: optional(length("ft", { says: "overhang beyond an outer support", min: 0, max: 100 }), 0, "no overhang"),
+    other: optional(
+      length("ft", {
+        says: "span on the other side",
+        min: 0,
+        max: 500,
+        usual: { min: 0, max: 80, ask: "is it in feet?" },
+      }),
+      0,
+      "an outer support",
+    ),
+    overhang: optional(
+      length("ft", {
+        says: "overhang beyond an outer support",
+        min: 0,
+        max: 100,
+        usual: { min: 0, max: 10, ask: "is it in feet?" },
+      }),
+      0,
+      "no overhang",
+    ),
   },
   returns: quantityOf("plf", "line load on the support"),
   sources: ["Statics of simple spans"],

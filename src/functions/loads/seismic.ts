@@ -16,6 +16,7 @@ const weights = table(
       says: "dead load that shakes with it: the roof or floor and half of the walls above and below",
       above: 0,
       max: 1e8,
+      usual: { min: 500, max: 2e7, ask: "is it in pounds?" },
       heads: ["weight lb", "W"],
     }),
     height: length("ft", {

@@ -101,6 +101,9 @@ const driftColumns = columnsOf<Drift>(
   ["from", "", (r) => r.from],
 );
 
+const roofLength = (says: string) =>
+  length("ft", { says, above: 0, max: 2000, usual: { min: 4, max: 300, ask: "is it in feet?" } });
+
 const loadSnowDrift = familyFunction({
   name: "LOAD_SNOWDRIFT",
   summary: "Snow drift on a lower roof beside a step or wall.",
@@ -111,8 +114,8 @@ const loadSnowDrift = familyFunction({
       max: 200,
       usual: { min: 0.5, max: 40, ask: "is it in feet?" },
     }),
-    upper: length("ft", { says: "length of the upper roof away from the step", above: 0, max: 2000 }),
-    lower: length("ft", { says: "length of the lower roof away from the step", above: 0, max: 2000 }),
+    upper: roofLength("length of the upper roof away from the step"),
+    lower: roofLength("length of the lower roof away from the step"),
     balanced: optional(
       quantity("psf", { says: "sloped load ps of the lower roof, the third row of LOAD_SNOW", min: 0, max: 500 }),
       undefined,

@@ -44,11 +44,17 @@ function isMeasure(word: string): boolean {
 
 const WALLS = {
   wall: rowName({ says: "name of the wall", heads: ["walls", "name"] }),
-  length: length("ft", { says: "length of the wall", min: 0.1, max: 2000 }),
+  length: length("ft", {
+    says: "length of the wall",
+    min: 0.1,
+    max: 2000,
+    usual: { min: 0.5, max: 300, ask: "is it in feet?" },
+  }),
   height: length("ft", {
     says: "height of the straight part; under a shed the height of the left end",
     min: 0.1,
     max: 100,
+    usual: { min: 0.5, max: 60, ask: "is it in feet?" },
   }),
   rise: optional(
     length("ft", {

@@ -248,7 +248,7 @@ const windUplift = familyFunction({
       says: "weight of roof and ceiling that is always there, on the level",
       min: 0,
       max: 200,
-      usual: { min: 0, max: 40, ask: "only weight that is surely there may be counted; is it so heavy?" },
+      usual: { min: 2, max: 40, ask: "is it what is surely there, in psf?" },
     }),
     tributary: list(
       length("ft", {

@@ -115,12 +115,17 @@ const windTopography = familyFunction({
         hill: "three-dimensional axisymmetrical hill",
       },
     }),
-    hill: length("ft", { says: "height of the hill above the terrain upwind", above: 0, max: 10000 }),
+    hill: length("ft", {
+      says: "height of the hill above the terrain upwind",
+      above: 0,
+      max: 10000,
+      usual: { min: 10, max: 1000, ask: "is it in feet?" },
+    }),
     halfLength: length("ft", {
       says: "distance upwind of the crest to where the ground is at half the height",
       above: 0,
       max: 100000,
-      usual: { min: 10, max: 10000, ask: "is it the length in feet, not the slope?" },
+      usual: { min: 10, max: 2000, ask: "is it the length in feet, not the slope?" },
     }),
     distance: length("ft", { says: "distance from the crest to the building, level", min: 0, max: 100000 }),
     side: optional(
@@ -218,7 +223,7 @@ const windArea = familyFunction({
       says: "width that the component carries",
       above: 0,
       max: 200,
-      usual: { min: 0.1, max: 40, ask: "is it in feet?" },
+      usual: { min: 0.1, max: 15, ask: "is it in feet?" },
     }),
   },
   returns: quantityOf("ft2", "effective wind area"),

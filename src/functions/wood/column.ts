@@ -123,7 +123,12 @@ export const woodBeamColumn = familyFunction({
       max: 500_000,
       usual: { min: 50, max: 100_000, ask: "is it the axial load in lb?" },
     }),
-    lateral: quantity("plf", { says: "load along the depth of the section, plf, either way", min: -5000, max: 5000 }),
+    lateral: quantity("plf", {
+      says: "load along the depth of the section, plf, either way",
+      min: -5000,
+      max: 5000,
+      usual: { min: 2, max: 1000, eitherSign: true, ask: "is it the load in plf, and not the pressure?" },
+    }),
     weak,
   },
   placed: { loadDuration, deflectionLimit, plyFastening, values: ownValues },

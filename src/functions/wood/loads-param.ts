@@ -1,5 +1,5 @@
 import type { LoadLevel } from "../../core/kit/load-level.ts";
-import { BadInput } from "../../core/kit/refusal.ts";
+import { BadInput, plain } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { parseQuantity } from "../../core/units/quantity.ts";
 import type { BeamLoad } from "../../core/wood/beam/beam.ts";
@@ -10,6 +10,8 @@ import { capital, choice, length, oneCell, quantity, text } from "../declare/sca
 import { type ExampleRows, type RowOf, table } from "../declare/table.ts";
 
 const MOST = 1_000_000;
+/** Loads of builders are larger (common practice, no source); kips fall below. */
+const LEAST = 2;
 const KINDS = ["dead", "live", "roof", "snow", "rain", "wind", "seismic"] as const;
 
 /** An amount with the unit that was written behind it, if any. */
@@ -25,9 +27,15 @@ const amount: Param<Amount, number | string> = {
   unit: "",
   limits: { min: -MOST, max: MOST },
   heads: ["plf", "lb", "value"],
-  read(raw, at) {
+  usual: { min: LEAST, max: MOST, eitherSign: true, ask: "is it in plf or lb, and not in kips?" },
+  read(raw, at, notes) {
     const cell = oneCell(raw, at, "a load in plf or lb");
     const read = amountOf(cell, at);
+    if (read.value !== 0 && Math.abs(read.value) < LEAST) {
+      notes.caution(
+        `${capital(at)} of ${plain(read.value)} is below the usual ${LEAST} of either sign: is it in plf or lb, and not in kips?`,
+      );
+    }
     if (Math.abs(read.value) <= MOST) return { value: read, shown: String(cell) };
     throw new BadInput(`${capital(at)} is ${read.value}`, `loads up to ${MOST} can be worked with`, "Check the load");
   },
@@ -69,7 +77,12 @@ const COLUMNS = {
 
 type LoadRow = RowOf<typeof COLUMNS>;
 const rows = table(COLUMNS, { says: "loads, one row each: load, amount, from, to, kind", maxRows: 50 });
-const oneLoad = quantity("plf", { says: "one load on all spans, plf", min: -20_000, max: 20_000 });
+const oneLoad = quantity("plf", {
+  says: "one load on all spans, plf",
+  min: -20_000,
+  max: 20_000,
+  usual: { min: LEAST, max: 5000, eitherSign: true, ask: "is it in plf?" },
+});
 
 export type LoadsArgument = { readonly plf: number } | { readonly rows: readonly LoadRow[] };
 

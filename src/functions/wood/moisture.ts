@@ -100,7 +100,12 @@ const woodShrink = familyFunction({
   name: "WOOD_SHRINK",
   summary: "Change of a size of wood as its moisture content changes, below 0 where it shrinks.",
   params: {
-    size: length("in", { says: "size at the first moisture content", above: 0, max: 12_000 }),
+    size: length("in", {
+      says: "size at the first moisture content",
+      above: 0,
+      max: 12_000,
+      usual: { min: 0.25, max: 600, ask: "is it in inches?" },
+    }),
     wood: text({ says: "wood, such as Douglas-fir, southern pine, spruce; thickness and width of lumber go by any" }),
     from: moistureContent("moisture content at first"),
     to: moistureContent("moisture content after"),

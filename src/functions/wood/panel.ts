@@ -20,7 +20,7 @@ const pressure = quantity("psf", {
   says: "pressure on the panel, toward or away, psf",
   min: -10_000,
   max: 10_000,
-  usual: { min: -300, max: 300, ask: "is it psf?" },
+  usual: { min: 4, max: 300, eitherSign: true, ask: "is it psf?" },
 });
 const spanInches = length("in", {
   says: "span, center to center of the supports, in",

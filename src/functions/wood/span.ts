@@ -24,7 +24,7 @@ import { section } from "./section-param.ts";
 const columns = columnsOf<AllowedSpan>(["check", "", (s) => s.check], ["span", "ft", (s) => s.spanIn / 12]);
 
 const psf = (says: string) =>
-  quantity("psf", { says, min: 0, max: 1000, usual: { min: 0, max: 300, ask: "is it psf?" } });
+  quantity("psf", { says, min: 0, max: 1000, usual: { min: 2, max: 300, ask: "is it psf?" } });
 
 export const woodSpan = familyFunction({
   name: "WOOD_SPAN",

@@ -22,13 +22,16 @@ export interface Near {
 
 /**
  * Length of the great circle between two points, in miles.
- * Source: spherical trigonometry (haversine), mean radius of the earth 6371 km.
+ * Source: spherical trigonometry, in the form by arctangent that keeps its digits both for near points and for opposite ones; mean radius of the earth
+ * 6371 km.
  */
 export function milesBetween(a: Point, b: Point): number {
   const rad = Math.PI / 180;
-  const half = (deg: number) => Math.sin((deg * rad) / 2) ** 2;
-  const h = half(b.latDeg - a.latDeg) + Math.cos(a.latDeg * rad) * Math.cos(b.latDeg * rad) * half(b.lonDeg - a.lonDeg);
-  return 2 * EARTH_MI * Math.asin(Math.sqrt(Math.min(1, h)));
+  const [sinA, cosA] = [Math.sin(a.latDeg * rad), Math.cos(a.latDeg * rad)];
+  const [sinB, cosB] = [Math.sin(b.latDeg * rad), Math.cos(b.latDeg * rad)];
+  const apart = (b.lonDeg - a.lonDeg) * rad;
+  const across = Math.hypot(cosB * Math.sin(apart), cosA * sinB - sinA * cosB * Math.cos(apart));
+  return EARTH_MI * Math.atan2(across, sinA * sinB + cosA * cosB * Math.cos(apart));
 }
 
 /** The stations by their distance from a point, the nearest first. */

@@ -1,5 +1,6 @@
 import { BadInput, OutOfRange, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
+import { askThin } from "../../kit/thin-layer.ts";
 import { M_IN_INCH, R_IP_IN_RSI, W_MK_IN_BTU_IN } from "../air/si.ts";
 import type { HeatFlow } from "../tables/films.ts";
 import type { Material, WoodKind } from "../tables/materials.ts";
@@ -61,6 +62,7 @@ export function resolveLayer(input: LayerInput, flow: HeatFlow, tape?: Tape): La
   const where = `row ${row}`;
   const thicknessIn = input.thicknessIn ?? 0;
   within(`The thickness of the ${name} in ${where}`, thicknessIn, 0, THICKEST_IN, "in", "layers of a building");
+  askThinLayer(input, tape);
   const ownCurve = input.vapor === undefined ? undefined : ownSd(input.vapor, thicknessIn, where);
   const heat = own === undefined ? knownHeat(input, flow, where, tape) : ownHeat(own, input, where, tape);
   within(`The R of the ${name} in ${where}`, heat.rIp, 0, GREATEST_R_IP, "h ft2 F/Btu", "layers of a building");
@@ -80,6 +82,12 @@ export function resolveLayer(input: LayerInput, flow: HeatFlow, tape?: Tape): La
     wood: material?.wood,
     densityKgM3: material?.densityKgM3,
   };
+}
+
+/** Asks about the thickness of a layer that seems to be in feet; a membrane or a sheet of metal has a fixed R and may be as thin. */
+export function askThinLayer({ row, name, material, thicknessIn }: LayerInput, tape: Tape | undefined): void {
+  const massive = material?.heat.kind === "k" || material?.heat.kind === "wood";
+  if (massive) askThin(`${name} in row ${row}`, thicknessIn ?? 0, tape);
 }
 
 interface Heat {

@@ -2,7 +2,7 @@ import { BadInput, OutOfRange } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { permFromSd } from "../air/si.ts";
 import type { Assembly } from "./assembly.ts";
-import { type Layer, type LayerInput, resolveLayer } from "./layer.ts";
+import { askThinLayer, type Layer, type LayerInput, resolveLayer } from "./layer.ts";
 import { sdAtM } from "./layer-vapor.ts";
 
 const SERIES = "ISO 6946:2017 6.7.1; ASHRAE Handbook Fundamentals 2021 ch. 27";
@@ -28,6 +28,7 @@ export function layerR(input: LayerInput, tape?: Tape): number {
  */
 export function layerPerm(input: LayerInput, rhShare: number, tape?: Tape): number {
   const layer = resolveLayer(input, "horizontal");
+  askThinLayer(input, tape);
   if (layer.sd === undefined) {
     throw new BadInput(
       `No vapor figure is known for ${layer.name}`,

@@ -1,8 +1,8 @@
-import { optional, type Param } from "../../declare/param.ts";
+import { optional, type Param, type Usual } from "../../declare/param.ts";
 import { humidity, temperature, text } from "../../declare/scalar.ts";
 import { type ExampleRows, type RowOf, table } from "../../declare/table.ts";
 
-const columns = (says: string) => ({
+const columns = (says: string, usual: Usual) => ({
   name: text({ says, heads: ["month", "station", "place", "condition", "indoor", "climate"] }),
   temperature: optional(
     temperature({
@@ -10,6 +10,7 @@ const columns = (says: string) => ({
       min: -58,
       max: 212,
       source: "temperatures of buildings, -58 to 212 F",
+      usual,
       heads: ["temp", "t", "mean temperature"],
     }),
     undefined,
@@ -30,5 +31,8 @@ const columns = (says: string) => ({
 export type AirRow = RowOf<ReturnType<typeof columns>>;
 
 /** A name alone in one cell (a station, an indoor class), one condition, or twelve months of air. */
-export const airRows = (says: string, namesAre: string): Param<readonly AirRow[], ExampleRows | string | number> =>
-  table(columns(namesAre), { says, maxRows: 12 });
+export const airRows = (
+  says: string,
+  namesAre: string,
+  usual: Usual,
+): Param<readonly AirRow[], ExampleRows | string | number> => table(columns(namesAre, usual), { says, maxRows: 12 });

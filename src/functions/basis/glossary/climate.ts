@@ -19,6 +19,7 @@ export const CLIMATE_TERMS = {
     airRows(
       "outdoor climate: one cell with a station such as Burlington VT or with latitude and longitude such as 44.48 N 73.15 W (the nearest station), or twelve rows of month, mean temperature and relative humidity",
       "a station such as Burlington VT, or the months",
+      OUTDOOR.usual,
     ),
     ["weather station"],
   ),
@@ -35,6 +36,7 @@ export const CLIMATE_TERMS = {
     airRows(
       "indoor air: class 1 to class 4 (ISO 13788), class 2 2001 (with its 1.10), EN 15026, EN 15026 high, air conditioned, a relative humidity at 68 F; or one row or twelve rows of label, temperature, humidity",
       "the condition, or the months",
+      INDOOR.usual,
     ),
     ["moisture load", "indoor moisture class"],
   ),

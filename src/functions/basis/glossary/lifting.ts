@@ -15,9 +15,15 @@ export const LIFTING_TERMS = {
     0,
     "wet allowance {}",
   ),
-  "rigging weight": entry(quantity("lb", { says: "weight of hook block, slings and spreader", min: 0, max: 50_000 }), [
-    "hook and rigging",
-  ]),
+  "rigging weight": entry(
+    quantity("lb", {
+      says: "weight of hook block, slings and spreader",
+      min: 0,
+      max: 50_000,
+      usual: { min: 10, max: 20_000, ask: "is it in pounds?" },
+    }),
+    ["hook and rigging"],
+  ),
   "crane limit": defaulted(
     share({ says: "greatest share of the chart that the lift plan allows", above: 0 }),
     ["greatest share of the chart"],
@@ -29,7 +35,7 @@ export const LIFTING_TERMS = {
       says: "gust at the boom tip at which lifting stops",
       above: 0,
       max: 60,
-      usual: { min: 5, max: 30, ask: "is it in miles an hour?" },
+      usual: { min: 10, max: 30, ask: "is it in miles an hour?" },
     }),
     ["wind to stop lifting at"],
     20,

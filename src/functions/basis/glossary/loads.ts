@@ -49,7 +49,7 @@ export const LOAD_TERMS = {
       says: "ground snow load; in 7-22 at strength level from the map of the risk category",
       min: 0,
       max: 500,
-      usual: { min: 0, max: 300, ask: "is it the ground snow load in psf?" },
+      usual: { min: 3, max: 300, ask: "is it the ground snow load in psf?" },
     }),
     ["ground snow load", "pg"],
   ),

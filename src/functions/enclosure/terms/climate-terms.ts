@@ -53,7 +53,17 @@ function outdoor(rows: readonly AirRow[], oneWillDo: boolean, tape: Tape | undef
   const [design] = months;
   if (oneWillDo && design !== undefined && months.length === 1) return designClimate(design);
   checkMonths(rows);
+  askCelsius(months, tape);
   return rowsClimate(months);
+}
+
+/** The mean of the warmest month lies above this in every state (Utqiagvik, Alaska, about 41 F: from memory). */
+const COOLEST_SUMMER_C = 4;
+
+function askCelsius(months: readonly IndoorAir[], tape: Tape | undefined): void {
+  const warmest = Math.max(...months.map((m) => m.tempC));
+  if (warmest >= COOLEST_SUMMER_C) return;
+  tape?.caution("No month of the climate is above 39 F: are its temperatures in F?");
 }
 
 function indoor(rows: readonly AirRow[], tape: Tape | undefined) {
