@@ -8,7 +8,7 @@ import { functionAt, modules } from "./modules.mjs";
 import { collect, vitest } from "./shim.mjs";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
-const [family, only] = process.argv.slice(2);
+const [family, only, some] = process.argv.slice(2);
 const TABLES = join(top, "src/functions/run/tables-at-once.ts");
 /** One bundles the sources as they are on the disk, so it sees no mutant; the other changes modules by itself, which only vitest can. */
 const LEFT_OUT = ["tests/functions/declare/describe.test.ts", "tests/functions/run/tables.test.ts"];
@@ -20,7 +20,7 @@ const testFiles = (folder) =>
   readdirSync(join(top, folder), { withFileTypes: true, recursive: true })
     .filter((e) => e.isFile() && e.name.endsWith(".test.ts"))
     .map((e) => join(e.parentPath, e.name))
-    .filter((file) => !LEFT_OUT.includes(relative(top, file)));
+    .filter((file) => !LEFT_OUT.includes(relative(top, file)) && new RegExp(some).test(file));
 
 const ours = join(top, "src/core", family, "/");
 const { entered, fresh, reach, forget } = modules({
@@ -65,9 +65,13 @@ function suite(changed) {
 async function baseline() {
   const known = [];
   const failing = [];
+  const atReading = new Set();
   const testsOf = suite();
   for (const file of FILES) {
-    for (const [index, { name, run }] of testsOf(file).entries()) {
+    entered();
+    const tests = testsOf(file);
+    for (const name of entered()) atReading.add(name);
+    for (const [index, { name, run }] of tests.entries()) {
       entered();
       const from = performance.now();
       try {
@@ -79,10 +83,10 @@ async function baseline() {
     }
   }
   forget();
-  return { known: known.sort((a, b) => a.ms - b.ms), failing };
+  return { known: known.sort((a, b) => a.ms - b.ms), failing, atReading };
 }
 
-const { known, failing } = await baseline();
+const { known, failing, atReading } = await baseline();
 const alone = new Map();
 const killers = new Map();
 
@@ -123,8 +127,9 @@ function inTurn({ file, start, before }) {
   const enters = name === undefined ? (t) => [...t.enters].some(above) : (t) => t.enters.has(name);
   const lately = (killers.get(file) ?? []).filter((t) => near.includes(t));
   const first = [...lately, ...near.filter(enters)];
-  // A table that only a reader outside the family looks into is below no function of it that a test enters: all near tests count for it.
-  const all = only !== "own" || name === undefined;
+  // A table that only a reader outside the family looks into is below no function of it that a test enters: all near tests count for it, and
+  // for a function that runs while modules are read. Any other function is seen by no test that does not enter it.
+  const all = name === undefined || atReading.has(name);
   return [...new Set(all ? [...first, ...near] : first)];
 }
 

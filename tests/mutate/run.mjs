@@ -1,4 +1,4 @@
-// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PATTERN] [--own]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
+// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PATTERN] [--own] [--tests PATTERN]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
 import { fork } from "node:child_process";
 import { once } from "node:events";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
@@ -17,13 +17,15 @@ const { values, positionals } = parseArgs({
     only: { type: "string" },
     in: { type: "string", default: "" },
     own: { type: "boolean", default: false },
+    // only the test files whose paths match: quick, for what a few tests are to see; the figure counts them all
+    tests: { type: "string", default: "" },
   },
 });
 const [family] = positionals;
 if (family === undefined || !existsSync(join(top, "src/core", family))) {
   const known = readdirSync(join(top, "src/core"), { withFileTypes: true }).filter((e) => e.isDirectory());
   console.error(
-    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PATTERN] [--own]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
+    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PATTERN] [--own] [--tests PATTERN]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
   );
   process.exit(1);
 }
@@ -67,7 +69,7 @@ const LONGEST_MS = 300_000;
 let engine;
 
 async function started() {
-  engine = fork(new URL("engine.mjs", import.meta.url), [family, values.own ? "own" : "all"], {
+  engine = fork(new URL("engine.mjs", import.meta.url), [family, values.own ? "own" : "all", values.tests], {
     stdio: ["ignore", "ignore", "inherit", "ipc"],
   });
   engine.once("exit", () => console.error("The engine has ended"));

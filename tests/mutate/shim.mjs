@@ -46,7 +46,8 @@ function keptOf({ file: of, name }) {
     new Function("exports", text)(all);
     kept.set(of, all);
   }
-  return kept.get(of)[`${name} 1`];
+  // A text of several lines stands between two ends of line.
+  return kept.get(of)[`${name} 1`]?.trim();
 }
 
 // For one text a test, never renewed.
