@@ -45,120 +45,122 @@ const MODELS: Readonly<Record<string, (seed: number) => LengthModel>> = {
 };
 const start = (m: LengthModel) => startLengths(m, needsOf(m), limitsOf(m), new Effort(1e7));
 
-describe.each(Object.entries(MODELS))("%s", (name, model) => {
-  test("model and bounds", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      return `${sumOf(m)} ${materialBound(m)} ${dualFeasibleLengthBound(m)}`;
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("start", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      return ran(1e7, (e) => startLengths(m, needsOf(m), limitsOf(m), e));
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("pricing", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const random = new Random(seed);
-      const values = Float64Array.from(m.types, (t) => (random.unit() < 0.1 ? 0 : t.size * 10 + random.below(90)));
-      const ask = (stock: number, threshold: number) => {
-        return ran(1e7, (effort) =>
-          new LengthPricer(m).price({ values, stock, threshold, enough: 0, needs: needsOf(m), effort }),
-        );
-      };
-      return m.stocks.map((s, i) => `${ask(i, 0)}; ${ask(i, s.size * 11)}`).join("; ");
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("search", () => {
-    const lines = each(SEEDS.slice(0, 4), (seed) => {
-      const m = model(seed);
-      const found = searchLengths(m, new Effort(4e5), new Random(1), false);
-      return `${found.plan.cost} ${found.bound} ${found.method}: ${ran(4e5, (e, r) => searchLengths(m, e, r, false))}`;
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("bound alone", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      return ran(1e6, (e, r) => {
-        const { bound, method } = searchLengths(m, e, r, true);
-        return [bound, method];
+for (const [name, model] of Object.entries(MODELS))
+  describe(name, () => {
+    test("model and bounds", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        return `${sumOf(m)} ${materialBound(m)} ${dualFeasibleLengthBound(m)}`;
       });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  const steps: readonly LengthStep[] = ["dual-feasible functions", "exchange", "memory", "covering", "dive"];
-  test.each(steps)("search without %s", (step) => {
-    const lines = each([2, 3], (seed) => {
-      const m = model(seed);
-      return ran(3e5, (e, r) => searchLengths(m, e, r, false, undefined, [step]));
+    test("start", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        return ran(1e7, (e) => startLengths(m, needsOf(m), limitsOf(m), e));
+      });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("later goals", () => {
-    const lines = each(SEEDS.slice(0, 4), (seed) => {
-      const m = model(seed);
-      const { columns, cost } = start(m);
-      if (columns.some((c) => m.stocks[c.stock]!.index < 0)) return "not all";
-      return ran(1e6, (e, r) => laterGoals(m, { columns, cost }, e, r));
+    test("pricing", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const random = new Random(seed);
+        const values = Float64Array.from(m.types, (t) => (random.unit() < 0.1 ? 0 : t.size * 10 + random.below(90)));
+        const ask = (stock: number, threshold: number) => {
+          return ran(1e7, (effort) =>
+            new LengthPricer(m).price({ values, stock, threshold, enough: 0, needs: needsOf(m), effort }),
+          );
+        };
+        return m.stocks.map((s, i) => `${ask(i, 0)}; ${ask(i, s.size * 11)}`).join("; ");
+      });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("multipliers, ways to cut, cover", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const { columns, cost } = start(m);
-      const values = fallingValues(m, columns, new Effort(1e6))!;
-      const worth = worthOf(m, values);
-      const most = Math.floor(worth + 0.7 * (cost - worth));
-      const made = waysWithin(m, [values], most, new Effort(1e7));
-      return [
-        `${worth.toPrecision(8)} ${sumOf(values)} ${sumOf(coverProgram(m, made.ways))}`,
-        ran(1e6, (e) => fallingValues(m, [], e) && "values"),
-        ran(1e7, (e) => waysWithin(m, [values], most, e)),
-        ran(4000, (e) => waysWithin(m, [values, values], most, e)),
-        ran(3e5, (e) => coverLengths(m, values, most, e)),
-      ].join("; ");
+    test("search", () => {
+      const lines = each(SEEDS.slice(0, 4), (seed) => {
+        const m = model(seed);
+        const found = searchLengths(m, new Effort(4e5), new Random(1), false);
+        return `${found.plan.cost} ${found.bound} ${found.method}: ${ran(4e5, (e, r) => searchLengths(m, e, r, false))}`;
+      });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("one long leftover, fewer patterns", () => {
-    const lines = each(SEEDS.slice(0, 4), (seed) => {
-      const m = model(seed);
-      const { columns } = start(m);
-      if (columns.some((c) => m.stocks[c.stock]!.index < 0)) return "not all";
-      const keep = longestRoom(m, columns);
-      return [
-        ran(1e6, (e) => keepOneLong(m, columns, e)),
-        ran(5e5, (e, r) => fewerPatterns(m, patternsOf(m, columns), 0, r, e)),
-        ran(5e5, (e, r) => fewerPatterns(m, patternsOf(m, columns), keep, r, e)),
-      ].join("; ");
+    test("bound alone", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        return ran(1e6, (e, r) => {
+          const { bound, method } = searchLengths(m, e, r, true);
+          return [bound, method];
+        });
+      });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("parts handed down to longer places", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const fewer = { ...m, types: m.types.map((t, i) => ({ ...t, need: i % 3 === 1 ? t.need - 1 : t.need })) };
-      return sumOf([name, handedDown(fewer, start(m).columns)]);
+    const steps: readonly LengthStep[] = ["dual-feasible functions", "exchange", "memory", "covering", "dive"];
+    for (const step of steps)
+      test(`search without ${step}`, () => {
+        const lines = each([2, 3], (seed) => {
+          const m = model(seed);
+          return ran(3e5, (e, r) => searchLengths(m, e, r, false, undefined, [step]));
+        });
+        expect(lines).toMatchSnapshot();
+      });
+
+    test("later goals", () => {
+      const lines = each(SEEDS.slice(0, 4), (seed) => {
+        const m = model(seed);
+        const { columns, cost } = start(m);
+        if (columns.some((c) => m.stocks[c.stock]!.index < 0)) return "not all";
+        return ran(1e6, (e, r) => laterGoals(m, { columns, cost }, e, r));
+      });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
+
+    test("multipliers, ways to cut, cover", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const { columns, cost } = start(m);
+        const values = fallingValues(m, columns, new Effort(1e6))!;
+        const worth = worthOf(m, values);
+        const most = Math.floor(worth + 0.7 * (cost - worth));
+        const made = waysWithin(m, [values], most, new Effort(1e7));
+        return [
+          `${worth.toPrecision(8)} ${sumOf(values)} ${sumOf(coverProgram(m, made.ways))}`,
+          ran(1e6, (e) => fallingValues(m, [], e) && "values"),
+          ran(1e7, (e) => waysWithin(m, [values], most, e)),
+          ran(4000, (e) => waysWithin(m, [values, values], most, e)),
+          ran(3e5, (e) => coverLengths(m, values, most, e)),
+        ].join("; ");
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("one long leftover, fewer patterns", () => {
+      const lines = each(SEEDS.slice(0, 4), (seed) => {
+        const m = model(seed);
+        const { columns } = start(m);
+        if (columns.some((c) => m.stocks[c.stock]!.index < 0)) return "not all";
+        const keep = longestRoom(m, columns);
+        return [
+          ran(1e6, (e) => keepOneLong(m, columns, e)),
+          ran(5e5, (e, r) => fewerPatterns(m, patternsOf(m, columns), 0, r, e)),
+          ran(5e5, (e, r) => fewerPatterns(m, patternsOf(m, columns), keep, r, e)),
+        ].join("; ");
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("parts handed down to longer places", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const fewer = { ...m, types: m.types.map((t, i) => ({ ...t, need: i % 3 === 1 ? t.need - 1 : t.need })) };
+        return sumOf([name, handedDown(fewer, start(m).columns)]);
+      });
+      expect(lines).toMatchSnapshot();
+    });
   });
-});
 
 test("completion of small rests", () => {
   const lines = each(

@@ -64,224 +64,233 @@ const valuesOf = (m: SheetModel, seed: number) => {
   return Float64Array.from(m.types, (t) => (random.unit() < 0.1 ? 0 : t.area * 8 + random.below(4 * t.area)));
 };
 
-describe.each(Object.entries(MODELS))("%s", (_, model) => {
-  test("model and bounds", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const all = m.stocks[0]!.cost * 3;
-      return `${sumOf(m)} ${areaBound(m)} ${dualFeasibleBound(m)} ${mayFill(m, all)} ${planWithin(m, all)} ${partsPerSheet(m).toFixed(6)} ${repeatsMuch(m)} ${leastKinds(m, 2)}`;
+for (const [name, model] of Object.entries(MODELS))
+  describe(name, () => {
+    test("model and bounds", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const all = m.stocks[0]!.cost * 3;
+        return `${sumOf(m)} ${areaBound(m)} ${dualFeasibleBound(m)} ${mayFill(m, all)} ${planWithin(m, all)} ${partsPerSheet(m).toFixed(6)} ${repeatsMuch(m)} ${leastKinds(m, 2)}`;
+      });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("start", () => {
-    const lines = each(SEEDS, (seed) => ran(1e6, (e, r) => startSheets(model(seed), e, r)));
-    expect(lines).toMatchSnapshot();
-  });
+    test("start", () => {
+      const lines = each(SEEDS, (seed) => ran(1e6, (e, r) => startSheets(model(seed), e, r)));
+      expect(lines).toMatchSnapshot();
+    });
 
-  test("goal search", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const from = start(m);
-      return ran(1e5, (e, r) => {
-        const goal = new GoalSearch(m, r, true);
+    test("goal search", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const from = start(m);
+        return ran(1e5, (e, r) => {
+          const goal = new GoalSearch(m, r, true);
+          return [
+            goal.improve(from, areaBound(m), e),
+            goal.harvest,
+            goal.plan(from, Math.max(0, from.cost - m.costStep)),
+          ];
+        });
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("beams", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const from = start(m);
+        const several = m.stocks.length > 1;
+        return ran(1.5e5, (e, r) => {
+          const beam = new BeamSearch(m);
+          if (several) return new PlannedBeams(m).reach(from, r, e);
+          return [beam.reach(new Array<number>(from.cost).fill(0), r, e, 6), beam.width, beam.narrow];
+        });
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("one sheet less by beams", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const from = start(m).layouts.map((l) => l.stock);
+        return ran(1e5, (e, r) => {
+          const beam = new BeamSearch(m);
+          return [beam.reach(from.slice(1), r, e), beam.width, beam.narrow];
+        });
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("joining", () => {
+      const lines = each(SEEDS, (seed) =>
+        ran(6e4, (e) => {
+          const joining = new Joining(model(seed));
+          return [joining.search(e), joining.harvest];
+        }),
+      );
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("pricing by raster, by filling, by sets", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const values = valuesOf(m, seed);
+        const texts = m.stocks.flatMap((s, stock) => {
+          if (s.index < 0) return [];
+          const threshold = s.w * s.h * 9;
+          const request = { values, stock, threshold, enough: threshold * 1.02, needs: needsOf(m) };
+          return [
+            ran(1e6, (effort) => rasterPricer(m)?.price({ ...request, effort }) ?? "none"),
+            ran(1e5, (effort) => new FillPricer(m).find(values, stock, threshold, needsOf(m), effort)),
+            ran(1e5, (effort) => setPricer(m)?.price({ ...request, threshold: threshold * 1.1, effort }) ?? "none"),
+          ];
+        });
+        return texts.join("; ");
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("column generation and dive", () => {
+      const lines = each(SEEDS.slice(0, 2), (seed) => {
+        const m = model(seed);
+        const pricer = setPricer(m) ?? rasterPricer(m)!;
+        const made = new ColumnGeneration(cuttingProblem(m), pricer, { smoothing: 0.5, stepsPerUnit: 5 });
+        const from = start(m);
+        for (const l of from.layouts) made.master.add(toColumn(m, l));
+        const text = ran(1.5e5, (e) => made.run(needsOf(m), limitsOf(m), true, 0, e, from.cost));
+        return `${text}; ${made.bound.toPrecision(8)} ${made.leastCost} ${sumOf(made.master.columns)}`;
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("search", () => {
+      const lines = each(SEEDS.slice(0, 3), (seed) => {
+        const m = model(seed);
+        const text = ran(2e5, (e, r) => searchSheets(m, e, r, false));
+        const { packing, bound, method } = searchSheets(m, new Effort(2e5), new Random(1), false);
+        return `${packing.cost} ${bound} ${method}: ${text}`;
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    test("bound alone", () => {
+      const lines = each(SEEDS.slice(0, 3), (seed) => {
+        const { bound, method } = searchSheets(model(seed), new Effort(2e5), new Random(1), true);
+        return `${bound} ${method}: ${ran(2e5, (e, r) => searchSheets(model(seed), e, r, true))}`;
+      });
+      expect(lines).toMatchSnapshot();
+    });
+
+    const steps: readonly SheetStep[] = [
+      "dual-feasible functions",
+      "joining",
+      "goal search",
+      "memory",
+      "raster",
+      "beam",
+    ];
+    for (const step of steps)
+      test(`search without ${step}`, () => {
+        expect(ran(1.5e5, (e, r) => searchSheets(model(2), e, r, false, undefined, [step]))).toMatchSnapshot();
+      });
+
+    test("later goals, one after the other and together", () => {
+      const lines = each(SEEDS.slice(0, 3), (seed) => {
+        const m = model(seed);
+        const layouts = planned(m);
+        if (!layouts) return "not all";
+        const cost = layouts.reduce((sum, l) => sum + m.stocks[l.stock]!.cost, 0);
         return [
-          goal.improve(from, areaBound(m), e),
-          goal.harvest,
-          goal.plan(from, Math.max(0, from.cost - m.costStep)),
-        ];
+          `${largestOf(m, layouts)} ${isLargest(m, layouts)} ${sumOf(partsOn(m, layouts))} ${sumOf(onSameSheets(m, m.types, layouts))}`,
+          ran(8e4, (e, r) => keepOneLarge(m, layouts, r, e)),
+          ran(8e4, (e, r) => fewerKinds(m, layouts, r, e)),
+          ran(8e4, (e, r) => fewerTurns(m, layouts, r, e)),
+          ran(2e5, (e, r) => laterGoals(m, { layouts, cost }, e, r)),
+        ].join("; ");
       });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("beams", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const from = start(m);
-      const several = m.stocks.length > 1;
-      return ran(1.5e5, (e, r) => {
-        const beam = new BeamSearch(m);
-        if (several) return new PlannedBeams(m).reach(from, r, e);
-        return [beam.reach(new Array<number>(from.cost).fill(0), r, e, 6), beam.width, beam.narrow];
+    test("parts of one sheet laid again", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const [l] = start(m).layouts;
+        const types = l!.placed.map((p) => p.type);
+        return ran(8e4, (e, r) => {
+          const relay = new Relay(m, r, e);
+          const rest = (other: Layout) => leftoverOf(sawnLayout(m, other), 1);
+          return [relay.any(l!.stock, types), relay.best(l!.stock, types, rest), relay.any(l!.stock, [...types, 0])];
+        });
       });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("one sheet less by beams", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const from = start(m).layouts.map((l) => l.stock);
-      return ran(1e5, (e, r) => {
-        const beam = new BeamSearch(m);
-        return [beam.reach(from.slice(1), r, e), beam.width, beam.narrow];
-      });
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("joining", () => {
-    const lines = each(SEEDS, (seed) =>
-      ran(6e4, (e) => {
-        const joining = new Joining(model(seed));
-        return [joining.search(e), joining.harvest];
-      }),
-    );
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("pricing by raster, by filling, by sets", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const values = valuesOf(m, seed);
-      const texts = m.stocks.flatMap((s, stock) => {
-        if (s.index < 0) return [];
-        const threshold = s.w * s.h * 9;
-        const request = { values, stock, threshold, enough: threshold * 1.02, needs: needsOf(m) };
+    test("layouts, columns, the order of the saw", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const { layouts } = start(m);
+        const columns = layouts.map((l) => toColumn(m, l));
+        const limits = limitsOf(m);
+        const some = needsOf(m).map((n, t) => (t % 2 === 0 ? n : 0));
         return [
-          ran(1e6, (effort) => rasterPricer(m)?.price({ ...request, effort }) ?? "none"),
-          ran(1e5, (effort) => new FillPricer(m).find(values, stock, threshold, needsOf(m), effort)),
-          ran(1e5, (effort) => setPricer(m)?.price({ ...request, threshold: threshold * 1.1, effort }) ?? "none"),
-        ];
+          sumOf(layouts.map((l) => [boxesOf(m, l), roomOf(m, l), sawnLayout(m, l)])),
+          sumOf([columns, fromColumns(m, [...columns, ...columns]), alikeLayouts(layouts)]),
+          ran(1e5, (e, r) => cutRemainder(m, some, limits, start(m).cost, r, e)),
+        ].join(" ");
       });
-      return texts.join("; ");
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("column generation and dive", () => {
-    const lines = each(SEEDS.slice(0, 2), (seed) => {
-      const m = model(seed);
-      const pricer = setPricer(m) ?? rasterPricer(m)!;
-      const made = new ColumnGeneration(cuttingProblem(m), pricer, { smoothing: 0.5, stepsPerUnit: 5 });
-      const from = start(m);
-      for (const l of from.layouts) made.master.add(toColumn(m, l));
-      const text = ran(1.5e5, (e) => made.run(needsOf(m), limitsOf(m), true, 0, e, from.cost));
-      return `${text}; ${made.bound.toPrecision(8)} ${made.leastCost} ${sumOf(made.master.columns)}`;
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("search", () => {
-    const lines = each(SEEDS.slice(0, 3), (seed) => {
-      const m = model(seed);
-      const text = ran(2e5, (e, r) => searchSheets(m, e, r, false));
-      const { packing, bound, method } = searchSheets(m, new Effort(2e5), new Random(1), false);
-      return `${packing.cost} ${bound} ${method}: ${text}`;
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("bound alone", () => {
-    const lines = each(SEEDS.slice(0, 3), (seed) => {
-      const { bound, method } = searchSheets(model(seed), new Effort(2e5), new Random(1), true);
-      return `${bound} ${method}: ${ran(2e5, (e, r) => searchSheets(model(seed), e, r, true))}`;
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  const steps: readonly SheetStep[] = ["dual-feasible functions", "joining", "goal search", "memory", "raster", "beam"];
-  test.each(steps)("search without %s", (step) => {
-    expect(ran(1.5e5, (e, r) => searchSheets(model(2), e, r, false, undefined, [step]))).toMatchSnapshot();
-  });
-
-  test("later goals, one after the other and together", () => {
-    const lines = each(SEEDS.slice(0, 3), (seed) => {
-      const m = model(seed);
-      const layouts = planned(m);
-      if (!layouts) return "not all";
-      const cost = layouts.reduce((sum, l) => sum + m.stocks[l.stock]!.cost, 0);
-      return [
-        `${largestOf(m, layouts)} ${isLargest(m, layouts)} ${sumOf(partsOn(m, layouts))} ${sumOf(onSameSheets(m, m.types, layouts))}`,
-        ran(8e4, (e, r) => keepOneLarge(m, layouts, r, e)),
-        ran(8e4, (e, r) => fewerKinds(m, layouts, r, e)),
-        ran(8e4, (e, r) => fewerTurns(m, layouts, r, e)),
-        ran(2e5, (e, r) => laterGoals(m, { layouts, cost }, e, r)),
-      ].join("; ");
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("parts of one sheet laid again", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const [l] = start(m).layouts;
-      const types = l!.placed.map((p) => p.type);
-      return ran(8e4, (e, r) => {
-        const relay = new Relay(m, r, e);
-        const rest = (other: Layout) => leftoverOf(sawnLayout(m, other), 1);
-        return [relay.any(l!.stock, types), relay.best(l!.stock, types, rest), relay.any(l!.stock, [...types, 0])];
+    test("stairs of sets", () => {
+      const lines = each(SEEDS, (seed) => {
+        const m = model(seed);
+        const stairs = new Stairs(m);
+        const seen = [];
+        const random = new Random(seed);
+        for (let n = 0; n < 12; n++) {
+          let set = stairs.root;
+          for (let k = 0; k < 5; k++) {
+            set = stairs.with(set, random.below(m.types.length));
+            seen.push(set.w, set.h);
+            const last = set.w.length - 1;
+            if (last < 0) break;
+            const placed: Layout["placed"][number][] = [];
+            stairs.lay(set, set.w[last]!, set.h[last]!, 3, 5, placed);
+            seen.push(placed, stairs.fits(set, set.w[0]!, set.h[0]!), stairs.fits(set, set.w[0]! - 1, set.h[0]!));
+          }
+        }
+        return `${stairs.known} sets, ${stairs.work} pairs, ${sumOf(seen)}`;
       });
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
-  });
 
-  test("layouts, columns, the order of the saw", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const { layouts } = start(m);
-      const columns = layouts.map((l) => toColumn(m, l));
-      const limits = limitsOf(m);
-      const some = needsOf(m).map((n, t) => (t % 2 === 0 ? n : 0));
-      return [
-        sumOf(layouts.map((l) => [boxesOf(m, l), roomOf(m, l), sawnLayout(m, l)])),
-        sumOf([columns, fromColumns(m, [...columns, ...columns]), alikeLayouts(layouts)]),
-        ran(1e5, (e, r) => cutRemainder(m, some, limits, start(m).cost, r, e)),
-      ].join(" ");
+    test("filling by every rule", () => {
+      const m = model(3);
+      const types = m.types.flatMap((t, i) => new Array<number>(t.need).fill(i));
+      const lines = each(
+        Array.from({ length: FIT_RULES }, (_x, fit) => fit),
+        (fit) => {
+          const seen: unknown[] = [];
+          const random = new Random(fit);
+          const fill = new SheetFill(m);
+          for (let split = 0; split < SPLIT_RULES; split++) {
+            fill.reset();
+            fill.open(0);
+            fill.open(m.stocks.length - 1);
+            seen.push(types.map((t) => fill.place(t, fit, split, random)));
+            fill.close();
+            fill.open(0);
+            const items = Int32Array.from(types);
+            seen.push(fill.serve(items, items.length, 1 + split, split, random), [...items]);
+            seen.push(fill.layouts(), fill.looked, fill.placedCount, fill.sheetCount);
+          }
+          return sumOf(seen);
+        },
+      );
+      expect(lines).toMatchSnapshot();
     });
-    expect(lines).toMatchSnapshot();
   });
-
-  test("stairs of sets", () => {
-    const lines = each(SEEDS, (seed) => {
-      const m = model(seed);
-      const stairs = new Stairs(m);
-      const seen = [];
-      const random = new Random(seed);
-      for (let n = 0; n < 12; n++) {
-        let set = stairs.root;
-        for (let k = 0; k < 5; k++) {
-          set = stairs.with(set, random.below(m.types.length));
-          seen.push(set.w, set.h);
-          const last = set.w.length - 1;
-          if (last < 0) break;
-          const placed: Layout["placed"][number][] = [];
-          stairs.lay(set, set.w[last]!, set.h[last]!, 3, 5, placed);
-          seen.push(placed, stairs.fits(set, set.w[0]!, set.h[0]!), stairs.fits(set, set.w[0]! - 1, set.h[0]!));
-        }
-      }
-      return `${stairs.known} sets, ${stairs.work} pairs, ${sumOf(seen)}`;
-    });
-    expect(lines).toMatchSnapshot();
-  });
-
-  test("filling by every rule", () => {
-    const m = model(3);
-    const types = m.types.flatMap((t, i) => new Array<number>(t.need).fill(i));
-    const lines = each(
-      Array.from({ length: FIT_RULES }, (_x, fit) => fit),
-      (fit) => {
-        const seen: unknown[] = [];
-        const random = new Random(fit);
-        const fill = new SheetFill(m);
-        for (let split = 0; split < SPLIT_RULES; split++) {
-          fill.reset();
-          fill.open(0);
-          fill.open(m.stocks.length - 1);
-          seen.push(types.map((t) => fill.place(t, fit, split, random)));
-          fill.close();
-          fill.open(0);
-          const items = Int32Array.from(types);
-          seen.push(fill.serve(items, items.length, 1 + split, split, random), [...items]);
-          seen.push(fill.layouts(), fill.looked, fill.placedCount, fill.sheetCount);
-        }
-        return sumOf(seen);
-      },
-    );
-    expect(lines).toMatchSnapshot();
-  });
-});
 
 test("raster pricing of parts that turn on a square, and not", () => {
   const lines = each(
