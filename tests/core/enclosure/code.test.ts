@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { countyZone } from "../../../src/core/enclosure/climate/county.ts";
 import { stations } from "../../../src/core/enclosure/climate/stations.ts";
-import { zoneFromDegreeDays } from "../../../src/core/enclosure/climate/zone.ts";
 import { codeParts, codeSource, codeValue } from "../../../src/core/enclosure/loss/energy-code.ts";
 import { codeExteriorShare } from "../../../src/core/enclosure/moisture/exterior-share.ts";
 import { retarderClass, retarderRule } from "../../../src/core/enclosure/moisture/retarder.ts";
@@ -81,24 +80,6 @@ describe("CLIMATE_ZONE", () => {
     );
     const tompkins = readCounty("Tompkins", "NY");
     expect([countyZone(tompkins, "2010"), countyZone(tompkins, "2021")]).toEqual(["6A", "5A"]);
-  });
-
-  test("bounds of degree-days", () => {
-    expect(
-      [
-        [0, 9001],
-        [0, 9000],
-        [0, 6301],
-        [0, 6300],
-        [5400, 4501],
-        [5401, 4501],
-      ].map(([h = 0, c = 0]) => zoneFromDegreeDays(h, c)),
-    ).toEqual([1, 2, 2, 3, 3, 4]);
-    expect(
-      [3600, 3601, 5400, 5401, 7200, 7201, 9000, 9001, 12600, 12601].map((h) => zoneFromDegreeDays(h, 1000)),
-    ).toEqual([3, 4, 4, 5, 5, 6, 6, 7, 7, 8]);
-    expect(zoneFromDegreeDays(3000, 4500)).toBe(3);
-    expect([zoneFromDegreeDays(4000, 4500), zoneFromDegreeDays(4000, 4501)]).toEqual([4, 3]);
   });
 });
 

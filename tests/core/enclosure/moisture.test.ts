@@ -254,6 +254,21 @@ describe("the first wet face by moving air", () => {
     expect(named(rows, { ...winter, insideRh: 0.95 })).toBe("row 1, layer 1 | layer 2: water");
     expect(named(mirrored, summer)).toBe("row 3, layer 3 | layer 4: water");
   });
+
+  test("summer water within the outermost layer is not said to be at the outside surface", () => {
+    const summer = { insideC: 5, insideRh: 0.5, outsideC: 35, outsideRh: 0.95, curve: "ISO 13788" } as const;
+    const winter = { insideC: 21, insideRh: 0.9, outsideC: -15, outsideRh: 0.8, curve: "ISO 13788" } as const;
+    // A tight sheet inside of open insulation: damp outdoor air wets the insulation from within, as far as it is cold.
+    const wall = assemble([own(1, 0.5, 5), own(2, 10, 0.1)], "wall", "winter");
+    const name = (air: Parameters<typeof dewLayer>[1]) => dewLayer(wall, air, "diffusion");
+    expect(name(summer)).toMatch(/^row 2, inside layer 2: water$/);
+    const rows = dewProfile(wall, summer);
+    expect(rows.at(-1)?.name).toBe("inside layer 2");
+    expect(rows.at(-1)?.state).toBe("water");
+    // Dry, the face keeps its own name; and water at the surface itself is said to be there.
+    expect(dewProfile(wall, { ...summer, outsideRh: 0.1 }).at(-1)?.name).toBe("outside surface (layer 2)");
+    expect(dewProfile(wall, winter).map((f) => f.name)).toContain("outside surface (layer 2)");
+  });
 });
 
 describe("indoor air by a rule", () => {

@@ -37,7 +37,7 @@ export function dewProfile(assembly: Assembly, air: AirBothSides, tape?: Tape): 
   const profile = steadyProfile(assembly, air, tape);
   tape?.show(wallSection(assembly, profile));
   return profile.faces.map((f) => ({
-    name: f.name,
+    name: stateOf(f) === "dry" ? f.name : f.wetAt,
     temperatureF: cToF(f.tempC),
     dewPointF: cToF(f.dewPointC),
     marginF: cToF(f.tempC) - cToF(f.dewPointC),
@@ -69,7 +69,7 @@ function byDiffusion(assembly: Assembly, air: AirBothSides, tape: Tape | undefin
   const wet = profile.faces.flatMap((f, i) => (stateOf(f) === "dry" ? [] : [i]));
   const at = air.insideC >= air.outsideC ? wet[0] : wet.at(-1);
   const face = profile.faces[at ?? -1];
-  return at === undefined || face === undefined ? "none" : wetFace(assembly, at, face.name, stateOf(face));
+  return at === undefined || face === undefined ? "none" : wetFace(assembly, at, face.wetAt, stateOf(face));
 }
 
 function wetFace(assembly: Assembly, at: number, name: string, state: string): string {

@@ -54,7 +54,7 @@ export function wallSection(assembly: Assembly, profile: Profile): WallSectionPi
     if (i > 0) positionIn += assembly.layers[i - 1]?.thicknessIn ?? 0;
     return { positionIn, temperatureF: cToF(f.tempC), dewPointF: cToF(f.dewPointC), wet: stateOf(f) };
   });
-  const wetNames = profile.faces.filter((_, i) => faces[i]?.wet !== "dry").map((f) => f.name);
+  const wetNames = profile.faces.filter((_, i) => faces[i]?.wet !== "dry").map((f) => f.wetAt);
   const insideF = cToF(profile.air.insideC);
   const outsideF = cToF(profile.air.outsideC);
   const where = wetNames.length === 0 ? "No face is below the dew point" : `Wet at: ${wetNames.join(", ")}`;

@@ -39,6 +39,8 @@ export interface Interface {
   readonly dewPointC: number;
   /** water that gathers inside the layer before it and at this face, kg/(m2 s) */
   readonly wettingKgM2s: number;
+  /** where that water is, in words: within the outermost layer it is not at the surface that the outdoor air passes */
+  readonly wetAt: string;
 }
 
 /** "dry", or what the water at a face is. A face is wet exactly where water gathers, not where a straight line would pass saturation. */
@@ -108,22 +110,24 @@ export function steadyProfile(assembly: Assembly, air: AirBothSides, tape?: Tape
   const faces: Interface[] = [];
   const layerRh: number[] = [];
   let node = 0;
-  const face = (name: string, from: number, to: number) => {
+  const face = (name: string, from: number, to: number, outermost = "") => {
     const tempC = temperatures[to] ?? 0;
     const vaporPa = solution.pressurePa[to] ?? 0;
     const initialPa = line[to] ?? 0;
-    const wettingKgM2s = solution.planes
-      .filter((p) => p.node > from && p.node <= to)
-      .reduce((sum, p) => sum + p.kgM2s, 0);
+    const planes = solution.planes.filter((p) => p.node > from && p.node <= to);
+    const wettingKgM2s = planes.reduce((sum, p) => sum + p.kgM2s, 0);
+    const atFace = outermost === "" || planes.some((p) => p.node === to && p.kgM2s > 0);
+    const wetAt = atFace ? name : `inside ${outermost}`;
     const saturationPa = saturationPressurePa(tempC, air.curve);
     const dewPointC = dewPointFromPressureC(vaporPa, air.curve);
-    faces.push({ name, tempC, saturationPa, vaporPa, initialPa, dewPointC, wettingKgM2s });
+    faces.push({ name, tempC, saturationPa, vaporPa, initialPa, dewPointC, wettingKgM2s, wetAt });
     tape?.step(`p ${name}`, "straight line before any water leaves it", initialPa, "Pa", CLAUSE);
   };
   face(faceName(wall.layers, -1), -1, 0);
   wall.layers.forEach((layer, i) => {
     const pieces = piecesOf(layer, pieceR);
-    face(faceName(wall.layers, i), node, node + pieces);
+    const outermost = i === wall.layers.length - 1 ? layer.name : "";
+    face(faceName(wall.layers, i), node, node + pieces, outermost);
     layerRh.push(rhShares.slice(node, node + pieces).reduce((a, b) => a + b, 0) / pieces);
     const sdM = (path.x[node + pieces] ?? 0) - (path.x[node] ?? 0);
     const at = varies(layer.sd) ? ` at ${plain(Math.round((layerRh[i] ?? 0) * 100))} % RH` : "";
