@@ -76,5 +76,9 @@ test("the working says the actual size and where it comes from", () => {
   const given = new Tape();
   showSection(actual(1.75, 9.5), given);
   expect(given.steps[0]?.clause).toBe("as given");
+  expect(given.steps[0]?.expression).not.toContain("plies");
+  const two = new Tape();
+  showSection(actual(1.5, 9.25, 2), two);
+  expect(two.steps[0]?.expression).toContain("(2 plies of 1.5 in)");
   expect(given.steps[0]?.value).toBe("1.75 x 9.5");
 });
