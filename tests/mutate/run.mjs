@@ -1,4 +1,4 @@
-// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PATTERN] [--own] [--tests PATTERN]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
+// `npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N,N] [--in PATTERN] [--own] [--tests PATTERN]`: changes one thing at a time in src/core/FAMILY and runs the tests that should see it.
 import { fork } from "node:child_process";
 import { once } from "node:events";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
@@ -25,7 +25,7 @@ const [family] = positionals;
 if (family === undefined || !existsSync(join(top, "src/core", family))) {
   const known = readdirSync(join(top, "src/core"), { withFileTypes: true }).filter((e) => e.isDirectory());
   console.error(
-    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N] [--in PATTERN] [--own] [--tests PATTERN]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
+    `usage: npm run mutate -- FAMILY [--count 60] [--seed 1] [--from 0] [--only N,N] [--in PATTERN] [--own] [--tests PATTERN]\nfamilies: ${known.map((e) => e.name).join(", ")}`,
   );
   process.exit(1);
 }
@@ -59,6 +59,7 @@ for (let i = all.length - 1; i > 0; i--) {
   [all[i], all[j]] = [all[j], all[i]];
 }
 const chosen = all.slice(0, Number(values.count));
+const only = values.only === undefined ? undefined : new Set(values.only.split(",").map(Number));
 const name = (m) =>
   `${relative(top, m.file)}: ${m.kind}: ${m.was.replace(/\s+/g, " ").slice(0, 70)} -> ${m.text.replace(/\s+/g, " ").slice(0, 70)} | ${m.place}`;
 const equal = JSON.parse(readFileSync(new URL("equal.json", import.meta.url), "utf8"));
@@ -102,7 +103,7 @@ let dead = 0;
 let counted = 0;
 const survivors = [];
 for (const [i, mutant] of chosen.entries()) {
-  if (i < Number(values.from) || (values.only !== undefined && Number(values.only) !== i)) continue;
+  if (i < Number(values.from) || (only !== undefined && !only.has(i))) continue;
   const said = name(mutant);
   const reason = equal[said];
   if (reason !== undefined) {
