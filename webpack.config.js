@@ -1,5 +1,9 @@
-import { readFileSync } from "node:fs";
+import { execFile } from "node:child_process";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
 import { gzipSync } from "node:zlib";
 import { EsbuildPlugin } from "esbuild-loader";
 import HtmlWebpackPlugin from "html-webpack-plugin";
@@ -35,6 +39,23 @@ class RegistryAssets {
         }
         if (this.options.origin === undefined && !this.options.helpOnly)
           compilation.warnings.push(new webpack.WebpackError(NO_ORIGIN));
+      });
+    });
+  }
+}
+
+/** Puts every template as an .xlsx file beside the page, with its values: an office can hand them out, and the pane offers them. */
+class TemplateFiles {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("TemplateFiles", (compilation) => {
+      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
+      compilation.hooks.processAssets.tapPromise({ name: "TemplateFiles", stage }, async () => {
+        const folder = mkdtempSync(join(tmpdir(), "sillwork-"));
+        const command = at("src/hosts/tryout/command/templates.mjs");
+        await promisify(execFile)(process.execPath, [command, "--save", folder]);
+        for (const name of readdirSync(folder).filter((file) => !file.endsWith("(values only).xlsx")))
+          compilation.emitAsset(`templates/${name}`, new webpack.sources.RawSource(readFileSync(join(folder, name))));
+        rmSync(folder, { recursive: true });
       });
     });
   }
@@ -108,6 +129,8 @@ function addIn(mode, { origin, trial }, officeScript) {
       }),
       new MiniCssExtractPlugin({ filename: "[name].[contenthash:10].css" }),
       new RegistryAssets({ origin, trial }),
+      // The formulas in them bear the name of the installed add-in.
+      ...(trial ? [] : [new TemplateFiles()]),
       new Notices(),
       new Budget(),
       new webpack.DefinePlugin({

@@ -28,7 +28,7 @@ export interface Host {
   calculate(cells: readonly CellAddress[]): Promise<readonly CellAddress[]>;
   /**
    * Makes a worksheet and fills it from A1; returns its name. One that was made so before is replaced, a user's own of that name is left alone and the new
-   * one gets a number. Texts are written as texts, never as formulas.
+   * one gets a number. Texts are written as texts, never as formulas. It is ready to print: see `reportLook`.
    */
   writeSheet(name: string, rows: Table): Promise<string>;
   /** The first cell of a name of the workbook; undefined where there is no such name. */

@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -6,6 +6,9 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { pageOfFamily } from "../../src/functions/find/help-place.ts";
 import { registry } from "../../src/functions/registry.ts";
+import { templates } from "../../src/templates/index.ts";
+import { readWorkbook } from "../../src/workbook/file/read.ts";
+import { callsOurs } from "../../src/workbook/formula.ts";
 import { addIn, launch } from "./launch.ts";
 import { serve } from "./serve.ts";
 
@@ -69,6 +72,14 @@ test("the built page associates every id with the real office.js, under its own 
   expect(outside.filter((address) => !ASKED_BY_OFFICE.includes(new URL(address).hostname))).toEqual([]);
   const own = errors.filter((text) => !/telemetryservice|ERR_FAILED|ERR_ABORTED/.test(text));
   expect(own).toEqual([]);
+});
+
+test("every template stands beside the page as a file with our formulas in it", async () => {
+  const files = readdirSync(join(folder, "templates"));
+  expect(files.sort()).toEqual(templates.map(({ name }) => `${name}.xlsx`).sort());
+  const { file } = await readWorkbook(readFileSync(join(folder, "templates", "Wind schedule.xlsx")), "Wind schedule");
+  const formulas = file.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ formula }) => formula ?? []));
+  expect(formulas.filter(callsOurs).length).toBeGreaterThan(5);
 });
 
 test("the help pages open and hold an anchor for every function, and the start page finds them", async () => {

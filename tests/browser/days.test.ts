@@ -6,6 +6,7 @@ import { readWorkbook } from "../../src/workbook/file/read.ts";
 import { callsOurs } from "../../src/workbook/formula.ts";
 import { schemaFaults } from "../workbook/file/schema.ts";
 import { launch } from "./launch.ts";
+import { pdfText } from "./pdf.ts";
 import { type Site, SOON, serveTryOut, TryOut } from "./try-out.ts";
 
 let browser: Browser;
@@ -196,8 +197,13 @@ day("the manager builds from templates", "#blank", () => {
     await page.locator(".sw-picture").getByRole("button", { name: "Print" }).first().click();
     const paper = page.locator(".sw-print");
     await expect.poll(() => paper.locator("figure svg").count(), SOON).toBeGreaterThan(1);
-    expect(await paper.textContent()).toMatch(/mark S 1[\s\S]*Cuts: 1 /);
-    await page.evaluate("dispatchEvent(new Event('afterprint'))");
+    const printed = pdfText(new Uint8Array(await page.pdf({ format: "Letter" })));
+    expect(printed).toMatch(/SHEETS_NEEDED\s+in\s.*Project: _+ Date: _+/);
+    expect(printed).toMatch(/mark S 1[\s\S]*Cuts: 1 /);
+    // The picture's own text, and nothing of the rest of the page.
+    expect(printed).toMatch(/Sheets? \d+[\s\S]*Leaves: /);
+    expect(printed).not.toMatch(/Open \.xlsx|Templates/);
+    // The browser tells of the end of printing, and the page is as it was.
     expect(await paper.count()).toBe(0);
   });
 });

@@ -1,4 +1,5 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
+import { NAMESPACE } from "../../functions/declare/cell-function.ts";
 import { type Host, MOST_READ, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
 import { keep, kept } from "./kept.ts";
@@ -7,6 +8,7 @@ import { placeImage } from "./place-image.ts";
 import { calculateCells, scanWorkbook } from "./scan.ts";
 import { runInExcel } from "./sheet/run.ts";
 import { writeSheet } from "./sheet/write-sheet.ts";
+import { templateFile } from "./template/file.ts";
 import { insertTemplate } from "./template/insert.ts";
 
 /** Several events come with one movement of the selection; the pane is told once, after this many milliseconds. */
@@ -53,6 +55,8 @@ export function excelHost(ledger: Ledger): Host {
       runInExcel(async (context) => placeImage(await existingSheet(context, near.sheet), near, image)),
     templates: async () => (await import(/* webpackChunkName: "templates" */ "../../templates/summaries.ts")).summaries,
     insertTemplate,
+    // A trial copy has no such files: the formulas in them bear the name of the installed add-in.
+    ...(NAMESPACE === "SILL" ? { templateFile } : {}),
     kept,
     keep,
   };

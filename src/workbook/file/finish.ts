@@ -11,7 +11,11 @@ const FONT_PARTS = [
   ...["sz", "color", "name", "family", "charset", "scheme"],
 ];
 
-/** What the library leaves to do: stored values are kept on opening, stored errors are errors, and fonts are in order. */
+/** A picture that ends in the cell where it begins, with its size. */
+const SIZED_PICTURE =
+  /<xdr:twoCellAnchor>(<xdr:from>(.*?)<\/xdr:from>)<xdr:to>\2<\/xdr:to>((?:(?!<\/xdr:twoCellAnchor>).)*<a:ext ([^>]*)\/>.*?)<\/xdr:twoCellAnchor>/gs;
+
+/** What the library leaves to do: stored values are kept on opening, stored errors are errors, fonts are in order, and our pictures keep their size whatever cells are under them. */
 export function finished(bytes: Uint8Array): Uint8Array {
   const parts = unzipSync(bytes);
   for (const [path, content] of Object.entries(parts)) {
@@ -19,6 +23,10 @@ export function finished(bytes: Uint8Array): Uint8Array {
       parts[path] = strToU8(strFromU8(content).replace(/<calcPr[^>]*\/>/, CALCULATION));
     } else if (path === "xl/styles.xml") {
       parts[path] = strToU8(strFromU8(content).replace(/(?<=<font>).*?(?=<\/font>)/gs, fontInOrder));
+    } else if (/^xl\/drawings\/drawing\d+\.xml$/.test(path)) {
+      parts[path] = strToU8(
+        strFromU8(content).replace(SIZED_PICTURE, "<xdr:oneCellAnchor>$1<xdr:ext $4/>$3</xdr:oneCellAnchor>"),
+      );
     } else if (/^xl\/worksheets\/sheet\d+\.xml$/.test(path)) {
       parts[path] = strToU8(strFromU8(content).replace(ERROR_AS_TEXT, '$1t="e"$2'));
     }

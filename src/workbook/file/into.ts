@@ -1,8 +1,8 @@
 import type { Cell as LibraryCell, RoundtripWorkbook, Sheet } from "hucre/xlsx";
 import { checkFile } from "./limits.ts";
 import { type FileCell, type FileSheet, placeOf, type WorkbookFile } from "./model.ts";
-import { plainValue } from "./read.ts";
-import { cellOf, sheetOf } from "./write.ts";
+import { isOurs, plainValue } from "./read.ts";
+import { cellOf, imageOf, sheetOf } from "./write.ts";
 
 /** A workbook that was opened from a file, as it stood then. */
 export interface Opened {
@@ -42,6 +42,9 @@ function change(held: Sheet, before: FileSheet | undefined, now: FileSheet): voi
       ...held.columns?.[c],
       ...(width === undefined ? {} : { width }),
     }));
+  }
+  if (JSON.stringify(before?.pictures) !== JSON.stringify(now.pictures)) {
+    held.images = [...(held.images ?? []).filter((image) => !isOurs(image)), ...(now.pictures ?? []).map(imageOf)];
   }
   // A formula without its value would be written without one.
   for (const cell of cells.values()) if (cell.formula !== undefined) cell.formulaResult ??= cell.value;

@@ -1,4 +1,5 @@
 import type { Cell } from "../../core/kit/tape.ts";
+import type { PlacedImage } from "../host.ts";
 
 /** How a cell looks, as far as files and hosts share it. */
 export interface Look {
@@ -30,6 +31,15 @@ export interface FileCell {
   readonly hint?: string;
 }
 
+/** A picture of ours over the cells; its left upper corner stands in that of a cell. */
+export interface FilePicture extends PlacedImage {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What the names of our pictures begin with. */
+export const OUR_PICTURE = "Sillwork ";
+
 export interface FileSheet {
   readonly name: string;
   /** by place: see `placeKey` */
@@ -38,6 +48,7 @@ export interface FileSheet {
   readonly widths: readonly (number | undefined)[];
   /** rows that stay in sight above the others */
   readonly frozenRows?: number;
+  readonly pictures?: readonly FilePicture[];
 }
 
 export interface WorkbookFile {

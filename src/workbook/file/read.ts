@@ -4,9 +4,18 @@ import type { Cell } from "../../core/kit/tape.ts";
 import { asTyped } from "../formula.ts";
 import { guardWorkbook } from "./guard.ts";
 import { fromProperties } from "./kept.ts";
-import { type FileCell, type FileSheet, type Look, placeKey, type WorkbookFile } from "./model.ts";
+import {
+  type FileCell,
+  type FilePicture,
+  type FileSheet,
+  type Look,
+  OUR_PICTURE,
+  placeKey,
+  type WorkbookFile,
+} from "./model.ts";
 import { withoutPrefixes } from "./new-functions.ts";
 import { lookOf } from "./style.ts";
+import type { LibraryImage } from "./write.ts";
 
 /** A stray cell at the end of the grid must not make a sheet of a million rows. */
 const READ = "A1:ZZ20000";
@@ -72,12 +81,24 @@ function sheetOf(sheet: Sheet): FileSheet {
   }
   addValidations(sheet, cells);
   const frozenRows = sheet.freezePane?.rows;
+  const pictures = (sheet.images ?? []).filter(isOurs).map(pictureOf);
   return {
     name: sheet.name,
     cells,
     widths: (sheet.columns ?? []).map(({ width }) => width),
     ...(frozenRows === undefined ? {} : { frozenRows }),
+    ...(pictures.length === 0 ? {} : { pictures }),
   };
+}
+
+/** Whether a picture of a file was put there by the pane. */
+export function isOurs({ type, title }: LibraryImage): boolean {
+  return type === "png" && title?.startsWith(OUR_PICTURE) === true;
+}
+
+function pictureOf({ data, anchor, width = 0, height = 0, altText = "", title = "" }: LibraryImage): FilePicture {
+  const png = btoa(Array.from(data, (byte) => String.fromCharCode(byte)).join(""));
+  return { name: title, alt: altText, png, row: anchor.from.row, column: anchor.from.col, width, height };
 }
 
 function cellOf(raw: CellValue | undefined, detail: LibraryCell | undefined): FileCell {
@@ -139,7 +160,7 @@ function addValidations(sheet: Sheet, cells: Map<string, FileCell>): void {
 
 /** Kinds of things that a workbook here does not hold. */
 const KINDS: readonly (readonly [string, (sheet: Sheet) => boolean])[] = [
-  ["pictures", ({ images }) => (images?.length ?? 0) > 0],
+  ["pictures", ({ images }) => images?.some((image) => !isOurs(image)) === true],
   ["charts", ({ charts }) => (charts?.length ?? 0) > 0],
   ["text boxes", ({ textBoxes }) => (textBoxes?.length ?? 0) > 0],
   ["small charts in cells", ({ sparklines }) => (sparklines?.length ?? 0) > 0],

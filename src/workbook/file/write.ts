@@ -3,11 +3,14 @@ import { asStored, callsOurs } from "../formula.ts";
 import { columnLetters } from "../host.ts";
 import { asProperties } from "./kept.ts";
 import { checkFile } from "./limits.ts";
-import { type FileCell, type FileSheet, placeOf, type WorkbookFile } from "./model.ts";
+import { type FileCell, type FilePicture, type FileSheet, placeOf, type WorkbookFile } from "./model.ts";
 import { asNewFunctions } from "./new-functions.ts";
 import { styleOf } from "./style.ts";
 
 const USUAL_WIDTH = 13;
+
+/** A picture as the library has it. */
+export type LibraryImage = NonNullable<WriteSheet["images"]>[number];
 
 export interface WriteOptions {
   /** values in the place of our formulas, for people without the add-in */
@@ -52,8 +55,17 @@ export function sheetOf(sheet: FileSheet, valuesOnly: boolean): WriteSheet {
     ...(dataValidations.length === 0 ? {} : { dataValidations }),
     ...(sheet.frozenRows === undefined ? {} : { freezePane: { rows: sheet.frozenRows } }),
     pageSetup: { paperSize: "letter", orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
+    ...(sheet.pictures === undefined ? {} : { images: sheet.pictures.map(imageOf) }),
     headerFooter: { oddFooter: "&L&A&RPage &P of &N" },
   };
+}
+
+/** A picture as the library writes it. That it ends where it begins says that its size stands: see `finished`. */
+export function imageOf({ name, alt, png, row, column, width, height }: FilePicture): LibraryImage {
+  const corner = { row, col: column };
+  const size = { width: Math.round(width), height: Math.round(height) };
+  const data = Uint8Array.from(atob(png), (character) => character.charCodeAt(0));
+  return { data, type: "png", anchor: { from: corner, to: corner }, ...size, altText: alt, title: name };
 }
 
 /** A cell as the library writes it. */

@@ -204,7 +204,18 @@ describe("an office reviews and sends", () => {
     book.addSheet("Basis and cautions").put("A1", "a user's own");
     expect(await host.writeSheet("Basis and cautions", rows)).toBe("Basis and cautions (2)");
     expect(book.sheet("Basis and cautions")?.at("A1")?.value).toBe("a user's own");
-    expect(book.sheet("Basis and cautions (2)")?.cells.size).toBeGreaterThan(50);
+    const sheet = book.sheet("Basis and cautions (2)");
+    expect(sheet?.cells.size).toBeGreaterThan(50);
+    // It reads and prints: a title, headings, texts that wrap in columns of their own, on paper as wide as the sheet.
+    const heading = rows.findIndex(([text]) => text === "Kind") + 1;
+    expect(sheet?.look("A1")).toMatchObject({ "font bold": true, "font size": 15 });
+    expect(sheet?.look(`B${heading}`)).toMatchObject({ "font bold": true });
+    expect(sheet?.look(`B${heading + 1}`)).toMatchObject({
+      "format wrapText": true,
+      "format verticalAlignment": "Top",
+    });
+    expect(sheet?.widths.get(1)).toBeGreaterThan(sheet?.widths.get(3) ?? 0);
+    expect(sheet?.print).toMatchObject({ orientation: "Landscape", zoom: { horizontalFitToPages: 1 } });
   });
 
   test("a caution that was ticked is still ticked when the workbook is opened again", async () => {

@@ -6,6 +6,8 @@ import type { FileCell, WorkbookFile } from "../../../src/workbook/file/model.ts
 import { readWorkbook } from "../../../src/workbook/file/read.ts";
 import { schemaFaults } from "./schema.ts";
 
+const DOT = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
+
 /** A file of an office, made by a library that has no part in ours, with much that we do not know. */
 async function office(): Promise<Uint8Array> {
   const book = new Workbook();
@@ -23,6 +25,8 @@ async function office(): Promise<Uint8Array> {
     ref: "A2:A3",
     rules: [{ type: "cellIs", operator: "greaterThan", formulae: ["3"], priority: 1, style: { font: { bold: true } } }],
   });
+  const image = book.addImage({ extension: "png", base64: DOT });
+  sheet.addImage(image, "H2:I4");
   book.addWorksheet("Notes").getCell("A1").value = "kept";
   return new Uint8Array(await book.xlsx.writeBuffer());
 }
@@ -76,6 +80,7 @@ test("saved into its own file, what was changed is changed and all else is there
   expect(xml).toContain("<conditionalFormatting");
   expect(xml).toMatch(/<c r="A4"[^>]*cm="1"[^>]*><f t="array" ref="A4">_xldudf_SILL_LENGTH/);
   expect((await read(bytes)).getWorksheet("Notes")?.getCell("A1").value).toBe("kept");
+  expect((await read(bytes)).getWorksheet("Bid")?.getImages()).toHaveLength(1);
   expect(await schemaFaults(bytes)).toEqual(await schemaFaults(from.bytes));
 });
 
@@ -91,6 +96,24 @@ test("a cell that was emptied is empty, and a new worksheet stands behind the ot
   expect(book.getWorksheet("Bid")?.getCell("A2").value).toBeNull();
   expect(book.getWorksheet("Site")?.getCell("A1").value).toBe("Wind speed");
   expect((await readWorkbook(bytes, "again")).file.names).toEqual([["Basis", "Site!$A$1"]]);
+});
+
+test("a picture of ours goes in beside the pictures of the file, and takes the place of an earlier one", async () => {
+  const from = await opened();
+  const picture = { name: "Sillwork FTIN A4", alt: "", png: DOT, row: 3, column: 5, width: 64, height: 32 };
+  const withPicture = (file: WorkbookFile, height: number): WorkbookFile => ({
+    ...file,
+    sheets: file.sheets.map((s, i) => (i === 0 ? { ...s, pictures: [{ ...picture, height }] } : s)),
+  });
+  const once = await writeInto(from, withPicture(from.file, 32));
+  const { file, leftOut } = await readWorkbook(once, "once");
+  expect(file.sheets[0]?.pictures).toEqual([picture]);
+  expect(leftOut).toContain("pictures (Bid)");
+  const twice = await writeInto({ bytes: once, file }, withPicture(file, 48));
+  const sheet = (await read(twice)).getWorksheet("Bid");
+  expect(sheet?.getImages()).toHaveLength(2);
+  expect((await readWorkbook(twice, "twice")).file.sheets[0]?.pictures?.map(({ height }) => height)).toEqual([48]);
+  expect(await schemaFaults(twice)).toEqual(await schemaFaults(from.bytes));
 });
 
 test("worksheets that were renamed or taken out do not fit into the file any more", async () => {

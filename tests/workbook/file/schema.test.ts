@@ -5,6 +5,9 @@ import type { WorkbookFile } from "../../../src/workbook/file/model.ts";
 import { writeWorkbook } from "../../../src/workbook/file/write.ts";
 import { schemaFaults } from "./schema.ts";
 
+const DOT = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
+const picture = { name: "Sillwork LENGTH A2", alt: "24 <in>", png: DOT, row: 1, column: 4, width: 640, height: 321.5 };
+
 /** Something of all that we write. */
 const file: WorkbookFile = {
   title: "Test",
@@ -25,6 +28,7 @@ const file: WorkbookFile = {
         ["6,0", { value: true }],
         ["7,0", { value: "_x0041_ <&> 7'-6\"", hint: "typed" }],
       ]),
+      pictures: [picture],
     },
   ],
 };

@@ -1,7 +1,7 @@
 import { type CellErrorValue, Workbook } from "@cj-tech-master/excelts";
 import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
-import type { FileCell, WorkbookFile } from "../../../src/workbook/file/model.ts";
+import type { FileCell, FileSheet, WorkbookFile } from "../../../src/workbook/file/model.ts";
 import { readWorkbook } from "../../../src/workbook/file/read.ts";
 import { writeWorkbook } from "../../../src/workbook/file/write.ts";
 
@@ -85,7 +85,25 @@ describe("the file", () => {
   });
 });
 
+const DOT = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
+
 describe("read back", () => {
+  test("a picture of ours stands where it stood, in its size, and is no thing that is left out", async () => {
+    const picture = { name: "Sillwork WIND_KZ A6", alt: "Kz", png: DOT, row: 5, column: 3, width: 640, height: 322 };
+    const [sheet] = made(spill).sheets;
+    const bytes = await write({ ...made(spill), sheets: [{ ...sheet, pictures: [picture] } as FileSheet] });
+    expect(part(bytes, "xl/drawings/drawing1.xml")).toMatch(
+      /<xdr:oneCellAnchor>.*<xdr:ext cx="6096000" cy="3067050"\/>/,
+    );
+    const { file, leftOut } = await readWorkbook(bytes, "x");
+    expect(file.sheets[0]?.pictures).toEqual([picture]);
+    expect(leftOut).toEqual([]);
+    const book = new Workbook();
+    await book.xlsx.load(bytes);
+    const [image] = book.getWorksheet("Wall 1")?.getImages() ?? [];
+    expect(image?.range).toMatchObject({ tl: { nativeCol: 3, nativeRow: 5 }, ext: { width: 640, height: 322 } });
+  });
+
   test("it is the same workbook; what formulas spill is left to them", async () => {
     const names = [["Basis", "'Wall 1'!$A$1:$B$2"]] as const;
     const { file, leftOut } = await readWorkbook(await write(made(spill, { names })), "other");

@@ -1,4 +1,7 @@
 import type { Cell, Table } from "../../../core/kit/tape.ts";
+import { reportLook, reportRuns } from "../../../workbook/report.ts";
+import { LOOKS } from "./looks.ts";
+import { setUpPrint, setWidths } from "./print.ts";
 import { runInExcel, wholeOrNothing } from "./run.ts";
 
 /** Excel on the web takes at most 5 MB at once. */
@@ -45,8 +48,28 @@ async function fill(sheet: Excel.Worksheet, rows: Table): Promise<void> {
     );
     await sheet.context.sync();
   }
+  if (width > 0) dress(sheet, rows, width);
   sheet.activate();
   await sheet.context.sync();
+}
+
+function dress(sheet: Excel.Worksheet, rows: Table, width: number): void {
+  const { roles, widths } = reportLook(rows);
+  setWidths(sheet, widths);
+  for (const { role, start, count } of reportRuns(roles)) {
+    const { format } = sheet.getRangeByIndexes(start, 0, count, width);
+    if (role === "row") {
+      format.wrapText = true;
+      format.verticalAlignment = "Top";
+      format.autofitRows();
+    } else if (role !== "sentence") {
+      const { bold, size, fill } = LOOKS[role];
+      if (bold !== undefined) format.font.bold = bold;
+      if (size !== undefined) format.font.size = size;
+      if (fill !== undefined) format.fill.color = fill;
+    }
+  }
+  setUpPrint(sheet);
 }
 
 /** Deletes a worksheet that was just made, where it is there. */

@@ -1,16 +1,13 @@
 import type { SheetTemplate, TemplateCell } from "../../../templates/kit/template.ts";
+import { LOOKS } from "../sheet/looks.ts";
+import { setUpPrint, setWidths } from "../sheet/print.ts";
 import { asEntered } from "../sheet/write-sheet.ts";
 import { boxesOf } from "./boxes.ts";
-import { LOOKS } from "./looks.ts";
 
 /** A request carries at most 5 MB to Excel on the web; a part of a sheet stays well below, in characters. */
 const CHARACTERS_AT_ONCE = 1_000_000;
 /** Formats and validations of cells in one request. */
 const BOXES_AT_ONCE = 400;
-/** A column's width: pixels of a character and of the space beside it, at 96 to an inch, in points of 72. */
-const CHARACTER_PX = 7;
-const PADDING_PX = 5;
-const POINTS_IN_PX = 0.75;
 /** Longest list of words that a validation takes. */
 const LONGEST_LIST = 255;
 
@@ -25,10 +22,7 @@ export async function writeCells(sheet: Excel.Worksheet, template: SheetTemplate
     await sheet.context.sync();
   }
   await dressed(sheet, template.rows);
-  template.widths.forEach((characters, column) => {
-    const points = (characters * CHARACTER_PX + PADDING_PX) * POINTS_IN_PX;
-    sheet.getRangeByIndexes(0, column, 1, 1).getEntireColumn().format.columnWidth = points;
-  });
+  setWidths(sheet, template.widths);
   setUpPrint(sheet);
   await sheet.context.sync();
 }
@@ -114,15 +108,4 @@ function validationOf({ choices, hint }: TemplateCell): Validation | undefined {
     ...shown,
     errorAlert: { ...errorAlert, style: "Warning" },
   };
-}
-
-/** Letter paper on its side, as wide as the sheet, name and page number at the foot. */
-function setUpPrint(sheet: Excel.Worksheet): void {
-  if (!Office.context.requirements.isSetSupported("ExcelApi", "1.9")) return;
-  const { pageLayout } = sheet;
-  pageLayout.orientation = "Landscape";
-  pageLayout.paperSize = "Letter";
-  pageLayout.zoom = { horizontalFitToPages: 1 };
-  pageLayout.headersFooters.defaultForAllPages.leftFooter = "&A";
-  pageLayout.headersFooters.defaultForAllPages.rightFooter = "Page &P of &N";
 }

@@ -23,7 +23,7 @@ export const ROW_HEIGHT = 24;
 
 export const FONT: IStyleData = { ff: "Arial", fs: 11, vt: VerticalAlign.MIDDLE };
 
-const LOOK: Readonly<Record<Role, IStyleData>> = {
+export const LOOK: Readonly<Record<Role, IStyleData>> = {
   title: { bl: BooleanNumber.TRUE, fs: 15 },
   heading: { bl: BooleanNumber.TRUE, bg: { rgb: "#eef1f4" } },
   label: {},

@@ -1,11 +1,12 @@
-import type { ICellData } from "@univerjs/core";
+import { type ICellData, type IStyleData, VerticalAlign, WrapStrategy } from "@univerjs/core";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
 import { fitted, inserted } from "../../../templates/insert.ts";
 import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import type { InsertedTemplate } from "../../../workbook/host.ts";
 import { type CellRange, parseRange } from "../../../workbook/named-rows.ts";
-import { COLUMNS, columnWidth, ROWS, templateCells, valueSnapshot } from "../engine/snapshot.ts";
+import { type ReportRole, reportLook, reportRuns } from "../../../workbook/report.ts";
+import { COLUMNS, columnWidth, LOOK, ROWS, templateCells, valueSnapshot } from "../engine/snapshot.ts";
 
 /** Makes a worksheet, or empties the one of that name where it stands, so that formulas that point at it stay whole; then fills it from A1. */
 export function putSheet(
@@ -37,12 +38,19 @@ export function freeSheetName(workbook: FWorkbook, asked: string): string {
 
 /** A table of values as a worksheet: texts stay texts, even those that begin with "=". */
 export function putTable(workbook: FWorkbook, name: string, rows: Table): FWorksheet {
-  return putSheet(
-    workbook,
-    name,
-    widthsOf(rows),
-    rows.map((row) => row.map((value: Cell) => valueSnapshot(value))),
-  );
+  const { roles, widths } = reportLook(rows);
+  const cells = rows.map((row, r) => {
+    const s = reportStyle(roles[r] ?? "row");
+    return row.map((value: Cell) => ({ ...valueSnapshot(value), s }));
+  });
+  const sheet = putSheet(workbook, name, widths, cells);
+  for (const { role, start, count } of reportRuns(roles)) if (role === "row") sheet.setRowAutoHeight(start, count);
+  return sheet;
+}
+
+function reportStyle(role: ReportRole): IStyleData {
+  if (role === "row") return { tb: WrapStrategy.WRAP, vt: VerticalAlign.TOP };
+  return role === "sentence" ? { tb: WrapStrategy.OVERFLOW } : LOOK[role];
 }
 
 /** The worksheets of a template as new ones, and its named cells; see `Host.insertTemplate`. */
@@ -70,15 +78,4 @@ export function rangeOfName(workbook: FWorkbook, name: string): CellRange | unde
   const defined = workbook.getDefinedName(name);
   const range = defined === null ? undefined : parseRange(defined.getFormulaOrRefString());
   return range === undefined || workbook.getSheetByName(range.first.sheet) === null ? undefined : range;
-}
-
-/** Widths in characters, from the longest text of each column, within reason. */
-function widthsOf(rows: Table): number[] {
-  const widths: number[] = [];
-  for (const row of rows) {
-    row.forEach((cell: Cell, c) => {
-      widths[c] = Math.max(widths[c] ?? 10, Math.min(60, String(cell).length));
-    });
-  }
-  return widths;
 }

@@ -175,10 +175,18 @@ export class Range extends Loadable {
     const setWidth = (width: number) => {
       this.context.waiting.push(() => this.#writable().widths.set(column, width));
     };
+    const own = this.#members("format ") as Record<string, unknown>;
     return {
       font: this.#members("font "),
       fill: this.#members("fill "),
       autofitColumns: () => {},
+      autofitRows: () => {},
+      set wrapText(wrap: boolean) {
+        own.wrapText = wrap;
+      },
+      set verticalAlignment(where: string) {
+        own.verticalAlignment = where;
+      },
       set columnWidth(width: number) {
         setWidth(width);
       },
