@@ -8,7 +8,7 @@ import { cutInTurn, cutLongestFirst } from "../../../src/core/takeoff/order.ts";
 import { wholePacks } from "../../../src/core/takeoff/packs.ts";
 import { rollCourses, rolls } from "../../../src/core/takeoff/rolls.ts";
 import { screws } from "../../../src/core/takeoff/screws.ts";
-import { type ScreenedEdges, screenRunFt } from "../../../src/core/takeoff/vent-screen.ts";
+import { type ScreenedEdges, screenRunFt, ventScreen } from "../../../src/core/takeoff/vent-screen.ts";
 import { boardPieces } from "../../../src/core/takeoff/wall/board-pieces.ts";
 import { lining } from "../../../src/core/takeoff/wall/lining.ts";
 import { checkWall, outlineFt, type Wall } from "../../../src/core/takeoff/wall/wall.ts";
@@ -30,6 +30,10 @@ describe("boxes", () => {
     expect(counts(100, box(50), box(100))).toEqual([0, 1]);
   });
 
+  test("of two boxes alike the first is taken", () => {
+    expect(counts(50, box(50), box(50))).toEqual([1, 0]);
+  });
+
   test("prices that differ by the dust of decimals are alike: 0.70 and 0.10 are 0.80", () => {
     expect(0.7 + 0.1).toBeLessThan(0.8);
     expect(counts(8, box(8, 0.8), box(7, 0.7), box(1, 0.1))).toEqual([1, 0, 0]);
@@ -48,6 +52,11 @@ test("the working of a vent screen has the edges that it is for", () => {
   };
   expect([symbols("top"), symbols("bottom"), symbols("both")]).toEqual([["L_u"], ["L_d"], ["L_d", "L_u"]]);
   expect(symbols("foot and top")).toEqual(["L_d", "L_u"]);
+});
+
+test("a vent screen runs along the foot and the top of all walls", () => {
+  const walls = [10, 20].map((ft) => ({ wall: level(ft, 8), openings: [] }));
+  expect(ventScreen(walls, "foot and top", 10, 0)).toMatchObject({ quantity: 60, packs: 6 });
 });
 
 test("a wall a hundredth of a foot high at its low end is the lowest", () => {
@@ -83,6 +92,11 @@ describe("lengths", () => {
     expect(flashingTape([], "all", 0.5, 0.1, 0).packs).toBe(0);
   });
 
+  test("nine rests of 0.4 ft come from one strip of 4 ft", () => {
+    const rules = { spacingFt: 4, stripFt: 4, extraPerEnd: 0, extraPerJamb: 0 };
+    expect(furring([{ wall: level(32, 4.4), openings: [] }], rules, 0).packs).toBe(9 + 1);
+  });
+
   test("a rest under a foot takes its share of a strip; a wall's pieces add up in its working", () => {
     // Two pieces of 4.5 ft from strips of 4 ft: a whole one each, and both rests of half a foot from a third.
     const tape = new Tape();
@@ -101,6 +115,16 @@ test("boards: of pieces with as much area the longer one is cut first", () => {
     { a: 4, b: 2 },
     { a: 8, b: 1 },
     { a: 2.6, b: 3 },
+  ];
+  expect(boardsForPieces(pieces, 8, 4)).toBe(1);
+  expect(boardsForPieces([...pieces].reverse(), 8, 4)).toBe(1);
+});
+
+test("boards: the larger piece is cut first, in whatever order they are listed", () => {
+  // 8 x 3 leaves 8 x 1 for 1 x 4 laid over; 1 x 4 first leaves nothing 8 ft long.
+  const pieces = [
+    { a: 8, b: 3 },
+    { a: 1, b: 4 },
   ];
   expect(boardsForPieces(pieces, 8, 4)).toBe(1);
   expect(boardsForPieces([...pieces].reverse(), 8, 4)).toBe(1);

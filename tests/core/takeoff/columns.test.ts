@@ -37,6 +37,11 @@ describe("columns", () => {
     expect(at).toEqual([0, 7 - 4.5 / 24, 10 + 4.5 / 24, 16, 24]);
   });
 
+  test("the last column of the module goes too where an opening makes it needless", () => {
+    // Beside an opening from 42 to 46 ft stand columns at 41.8125 and 46.1875; from there to the end are 3.8 ft, so 48 goes.
+    expect(positions(50, [opening("W1", 42, 4)], { jambFt: 0 })).toEqual([0, 8, 16, 24, 32, 40, 41.8125, 46.1875, 50]);
+  });
+
   test("a column of the module whose face just clears an opening stays", () => {
     // Half of its 4.5 in reach 0.1875 ft: from 8 ft to an opening at 8.3 ft they are clear, to one at 8.18 ft they are not.
     expect(positions(16, [opening("W1", 8.3, 3)])).toContain(8);

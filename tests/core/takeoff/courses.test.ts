@@ -321,6 +321,12 @@ describe("pieces by hand", () => {
     expect(cuts(600)).toEqual(["", "W1: 60 x 24 in"]);
   });
 
+  test("no joint that leaves a narrow leg beside an opening, where another reaches as far", () => {
+    // 56 ft: the panel reaches 32 ft, 4 in before the opening; 24 ft and 32 ft have no narrow leg.
+    const wall = wallOf("w", [0, 96, 192, 288, 384, 480, 576, 672], 1, [opening("W1", 388, 12, 60, 24)]);
+    expect(planCourses([wall], [], RULES).joints.map((j) => j.xFt)).toEqual([24]);
+  });
+
   test("pieces stand half a gap from their joint on both sides", () => {
     const plan = planCourses([wallOf("w", [0, 192, 384, 576], 1, [])], [], RULES);
     const joint = (plan.joints[0]?.xFt ?? 0) * 12;
