@@ -98,6 +98,14 @@ test("the order, the lifts and the labor are those of a take-off by hand", () =>
   expect(rowOf("WindowWays", "standing")[1]).toBeCloseTo(2 + 27, 9);
 });
 
+test("another wall in the lift has its own columns, plates and header", async () => {
+  for (const wall of ["west", "south", "east", "north"]) {
+    await workbook.set(placeOf("LiftWall"), wall);
+    await workbook.arrived();
+    expect(value("LiftWeight"), wall).toBeCloseTo(cellIn("Lifts", wall, 1), 6);
+  }
+}, 60_000);
+
 test("wind, snow and dead load are carried on, not typed again", () => {
   expect(value("RoofDead")).toBeCloseTo(value("LayerDead") + 2.9 + 1, 9);
   expect(Number(rowOf("Snow", "balanced, design")[1])).toBeCloseTo(value("BalancedSnow"), 9);
@@ -173,8 +181,12 @@ test("a window more and a wall less leave no error anywhere", async () => {
     for (let c = 0; c < columns; c++) await workbook.set(`${at}!${String.fromCharCode(65 + c)}${cell.slice(1)}`, "");
   };
   for (const opening of ["window N1", "window N2", "window N3"]) await blank("Openings", opening, 7);
+  expect(value("OpeningArea")).toBeCloseTo(openings - 12, 9);
+  expect(value("WindowArea")).toBeCloseTo(142.5 - 12, 9);
   await blank("Walls", "north", 5);
   await workbook.set(placeOf("LiftWall"), "south");
   await workbook.arrived();
+  expect(value("OpeningArea")).toBeCloseTo(openings - 12, 9);
+  expect(value("SillFeet")).toBeCloseTo(159.5 - 47.75, 9);
   expect(errors()).toEqual([]);
 }, 240_000);

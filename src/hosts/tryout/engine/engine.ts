@@ -25,6 +25,7 @@ import type { Outcome } from "../../../functions/run/invoke.ts";
 import { remembered } from "../../../functions/run/remember.ts";
 import type { Answer } from "../../../functions/run/tables-on-demand.ts";
 import type { CellAddress, Ledger, LedgerCall } from "../../../workbook/ledger.ts";
+import { keepSpillsFresh } from "./spills.ts";
 import { engineValue, rawArgument } from "./values.ts";
 
 /** A function as the engine's plugins take it: a class, and its name in cells. */
@@ -53,6 +54,7 @@ export function engineFunctions(
   answer: Answer = remembered,
 ): EngineFunction[] {
   keepQuotedTextAsText();
+  keepSpillsFresh();
   return functions.map((fn) => [
     class extends BaseFunction {
       override calculate(...values: BaseValueObject[]): BaseValueObject {

@@ -100,7 +100,7 @@ export class HeadlessWorkbook {
     const { sheet, row, column } = this.#cell(address);
     const range = sheet.getRange(row, column);
     const formula = typeof content === "string" && content.startsWith("=");
-    range.setValue(formula ? { f: content, v: null, p: null } : { ...valueSnapshot(content), f: null, p: null });
+    range.setValue({ v: null, f: null, p: null, ...(formula ? { f: content } : valueSnapshot(content)) });
     await this.#calculated();
   }
 
