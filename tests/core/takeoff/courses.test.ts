@@ -356,3 +356,15 @@ describe("pieces by hand", () => {
     ]);
   });
 });
+
+test("pieces that fewer than two columns hold are named: beside a door that takes the whole course, not elsewhere", () => {
+  const said = (left: number) => {
+    const tape = new Tape();
+    // Columns at 0, 8, 16, 24 ft and a door of 3 ft to the whole height.
+    planCourses([wallOf("w", [0, 96, 192, 288], 1, [opening("D1", left, 0, 36, 48)])], [], RULES, tape);
+    return tape.cautions.filter((c) => c.startsWith("Fewer than two columns"));
+  };
+  // From 20 ft to the column at 24 ft.
+  expect(said(204)[0]).toMatch(/hold w 1-2: the framing of the opening/);
+  expect(said(120)).toEqual([]);
+});

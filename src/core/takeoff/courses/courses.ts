@@ -148,6 +148,22 @@ function cautionStrips(w: CoursedWall, rules: CourseRules, tape: Tape): void {
   }
 }
 
+/** What a piece may fall short of a column's line by and still be fastened to it: the gap beside it. */
+const NEAR_FT = 2 / 12;
+
+/** A caution that names the pieces that fewer than two columns hold: short ones beside an opening that takes the whole course. */
+function cautionHeldOnce(walls: readonly CoursedWall[], plan: CoursePlan, tape: Tape): void {
+  const once = plan.pieces.filter(({ wall, leftFt, lengthIn }) => {
+    const columns = walls.find((w) => w.wall.name === wall)?.columnsFt ?? [];
+    return columns.filter((x) => isBetween(x, leftFt - NEAR_FT, leftFt + lengthIn / 12 + NEAR_FT)).length < 2;
+  });
+  if (once.length === 0) return;
+  const names = once.map((p) => `${p.wall} ${p.name}`).join(", ");
+  tape.caution(
+    `Fewer than two columns hold ${names}: the framing of the opening or the rake beside it has to carry the other end.`,
+  );
+}
+
 function record(walls: readonly CoursedWall[], plan: CoursePlan, rules: CourseRules, tape: Tape | undefined): void {
   if (tape === undefined) return;
   const columns = walls.flatMap((w) =>
@@ -156,6 +172,7 @@ function record(walls: readonly CoursedWall[], plan: CoursePlan, rules: CourseRu
   if (columns.length > 0) tape.caution(`Columns inside an opening take no joint there: ${columns.join(", ")}.`);
   for (const w of walls) cautionStrips(w, rules, tape);
   for (const sentence of plan.exceptions) tape.caution(sentence);
+  cautionHeldOnce(walls, plan, tape);
   tape.step(
     "N_0",
     "larger of full-height run and area over one panel, rounded up",
