@@ -2,12 +2,23 @@ import { describe, expect, test } from "vitest";
 import { Tape } from "../../../src/core/kit/tape.ts";
 import { checkBuilding } from "../../../src/core/wind/building.ts";
 import { claddingCoefficients } from "../../../src/core/wind/cladding/cladding-coefficients.ts";
+import { claddingFigure, type Surface } from "../../../src/core/wind/cladding/cladding-figure.ts";
 import { claddingSchedule } from "../../../src/core/wind/cladding/cladding-schedule.ts";
+import { exposureCoefficient } from "../../../src/core/wind/exposure-coefficient.ts";
 import { wallLineShear } from "../../../src/core/wind/frame/base-shear.ts";
 import { parallelRoofCp } from "../../../src/core/wind/frame/frame-coefficients.ts";
 import { directionalFrame } from "../../../src/core/wind/frame/frame-directional.ts";
+import { envelopeFrame } from "../../../src/core/wind/frame/frame-envelope.ts";
+import { roofUplift } from "../../../src/core/wind/frame/uplift.ts";
 import type { WindZonesPicture } from "../../../src/core/wind/pictures.ts";
 import { roofHeight } from "../../../src/core/wind/roof-height.ts";
+import {
+  GABLE_7_TO_27_7_10,
+  GABLE_27_TO_45_7_10,
+  GABLE_OVERHANG_7_TO_27_7_10,
+  GABLE_OVERHANG_27_TO_45_7_10,
+} from "../../../src/core/wind/tables/cladding-gable.ts";
+import { MONOSLOPE_3_TO_10, MONOSLOPE_10_TO_30 } from "../../../src/core/wind/tables/cladding-monoslope.ts";
 
 const worked = (work: (tape: Tape) => unknown): Tape => {
   const tape = new Tape();
@@ -118,4 +129,78 @@ test("only a monoslope's rows say which side they are for", () => {
     ).assumptions.join();
   expect(assumed("monoslope")).toMatch(/wind on the low side/);
   expect(assumed("gable")).not.toMatch(/low side/);
+});
+
+describe("slopes just on the limit of a figure take the flatter one", () => {
+  const zones = (surface: Surface, slopeDeg: number) => claddingFigure(surface, slopeDeg, "7-10").zones;
+
+  test("monoslopes at 10 degrees, gables and their overhangs at 27", () => {
+    expect([10, 10.5].map((deg) => zones("monoslope", deg))).toEqual([
+      MONOSLOPE_3_TO_10.zones,
+      MONOSLOPE_10_TO_30.zones,
+    ]);
+    expect([27, 28].map((deg) => zones("gable", deg))).toEqual([GABLE_7_TO_27_7_10.zones, GABLE_27_TO_45_7_10.zones]);
+    expect([27, 28].map((deg) => zones("gable overhang", deg))).toEqual([
+      GABLE_OVERHANG_7_TO_27_7_10.zones,
+      GABLE_OVERHANG_27_TO_45_7_10.zones,
+    ]);
+  });
+
+  test("a roof of 10 degrees may be called flat, a steeper one not", () => {
+    const flat = { widthFt: 30, lengthFt: 40, eaveFt: 10, slopeDeg: 10, roof: "flat" } as const;
+    expect(() => checkBuilding(flat)).not.toThrow();
+    expect(() => checkBuilding({ ...flat, slopeDeg: 10.1 })).toThrow(/flat roof slopes up to 10/);
+  });
+});
+
+describe("frames", () => {
+  const HOUSE = {
+    qPsf: 20,
+    kd: 0.85,
+    kzt: 1,
+    roofAreaFt2: undefined,
+    widthFt: 40,
+    lengthFt: 20,
+    eaveFt: 10,
+    slopeDeg: 0,
+    roof: "flat",
+    enclosure: "enclosed",
+    exposure: undefined,
+    level: "strength",
+    edition: "7-16",
+  } as const;
+
+  test("a building as deep as a strip ends has no strip of no length behind it", () => {
+    // Strips of a flat roof 10 ft up end at 5, 10 and 20 ft.
+    const rows = (lengthFt: number) => directionalFrame({ ...HOUSE, lengthFt }).length;
+    expect(rows(20)).toBe(rows(19.9));
+    expect(rows(20.1)).toBe(rows(20) + 1);
+  });
+
+  test("a low-rise building is as high as it is wide at most", () => {
+    expect(() => envelopeFrame({ ...HOUSE, eaveFt: 20 })).not.toThrow();
+    expect(() => envelopeFrame({ ...HOUSE, eaveFt: 20.1 })).toThrow(/least plan dimension/);
+  });
+
+  test("the uplift's picture names the largest of its wall lines", () => {
+    const tape = worked((t) => roofUplift({ ...HOUSE, deadPsf: 1, tributariesFt: [5, 15], overhangFt: 0 }, t));
+    const [small, large] = roofUplift({ ...HOUSE, deadPsf: 1, tributariesFt: [5, 15], overhangFt: 0 });
+    expect(large?.netPlf).toBeCloseTo(3 * (small?.netPlf ?? 0), 9);
+    expect(tape.pictures.at(-1)?.alt).toContain(`largest net uplift is ${large?.netPlf.toFixed(0)} plf`);
+  });
+});
+
+test("the working of a roof height says how it is made", () => {
+  const said = (slopeDeg: number) =>
+    worked((tape) => roofHeight(undefined, { eaveFt: 10, widthFt: 40, slopeDeg, roof: "gable" }, "7-16", tape)).steps[0]
+      ?.expression;
+  expect(said(10)).toContain("eave height, roof up to 10 degrees");
+  expect(said(11)).toContain("half way from eave to ridge");
+});
+
+test("that the 7-22 table departs from its formula is said in 7-22 alone", () => {
+  const said = (edition: "7-10" | "7-16" | "7-22") =>
+    worked((tape) => exposureCoefficient(20, "C", "frame", edition, tape)).cautions.join();
+  expect([said("7-10"), said("7-16")]).toEqual(["", ""]);
+  expect(said("7-22")).toContain("printed table differs");
 });
