@@ -70,13 +70,15 @@ export class FillPricer {
         if (t !== failed && !fill.place(t, fit, split, random)) failed = t;
       }
       effort.spend(2 * (fill.looked + candidates.length));
+      const worth = fill.worth(values);
+      const better = worth >= best || (n < TRIES / 4 && worth > 0.95 * best);
+      if (worth <= threshold && !better) continue;
       const { placed } = at(fill.layouts(), 0);
-      const worth = placed.reduce((sum, p) => sum + (values[p.type] as number), 0);
       if (worth > threshold) {
         const column = sheetColumn(stock, at(model.stocks, stock).cost, placed);
         found.set(`${column.types}:${column.counts}`, { worth, column });
       }
-      if (worth >= best || (n < TRIES / 4 && worth > 0.95 * best)) {
+      if (better) {
         best = Math.max(best, worth);
         loyal = new Set(placed.map((p) => p.type));
       }

@@ -31,6 +31,7 @@ export class SheetFill {
   readonly #tw: Int32Array;
   readonly #th: Int32Array;
   readonly #tt: Int32Array;
+  readonly #area: Float64Array;
   #stocks: number[] = [];
   /** placed parts: type, place, sheet */
   readonly #pt: Int32Array;
@@ -59,6 +60,7 @@ export class SheetFill {
     this.#tw = Int32Array.from(model.types, (t) => t.w);
     this.#th = Int32Array.from(model.types, (t) => t.h);
     this.#tt = Int32Array.from(model.types, (t) => Number(t.turns));
+    this.#area = Float64Array.from(model.types, (t) => t.area);
   }
 
   reset(): void {
@@ -282,17 +284,49 @@ export class SheetFill {
     else this.#push(x + w, y, rw - w, rh, sheet, PIECE + turn);
   }
 
-  /** The sheets opened since the last reset, empty ones too. */
-  layouts(): Layout[] {
-    const placed: Placed[][] = this.#stocks.map(() => []);
-    for (let p = 0; p < this.placedCount; p++) {
-      at(placed, this.#ps[p] as number).push({
-        type: this.#pt[p] as number,
-        x: this.#px[p] as number,
-        y: this.#py[p] as number,
-        turned: this.#pr[p] === 1,
-      });
-    }
-    return this.#stocks.map((stock, i) => ({ stock, placed: at(placed, i) }));
+  /** What the placed parts are worth together. */
+  worth(values: Float64Array): number {
+    let sum = 0;
+    for (let p = 0; p < this.placedCount; p++) sum += values[this.#pt[p] as number] as number;
+    return sum;
   }
+
+  /** The sheets opened since the last reset, empty ones too. */
+  sheets(): FilledSheet[] {
+    const sheets = this.#stocks.map((stock) => ({ stock, parts: [] as number[], filled: 0 }));
+    for (let p = 0; p < this.placedCount; p++) {
+      const sheet = at(sheets, this.#ps[p] as number);
+      const type = this.#pt[p] as number;
+      sheet.parts.push(type, this.#px[p] as number, this.#py[p] as number, this.#pr[p] as number);
+      sheet.filled += this.#area[type] as number;
+    }
+    return sheets;
+  }
+
+  /** The same as layouts. */
+  layouts(): Layout[] {
+    return this.sheets().map(layoutOf);
+  }
+}
+
+/** Numbers that say where one part lies. */
+export const NUMBERS_A_PART = 4;
+
+/**
+ * A filled sheet: type, place and turn of each part one after the other in a plain array, since many more sheets are
+ * filled than are kept.
+ */
+export interface FilledSheet {
+  readonly stock: number;
+  readonly parts: readonly number[];
+  /** area of the parts */
+  readonly filled: number;
+}
+
+export function layoutOf({ stock, parts }: FilledSheet): Layout {
+  const placed: Placed[] = [];
+  for (let i = 0; i < parts.length; i += NUMBERS_A_PART) {
+    placed.push({ type: at(parts, i), x: at(parts, i + 1), y: at(parts, i + 2), turned: parts[i + 3] === 1 });
+  }
+  return { stock, placed };
 }

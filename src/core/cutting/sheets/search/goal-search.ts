@@ -4,7 +4,7 @@ import type { Effort } from "../../engine/effort.ts";
 import { sortDown } from "../../engine/sort.ts";
 import type { Layout, Packing } from "../plan/layout.ts";
 import type { PartType, SheetModel } from "../plan/model.ts";
-import { FIT_RULES, SheetFill, SPLIT_RULES } from "./fill.ts";
+import { FIT_RULES, type FilledSheet, layoutOf, NUMBERS_A_PART, SheetFill, SPLIT_RULES } from "./fill.ts";
 import { MOST_PARTS } from "./stairs.ts";
 
 /** Units of work from the start of an annealing to its end; then it is warmed up again. */
@@ -46,8 +46,7 @@ export class GoalSearch {
   /** for each measure that of each type */
   readonly #measures: readonly Float64Array[];
   readonly #weight: Float64Array;
-  #sheets: Layout[] = [];
-  #waste: number[] = [];
+  #sheets: Sheet[] = [];
   #pool: number[] = [];
   #cost = 0;
   readonly #used: Int32Array;
@@ -85,26 +84,23 @@ export class GoalSearch {
   plan(start: Packing, target: number): number[] {
     this.#load(start);
     this.#cutDown(target);
-    return this.#sheets.map((l) => l.stock).sort((a, b) => a - b);
+    return this.#sheets.map((s) => s.stock).sort((a, b) => a - b);
   }
 
   #load(start: Packing): void {
-    this.#sheets = start.layouts.filter((l) => l.placed.length > 0);
-    this.#waste = this.#sheets.map((l) => this.#freeArea(l));
+    this.#sheets = start.layouts
+      .filter((l) => l.placed.length > 0)
+      .map((l) => this.#withWaste(filledOf(l, this.#area)));
     this.#pool = [];
     this.#used.fill(0);
-    for (const l of this.#sheets) this.#used[l.stock] = (this.#used[l.stock] as number) + 1;
-    this.#cost = this.#sheets.reduce((sum, l) => sum + at(this.#model.stocks, l.stock).cost, 0);
+    for (const { stock } of this.#sheets) this.#used[stock] = (this.#used[stock] as number) + 1;
+    this.#cost = this.#sheets.reduce((sum, { stock }) => sum + at(this.#model.stocks, stock).cost, 0);
     for (let t = 0; t < this.#weight.length; t++) this.#weight[t] = at(this.#model.types, t).area;
   }
 
-  #freeArea(l: Layout): number {
-    const s = at(this.#model.stocks, l.stock);
-    return s.w * s.h - this.#filledArea(l);
-  }
-
-  #filledArea(l: Layout): number {
-    return l.placed.reduce((sum, p) => sum + at(this.#model.types, p.type).area, 0);
+  #withWaste(of: FilledSheet): Sheet {
+    const { w, h } = at(this.#model.stocks, of.stock);
+    return { stock: of.stock, parts: of.parts, filled: of.filled, waste: w * h - of.filled };
   }
 
   /** Takes away sheets, the least useful for their cost first, until the cost is at most `target`. */
@@ -112,28 +108,28 @@ export class GoalSearch {
     while (this.#cost > target) {
       let worst = -1;
       let worstValue = Number.POSITIVE_INFINITY;
-      this.#sheets.forEach((l, i) => {
-        const c = at(this.#model.stocks, l.stock).cost;
+      this.#sheets.forEach(({ stock, filled }, i) => {
+        const c = at(this.#model.stocks, stock).cost;
         if (c === 0) return;
-        const value = this.#filledArea(l) / c;
+        const value = filled / c;
         if (value < worstValue) {
           worstValue = value;
           worst = i;
         }
       });
-      this.#drop(worst);
+      const { parts } = this.#drop(worst);
+      for (let k = 0; k < parts.length; k += NUMBERS_A_PART) this.#pool.push(at(parts, k));
     }
   }
 
-  #drop(i: number): void {
-    const l = at(this.#sheets, i);
+  /** Takes a sheet away; its place is taken by the last one. */
+  #drop(i: number): Sheet {
+    const sheet = at(this.#sheets, i);
     this.#sheets[i] = at(this.#sheets, this.#sheets.length - 1);
     this.#sheets.pop();
-    this.#waste[i] = at(this.#waste, this.#waste.length - 1);
-    this.#waste.pop();
-    this.#used[l.stock] = (this.#used[l.stock] as number) - 1;
-    this.#cost -= at(this.#model.stocks, l.stock).cost;
-    for (const p of l.placed) this.#pool.push(p.type);
+    this.#used[sheet.stock] = (this.#used[sheet.stock] as number) - 1;
+    this.#cost -= at(this.#model.stocks, sheet.stock).cost;
+    return sheet;
   }
 
   #reach(start: Packing, target: number, effort: Effort): Packing | undefined {
@@ -155,15 +151,19 @@ export class GoalSearch {
       }
       if (!effort.spend(this.#fill.looked + REBUILD_STEPS + STEPS_PER_PART * this.#gathered)) break;
     }
-    return this.#pool.length === 0 ? { layouts: [...this.#sheets], cost: this.#cost } : undefined;
+    return this.#pool.length === 0 ? { layouts: this.#sheets.map(layoutOf), cost: this.#cost } : undefined;
   }
 
-  #keep(l: Layout): void {
-    if (!this.#harvests || this.harvest.size >= MOST_KEPT || l.placed.length > MOST_PARTS) return;
-    const s = at(this.#model.stocks, l.stock);
-    if (this.#filledArea(l) < 0.8 * s.w * s.h) return;
-    const key = `${l.stock}:${l.placed.map((p) => p.type).sort((a, b) => a - b)}`;
-    if (!this.harvest.has(key)) this.harvest.set(key, l);
+  #keep(sheet: Sheet): void {
+    if (!this.#harvests || this.harvest.size >= MOST_KEPT) return;
+    const { stock, parts, filled } = sheet;
+    if (parts.length > MOST_PARTS * NUMBERS_A_PART) return;
+    const s = at(this.#model.stocks, stock);
+    if (filled < 0.8 * s.w * s.h) return;
+    const types: number[] = [];
+    for (let k = 0; k < parts.length; k += NUMBERS_A_PART) types.push(at(parts, k));
+    const key = `${stock}:${types.sort((a, b) => a - b)}`;
+    if (!this.harvest.has(key)) this.harvest.set(key, layoutOf(sheet));
   }
 
   #poolWeight(): number {
@@ -183,7 +183,7 @@ export class GoalSearch {
       let i = random.below(this.#sheets.length);
       if (random.unit() < LOOSER) {
         const j = random.below(this.#sheets.length);
-        if (at(this.#waste, j) > at(this.#waste, i)) i = j;
+        if (at(this.#sheets, j).waste > at(this.#sheets, i).waste) i = j;
       }
       if (!chosen.includes(i)) chosen.push(i);
     }
@@ -224,7 +224,7 @@ export class GoalSearch {
     let left = 0;
     for (let i = 0; i < rest; i++) left += weight[items[i] as number] as number;
     if (left > allowed) return -1;
-    this.#replace(chosen, fill.layouts(), rest);
+    this.#replace(chosen, fill.sheets(), rest);
     return left;
   }
 
@@ -232,13 +232,17 @@ export class GoalSearch {
   #gather(chosen: readonly number[]): number {
     let n = 0;
     let size = this.#pool.length;
-    for (const i of chosen) size += at(this.#sheets, i).placed.length;
+    for (const i of chosen) size += at(this.#sheets, i).parts.length / NUMBERS_A_PART;
     if (size > this.#items.length) {
       this.#items = new Int32Array(2 * size);
       this.#keys = new Float64Array(2 * size);
     }
-    for (const i of chosen) for (const p of at(this.#sheets, i).placed) this.#items[n++] = p.type;
-    for (const t of this.#pool) this.#items[n++] = t;
+    const items = this.#items;
+    for (const i of chosen) {
+      const { parts } = at(this.#sheets, i);
+      for (let k = 0; k < parts.length; k += NUMBERS_A_PART) items[n++] = at(parts, k);
+    }
+    for (const t of this.#pool) items[n++] = t;
     this.#gathered = n;
     return n;
   }
@@ -294,24 +298,33 @@ export class GoalSearch {
     return plan;
   }
 
-  #replace(chosen: readonly number[], layouts: readonly Layout[], rest: number): void {
-    chosen
-      .slice()
-      .sort((a, b) => b - a)
-      .forEach((i) => {
-        this.#drop(i);
-      });
-    this.#pool = [];
+  #replace(chosen: number[], filled: readonly FilledSheet[], rest: number): void {
+    chosen.sort((a, b) => b - a);
+    for (const i of chosen) this.#drop(i);
+    this.#pool.length = 0;
     for (let i = 0; i < rest; i++) this.#pool.push(this.#items[i] as number);
-    for (const l of layouts) {
-      if (l.placed.length === 0) continue;
-      this.#sheets.push(l);
-      this.#waste.push(this.#freeArea(l));
-      this.#keep(l);
-      this.#used[l.stock] = (this.#used[l.stock] as number) + 1;
-      this.#cost += at(this.#model.stocks, l.stock).cost;
+    for (const f of filled) {
+      if (f.parts.length === 0) continue;
+      const sheet = this.#withWaste(f);
+      this.#sheets.push(sheet);
+      this.#keep(sheet);
+      this.#used[f.stock] = (this.#used[f.stock] as number) + 1;
+      this.#cost += at(this.#model.stocks, f.stock).cost;
     }
   }
+}
+
+/** A sheet of the plan, and the area that its parts leave. */
+interface Sheet extends FilledSheet {
+  readonly waste: number;
+}
+
+function filledOf({ stock, placed }: Layout, area: Float64Array): FilledSheet {
+  return {
+    stock,
+    parts: placed.flatMap((p) => [p.type, p.x, p.y, Number(p.turned)]),
+    filled: placed.reduce((sum, p) => sum + (area[p.type] as number), 0),
+  };
 }
 
 /** Most sheets kept for the column generation. */
