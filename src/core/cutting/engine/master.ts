@@ -50,6 +50,7 @@ export class Master {
   readonly #least: number;
   readonly #work: Float64Array;
   readonly #filled: Int32Array;
+  readonly #pivotRow: Float64Array;
   /** pivots done, for the count of work */
   pivots = 0;
   /** pivots since the inverse was made from the basis itself */
@@ -75,6 +76,7 @@ export class Master {
     this.duals = new Float64Array(m);
     this.#work = new Float64Array(m);
     this.#filled = new Int32Array(m);
+    this.#pivotRow = new Float64Array(m);
     for (let r = 0; r < m; r++) {
       this.#inverse[r * m + r] = 1;
       this.#basis[r] = -1 - r;
@@ -110,18 +112,31 @@ export class Master {
     return b >= -this.#m && -1 - b < this.#parts ? this.#bigCost : 0;
   }
 
-  /** Multipliers of the rows from the present basis. */
+  /** Multipliers of the rows from the present basis: four rows of the inverse at a time, added in their order. */
   #findDuals(): void {
     const { duals } = this;
     const m = this.#m;
     const inverse = this.#inverse;
+    const rows = this.#filled;
+    let n = 0;
+    for (let r = 0; r < m; r++) if (this.#costOf(this.#basis[r] as number) !== 0) rows[n++] = r;
     duals.fill(0);
-    for (let r = 0; r < m; r++) {
-      const c = this.#costOf(this.#basis[r] as number);
-      if (c === 0) continue;
-      const at = r * m;
-      for (let i = 0; i < m; i++) duals[i] = (duals[i] as number) + c * (inverse[at + i] as number);
+    const cost = (k: number): number => this.#costOf(this.#basis[rows[k] as number] as number);
+    let k = 0;
+    for (; k + 3 < n; k += 4) {
+      const [a, b, c, d] = [cost(k), cost(k + 1), cost(k + 2), cost(k + 3)];
+      const atA = (rows[k] as number) * m;
+      const atB = (rows[k + 1] as number) * m;
+      const atC = (rows[k + 2] as number) * m;
+      const atD = (rows[k + 3] as number) * m;
+      for (let i = 0; i < m; i++) {
+        let sum = (duals[i] as number) + a * (inverse[atA + i] as number);
+        sum += b * (inverse[atB + i] as number);
+        sum += c * (inverse[atC + i] as number);
+        duals[i] = sum + d * (inverse[atD + i] as number);
+      }
     }
+    for (; k < n; k++) this.#moveDuals(rows[k] as number, cost(k));
   }
 
   /** Multipliers after a pivot: what entered is now worth its cost. */
@@ -194,12 +209,15 @@ export class Master {
     const inverse = this.#inverse;
     const values = this.#values;
     const filled = this.#filled;
+    const pivotRow = this.#pivotRow;
     const at = row * m;
     const p = d[row] as number;
     let n = 0;
     for (let i = 0; i < m; i++) {
       if (inverse[at + i] === 0) continue;
-      inverse[at + i] = (inverse[at + i] as number) / p;
+      const entry = (inverse[at + i] as number) / p;
+      inverse[at + i] = entry;
+      pivotRow[n] = entry;
       filled[n++] = i;
     }
     values[row] = (values[row] as number) / p;
@@ -208,8 +226,8 @@ export class Master {
       if (r === row || (f < 1e-12 && f > -1e-12)) continue;
       const to = r * m;
       for (let k = 0; k < n; k++) {
-        const i = filled[k] as number;
-        inverse[to + i] = (inverse[to + i] as number) - f * (inverse[at + i] as number);
+        const i = to + (filled[k] as number);
+        inverse[i] = (inverse[i] as number) - f * (pivotRow[k] as number);
       }
       values[r] = (values[r] as number) - f * (values[row] as number);
       if ((values[r] as number) < 0 && (values[r] as number) > -1e-11) values[r] = 0;

@@ -35,6 +35,18 @@ export function completeLengths(
   const columns: Column[] = [];
   let steps = 0;
 
+  /** The first type from `from` on that is no longer than a room. */
+  const firstWithin = (room: number, from: number): number => {
+    let low = from;
+    let high = sizes.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((sizes[middle] as number) <= room) high = middle;
+      else low = middle + 1;
+    }
+    return low;
+  };
+
   /** Starts the next length with the longest part left. */
   const open = (from: number, free: number, waste: number): boolean => {
     let first = from;
@@ -56,9 +68,9 @@ export function completeLengths(
   /** Adds parts, long ones first, until none fits; then goes on with the next length. */
   const fill = (first: number, from: number, room: number, free: number, waste: number): boolean => {
     let closed = true;
-    for (let i = from; i < left.length; i++) {
+    for (let i = firstWithin(room, from); i < left.length; i++) {
       const s = sizes[i] as number;
-      if (left[i] === 0 || s > room) continue;
+      if (left[i] === 0) continue;
       if (++steps > most) return false;
       closed = false;
       left[i] = (left[i] as number) - 1;
