@@ -69,17 +69,17 @@ export interface LengthArguments extends Terms {
 
 /** The plan for sheets; refuses where the stock does not suffice. */
 export function sheetPlan(a: SheetArguments, tape: Tape | undefined): SheetNesting {
-  checkTotal(a.parts);
+  checkParts(a.parts, a.stock, tape);
   checkPrices(a.stock, a.cuttingGoal);
   if (a.parts.some((r) => r.grain === undefined)) tape?.assume("Parts without a grain entry may turn.");
   const parts: SheetPart[] = a.parts.map((r) => ({
-    id: marked(r),
+    ...named(r),
     lengthIn: r.length,
     widthIn: r.width,
-    quantity: r.count,
+    quantity: r.count ?? 1,
     turns: r.grain !== "along",
   }));
-  const stock: SheetStock[] = named(a.stock).map((r) => ({
+  const stock: SheetStock[] = toldApart(a.stock).map((r) => ({
     id: r.id,
     lengthIn: r.length,
     widthIn: r.width,
@@ -96,10 +96,10 @@ export function sheetPlan(a: SheetArguments, tape: Tape | undefined): SheetNesti
 
 /** The plan for lengths; refuses where the stock does not suffice. */
 export function lengthPlan(a: LengthArguments, tape: Tape | undefined): LengthNesting {
-  checkTotal(a.parts);
+  checkParts(a.parts, a.stock, tape);
   checkPrices(a.stock, a.cuttingGoal);
-  const parts: LengthPart[] = a.parts.map((r) => ({ id: marked(r), lengthIn: r.length, quantity: r.count }));
-  const stock: LengthStock[] = named(a.stock).map((r) => ({
+  const parts: LengthPart[] = a.parts.map((r) => ({ ...named(r), lengthIn: r.length, quantity: r.count ?? 1 }));
+  const stock: LengthStock[] = toldApart(a.stock).map((r) => ({
     id: r.id,
     lengthIn: r.length,
     ...supply(r, a.edgeTrim, tape),
@@ -127,13 +127,20 @@ function stagesOf({ cuttingStages }: Terms): Pick<NestOptions, "stages"> {
 /** Between the name of a part and its mark inside the core, which knows names only. */
 const MARK = "\u0001";
 
-const marked = (r: { readonly part: string; readonly mark: string }): string =>
-  r.mark === "" ? r.part : `${r.part}${MARK}${r.mark}`;
+/** A part as the core knows it, and as sentences call it. */
+const named = ({ part, mark }: { readonly part: string; readonly mark: string }) =>
+  mark === "" ? { id: part } : { id: `${part}${MARK}${mark}`, name: `${part} (mark ${mark})` };
 
 /** Name and mark of a part as the core gives it back. */
 export function nameOf(part: string): { readonly part: string; readonly mark: string } {
   const [name, mark] = part.split(MARK);
   return { part: name ?? "", mark: mark ?? "" };
+}
+
+/** What sentences call a part that the core gives back. */
+function called(id: string): string {
+  const { part, mark } = nameOf(id);
+  return named({ part, mark }).name ?? part;
 }
 
 interface SupplyRow {
@@ -152,14 +159,40 @@ function supply(r: SupplyRow, edgeTrim: number, tape: Tape | undefined) {
   return { cost: r.price ?? 0, quantity: r.onHand ?? null, trimIn };
 }
 
-function checkTotal(rows: readonly { readonly count: number }[]): void {
-  const total = rows.reduce((sum, r) => sum + r.count, 0);
-  if (total <= MOST_PARTS) return;
-  throw new OutOfRange(
-    `The quantities come to ${total} parts`,
-    `up to ${MOST_PARTS} are nested at once`,
-    "Nest part of the list at a time, by material or by floor",
-  );
+interface PartRow {
+  readonly part: string;
+  readonly length: number;
+  readonly count: number | undefined;
+}
+
+/** Parts no longer than this beside longer stock may have been meant in feet. */
+const SHORT_PARTS_IN = 16;
+const LONG_STOCK_IN = 72;
+
+/** Refuses too many parts, and rows that were written without their names; says where feet may be meant. */
+function checkParts(rows: readonly PartRow[], stock: readonly { readonly length: number }[], tape?: Tape): void {
+  const total = rows.reduce((sum, r) => sum + (r.count ?? 1), 0);
+  if (total > MOST_PARTS) {
+    throw new OutOfRange(
+      `The quantities come to ${total} parts`,
+      `up to ${MOST_PARTS} are nested at once`,
+      "Nest part of the list at a time, by material or by floor",
+    );
+  }
+  const [first] = rows;
+  if (first !== undefined && rows.every((r) => Number.isFinite(Number(r.part)) && r.count === undefined)) {
+    throw new BadInput(
+      `The part in row 1 is named ${first.part} and has no count`,
+      "the first column is the name of the part, and without it every number is taken for the one before it",
+      "Put a name in front, or fill in how many there are",
+    );
+  }
+  const longest = Math.max(...rows.map((r) => r.length));
+  if (longest <= SHORT_PARTS_IN && stock.some((s) => s.length >= LONG_STOCK_IN)) {
+    tape?.caution(
+      `No part is longer than ${SHORT_PARTS_IN} in: a bare number is in inches. Where feet are meant, write 8 ft.`,
+    );
+  }
 }
 
 function checkPrices(rows: readonly SupplyRow[], goal: Terms["cuttingGoal"]): void {
@@ -168,7 +201,7 @@ function checkPrices(rows: readonly SupplyRow[], goal: Terms["cuttingGoal"]): vo
 }
 
 /** Stocks of one name are told apart by their row. */
-function named<R extends { readonly stock: string; readonly row: number }>(
+function toldApart<R extends { readonly stock: string; readonly row: number }>(
   rows: readonly R[],
 ): readonly (R & { readonly id: string })[] {
   return rows.map((r) => ({
@@ -183,9 +216,9 @@ function checkPlaced(
   placed: readonly { readonly part: string }[],
 ): void {
   if (unplaced.length === 0) return;
-  const left = unplaced.map((u) => `${u.quantity} of ${nameOf(u.part).part}`).join(", ");
+  const left = unplaced.map((u) => `${u.quantity} of ${called(u.part)}`).join(", ");
   const names = [...new Set(placed.map((p) => p.part))];
-  const cut = names.map((n) => `${placed.filter((p) => p.part === n).length} of ${nameOf(n).part}`).join(", ");
+  const cut = names.map((n) => `${placed.filter((p) => p.part === n).length} of ${called(n)}`).join(", ");
   const could = cut === "" ? "nothing could be cut" : `${cut} could be cut`;
   if (short) {
     throw new OutOfRange(

@@ -1,7 +1,8 @@
+import { BadInput } from "../../core/kit/refusal.ts";
 import type { Param } from "../declare/param.ts";
 import { optional } from "../declare/param.ts";
 import { isBlank, isRange, type Raw, type RawArgument } from "../declare/raw.ts";
-import { choice, length, number, text, whole } from "../declare/scalar.ts";
+import { capital, choice, length, number, text, whole } from "../declare/scalar.ts";
 import { type ExampleRows, type RowOf, type TableOptions, table } from "../declare/table.ts";
 
 /**
@@ -20,11 +21,11 @@ const part = text({ says: "name of the part", heads: ["part", "item", "name"] })
 const partLength = length("in", { says: "length of the part, along the grain", min: 0.25, max: 1200 });
 const count = optional(
   whole({ says: "how many", min: 1, max: MOST_PARTS, heads: ["count", "qty", "quantity", "number"] }),
-  1,
+  undefined,
   "one",
 );
 const mark = optional(text({ says: "mark that is written on the part" }), "", "");
-const stockName = text({ says: "name of the stock", heads: ["stock", "sheet", "panel", "offcut", "name"] });
+const stockName = notANumber(text({ says: "name of the stock", heads: ["stock", "sheet", "panel", "offcut", "name"] }));
 const stockLength = length("in", { says: "length of the stock, along the grain", min: 1, max: 1200 });
 const price = optional(
   number({
@@ -112,7 +113,7 @@ export const lengthParts = table(LENGTH_PARTS, {
 const sheetStockTable = (o: Partial<TableOptions>): Param<readonly SheetStockRow[], ExampleRows> =>
   withoutNone(
     table(SHEET_STOCK, {
-      says: "stock sheets: stock | length | width | price | number on hand | trim; sizes in in, leftovers are stock",
+      says: "stock sheets: stock | length | width | price | number on hand | trim; sizes in in; leftovers are stock: write them above the new sheets, or VSTACK(leftovers, stock) with all six columns in both",
       maxRows: 200,
       ...o,
     }),
@@ -128,10 +129,26 @@ export const offcutStock = sheetStockTable({
 
 export const lengthStock = withoutNone(
   table(LENGTH_STOCK, {
-    says: "stock lengths: stock | length | price | number on hand | trim; lengths in in, leftovers are stock",
+    says: "stock lengths: stock | length | price | number on hand | trim; lengths in in; leftovers are stock: write them above the new lengths, or VSTACK(leftovers, stock) with all five columns in both",
     maxRows: 50,
   }),
 );
+
+/** A name that is no number: a row without its name would take every number for the one before it. */
+function notANumber<E>(param: Param<string, E>): Param<string, E> {
+  return {
+    ...param,
+    read(raw, at, notes) {
+      const cell = isRange(raw) ? raw[0]?.[0] : raw;
+      if (typeof cell !== "number") return param.read(raw, at, notes);
+      throw new BadInput(
+        `${capital(at)} is ${cell}`,
+        "the first column is the name of the stock, not a number",
+        'Put a name in front, such as "8 ft"',
+      );
+    },
+  };
+}
 
 /** A table in which a row that says there is nothing left over counts as blank. */
 function withoutNone<T, E>(param: Param<T, E>): Param<T, E> {

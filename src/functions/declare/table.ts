@@ -54,12 +54,13 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
         const has = rows.length === 0 ? "has no row that holds anything" : `has ${rows.length} rows`;
         throw new BadInput(
           `${capital(at)} ${has}`,
-          `at least ${min} ${min === 1 ? "row is" : "rows are"} wanted, with columns ${names.join(", ")}`,
+          `at least ${min} ${min === 1 ? "row is" : "rows are"} wanted, with columns ${names.map(spaced).join(", ")}`,
           `Fill in ${o.says}`,
         );
       }
       const typed = cells.some((line) => line.some(isBlank));
-      for (const [name, rowsOf] of zeros) sayZeros(`${name} of row ${rowsOf.join(", ")} of ${at}`, typed, notes);
+      for (const [name, rowsOf] of zeros)
+        sayZeros(`${spaced(name)} of row ${rowsOf.join(", ")} of ${at}`, typed, notes);
       return { value: rows, shown: `${rows.length} ${rows.length === 1 ? "row" : "rows"}` };
     },
   };
@@ -75,7 +76,7 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
     const out: Record<string, unknown> = { row };
     names.forEach((name, i) => {
       const param = columns[name] as Param<unknown, unknown>;
-      const where = `${name} in row ${row} of ${at}`;
+      const where = `${spaced(name)} in row ${row} of ${at}`;
       const index = order[i] ?? -1;
       const cell = index < 0 ? null : (line[index] ?? null);
       if (isOptional(param) && (isBlank(cell) || zeroForBlank(cell, param))) {
@@ -145,7 +146,7 @@ function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[], at: st
   if (unknown >= 0) {
     throw new BadInput(
       `The heading ${quote(line[unknown])} of ${at} is not known`,
-      `its columns are ${facts.map((f) => f.name).join(", ")}`,
+      `its columns are ${facts.map((f) => spaced(f.name)).join(", ")}`,
       "Mend the heading, or take the row of headings away",
     );
   }
@@ -153,7 +154,7 @@ function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[], at: st
   const missing = facts.find((f, i) => !f.optional && (found[i] ?? -1) < 0);
   if (missing !== undefined) {
     throw new BadInput(
-      `The headings of ${at} leave out ${missing.name}`,
+      `The headings of ${at} leave out ${spaced(missing.name)}`,
       "that column must be there",
       "Add it, or take the row of headings away",
     );
@@ -161,14 +162,16 @@ function headerOrder(line: readonly Raw[], facts: readonly ColumnFacts[], at: st
   return found;
 }
 
+/** The name of a column as people write it. */
+const spaced = (name: string): string => name.replace(/(?<=[a-z])[A-Z]/g, (c) => ` ${c.toLowerCase()}`);
+
 /** Words that name a column of a table, found once for each declared column. */
 const COLUMN_WORDS = new WeakMap<ColumnFacts, ReadonlySet<string>>();
 
 function wordsOf(fact: ColumnFacts): ReadonlySet<string> {
   const known = COLUMN_WORDS.get(fact);
   if (known !== undefined) return known;
-  const spaced = fact.name.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`).toLowerCase();
-  const words = new Set([spaced, fact.name.toLowerCase(), ...fact.heads]);
+  const words = new Set([spaced(fact.name).toLowerCase(), fact.name.toLowerCase(), ...fact.heads]);
   COLUMN_WORDS.set(fact, words);
   return words;
 }

@@ -13,7 +13,7 @@ import type { LengthNesting, LengthPart, LengthStock, NestedLength, Piece } from
 import { type LengthSearch, searchLengths } from "./search/search.ts";
 
 const DEFAULT_SEED = 1961;
-const USUAL_EFFORT = 600_000_000;
+const USUAL_EFFORT = 400_000_000;
 /** Effort of the later goals where the first one took all. */
 const LEAST_LATER = 30_000_000;
 

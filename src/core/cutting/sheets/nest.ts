@@ -19,8 +19,6 @@ import { type SheetSearch, searchSheets } from "./search/search.ts";
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */
 const USUAL_EFFORT = 68_000_000;
-/** Effort of the later goals where the first one took all, as a share of the usual. */
-const LEAST_LATER = 0.45;
 
 /**
  * Cuts parts from sheets by edge-to-edge (guillotine) cuts in any number of stages, with the fewest sheets or at the
@@ -42,9 +40,7 @@ export function nestSheets(
     model.total === 0
       ? { packing: { layouts: [], cost: 0 }, bound: 0, method: "no parts" }
       : searchSheets(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
-  // a long search leaves the later goals less, so that all together end in time
-  const units = LEAST_LATER * (options.effort ?? 1) * USUAL_EFFORT + (1 - LEAST_LATER) * effort.remaining;
-  const later = new Effort(units, options.expired);
+  const later = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
   const whole = found.packing.layouts.every((l) => (model.stocks[l.stock]?.index ?? -1) >= 0);
   const goals = whole
     ? laterGoals(model, found.packing, later, new Random(options.seed ?? DEFAULT_SEED))

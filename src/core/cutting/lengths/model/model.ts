@@ -1,6 +1,7 @@
 import { BadInput } from "../../../kit/refusal.ts";
 import { at } from "../../engine/at.ts";
 import { byText, goalCosts, priceUnits } from "../../engine/goal-costs.ts";
+import { misfitsRefused, nameOfPart } from "../../engine/misfits.ts";
 import { gcd, sizeDown, sizeUp, wholeCount } from "../../engine/sixty-fourths.ts";
 import type { NestOptions } from "../../engine/types.ts";
 import type { LengthPart, LengthStock } from "./types.ts";
@@ -44,7 +45,7 @@ export function lengthModel(
   if (stocks.length === 0) throw new BadInput("There is no stock", "parts are cut from stock", "Add a stock length");
   const goal = goalCosts(stocks, options);
   const prices = priceUnits(stocks);
-  const total = parts.reduce((sum, p) => sum + wholeCount(`The quantity of ${p.id}`, p.quantity, 0), 0);
+  const total = parts.reduce((sum, p) => sum + wholeCount(`The quantity of ${nameOfPart(p)}`, p.quantity, 0), 0);
   const usable = stocks
     .map((s, index) => ({ ...s, index, trim: sizeUp(`The trim of ${s.id}`, s.trimIn ?? options.trimIn, 0) }))
     .map(({ index, trim, ...s }) => ({
@@ -58,16 +59,17 @@ export function lengthModel(
     .filter((s) => s.limit > 0);
   const longest = Math.max(0, ...usable.map((s) => s.size));
   const groups = new Map<number, { part: number; quantity: number }[]>();
-  const misfits = new Set<string>();
+  const misfits = new Set<LengthPart>();
   parts.forEach((p, part) => {
-    const size = sizeUp(`The length of ${p.id}`, p.lengthIn) + kerf;
+    const size = sizeUp(`The length of ${nameOfPart(p)}`, p.lengthIn) + kerf;
     if (p.quantity === 0) return;
-    if (size > longest) misfits.add(p.id);
+    if (size > longest) misfits.add(p);
     groups.set(size, [...(groups.get(size) ?? []), { part, quantity: p.quantity }]);
   });
   if (misfits.size > 0) {
-    throw new BadInput(
-      `${[...misfits].sort(byText).join(", ")} fit${misfits.size === 1 ? "s" : ""} no stock`,
+    throw misfitsRefused(
+      [...misfits],
+      stocks,
       "a part must fit inside a stock length after trim",
       "Correct the length, or add a longer stock length",
     );

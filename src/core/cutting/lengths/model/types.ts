@@ -4,6 +4,8 @@ import type { Reached, SheetBound, Unplaced } from "../../engine/types.ts";
 
 export interface LengthPart {
   readonly id: string;
+  /** what sentences call it, where that is not its id */
+  readonly name?: string;
   readonly lengthIn: number;
   readonly quantity: number;
 }

@@ -17,9 +17,9 @@ import { LengthExchange } from "./exchange.ts";
 import { type Plan, startLengths } from "./start.ts";
 
 /** Shares of the whole effort for the exchange before the linear problem, after it, and after each dive. */
-const FIRST_EXCHANGE = 0.04;
-const SECOND_EXCHANGE = 0.2;
-const EXCHANGE = 0.04;
+const FIRST_EXCHANGE = 0.06;
+const SECOND_EXCHANGE = 0.3;
+const EXCHANGE = 0.06;
 /** Shares of the covering of all parts, and of what rounding the linear solution down leaves, where there are several lengths. */
 const COVER = 0.1;
 const COVER_REST = 0.05;

@@ -1,6 +1,7 @@
 import { BadInput } from "../../../kit/refusal.ts";
 import { at } from "../../engine/at.ts";
 import { byText, goalCosts, priceUnits } from "../../engine/goal-costs.ts";
+import { misfitsRefused, nameOfPart } from "../../engine/misfits.ts";
 import { gcd, sizeDown, sizeUp, wholeCount } from "../../engine/sixty-fourths.ts";
 import type { NestOptions } from "../../engine/types.ts";
 import type { SheetPart, SheetStock } from "./types.ts";
@@ -102,7 +103,7 @@ export function sheetModel(
   if (stocks.length === 0) throw new BadInput("There is no stock", "parts are cut from stock", "Add a stock size");
   const goal = goalCosts(stocks, options);
   const prices = priceUnits(stocks);
-  const total = parts.reduce((sum, p) => sum + wholeCount(`The quantity of ${p.id}`, p.quantity, 0), 0);
+  const total = parts.reduce((sum, p) => sum + wholeCount(`The quantity of ${nameOfPart(p)}`, p.quantity, 0), 0);
   const trims = stocks.map((s) => sizeUp(`The trim of ${s.id}`, s.trimIn ?? options.trimIn, 0));
   const sheets = stocks.map((s, index) => ({
     w: sizeDown(`The length of stock ${s.id}`, s.lengthIn) - 2 * at(trims, index) + kerf,
@@ -115,18 +116,19 @@ export function sheetModel(
   }));
   const sized = parts
     .map((p, part) => ({
-      w: sizeUp(`The length of ${p.id}`, p.lengthIn) + kerf,
-      h: sizeUp(`The width of ${p.id}`, p.widthIn) + kerf,
+      w: sizeUp(`The length of ${nameOfPart(p)}`, p.lengthIn) + kerf,
+      h: sizeUp(`The width of ${nameOfPart(p)}`, p.widthIn) + kerf,
       turns: p.turns,
       part,
       quantity: p.quantity,
     }))
     .filter((p) => p.quantity > 0);
   const usable = sheets.filter((s) => s.limit > 0 && s.w > kerf && s.h > kerf && sized.some((p) => fits(p, s)));
-  const misfits = sized.filter((p) => !usable.some((s) => fits(p, s))).map((p) => at(parts, p.part).id);
+  const misfits = sized.filter((p) => !usable.some((s) => fits(p, s))).map((p) => at(parts, p.part));
   if (misfits.length > 0) {
-    throw new BadInput(
-      `${[...new Set(misfits)].sort(byText).join(", ")} fit${misfits.length === 1 ? "s" : ""} no stock`,
+    throw misfitsRefused(
+      misfits,
+      stocks,
       "a part must fit inside a sheet after trim, turned only where it may be turned",
       "Correct the size, allow turning, or add a larger stock size",
     );

@@ -5,6 +5,8 @@ import type { Reached, SheetBound, Unplaced } from "../../engine/types.ts";
 export interface SheetPart {
   /** name of the part, as it comes back in the layout */
   readonly id: string;
+  /** what sentences call it, where that is not its id */
+  readonly name?: string;
   /** along the grain where the grain counts */
   readonly lengthIn: number;
   readonly widthIn: number;
