@@ -15,7 +15,7 @@ import { type LengthSearch, searchLengths } from "./search/search.ts";
 const DEFAULT_SEED = 1961;
 const USUAL_EFFORT = 400_000_000;
 /** Effort of the later goals where the first one took all. */
-const LEAST_LATER = 30_000_000;
+const LEAST_LATER = 20_000_000;
 
 /**
  * Cuts parts from stock lengths with the fewest pieces or at the least cost, by column generation and diving with a

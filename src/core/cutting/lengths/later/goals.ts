@@ -10,10 +10,10 @@ import { keepOneLong, longestRoom } from "./leftover.ts";
 import { columnsOf, fewerPatterns, patternsOf } from "./patterns.ts";
 
 /** Shares of the effort for the price of the stock, for its size alone, for the longest leftover, and for the patterns. */
-const RANKED = 0.06;
-const BY_SIZE = 0.01;
-const LEFTOVER = 0.06;
-const PATTERNS = 0.3;
+const RANKED = 0.09;
+const BY_SIZE = 0.015;
+const LEFTOVER = 0.09;
+const PATTERNS = 0.45;
 
 /** A plan after all goals, and what is proven of them. */
 export interface LengthGoals {

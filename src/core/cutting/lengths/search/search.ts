@@ -21,8 +21,8 @@ const FIRST_EXCHANGE = 0.06;
 const SECOND_EXCHANGE = 0.3;
 const EXCHANGE = 0.06;
 /** Shares of the covering of all parts, and of what rounding the linear solution down leaves, where there are several lengths. */
-const COVER = 0.1;
-const COVER_REST = 0.05;
+const COVER = 0.15;
+const COVER_REST = 0.075;
 /** Roundings whose remainder is covered. */
 const MOST_ROUNDINGS = 30;
 /** Dives before the search gives up. */
