@@ -74,7 +74,7 @@ export const structure = sheet(
     inputs("Inputs here", [
       {
         label: "Post length",
-        name: "PostLength",
+        name: "PostFt",
         value: 16.4,
         unit: "ft",
         note: "floor to ridge beam; the middle columns of the gables too",
@@ -168,7 +168,7 @@ export const structure = sheet(
       {
         label: "Wind on the middle column of a gable",
         name: "GableWind",
-        formula: '=8*MAX(ABS(SILL.WIND_CLADDING("wall",4,8*PostLength,Basis)))',
+        formula: '=8*MAX(ABS(SILL.WIND_CLADDING("wall",4,8*PostFt,Basis)))',
         unit: "plf",
         format: "0",
         note: "8 ft of wall, strength level",
@@ -193,11 +193,11 @@ export const structure = sheet(
       {
         label: "A post carries",
         name: "PostCapacity",
-        formula: '=SILL.WOOD_COLUMN("5.5 x 5.5",PostWood,PostLength,RoofCase,Basis)',
+        formula: '=SILL.WOOD_COLUMN("5.5 x 5.5",PostWood,PostFt,RoofCase,Basis)',
       },
       {
         label: "A post 5 1/2 x 7 1/2 would carry",
-        formula: '=SILL.WOOD_COLUMN("5.5 x 7.5",PostWood,PostLength,RoofCase,Basis)',
+        formula: '=SILL.WOOD_COLUMN("5.5 x 7.5",PostWood,PostFt,RoofCase,Basis)',
       },
       { label: "Post, load over capacity", formula: "=PostLoad/PostCapacity", format: "0.00" },
       {
@@ -291,13 +291,13 @@ export const structure = sheet(
     {
       heading: "Middle column of a gable, three 2x6",
       name: "GableRatio",
-      formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF #2",PostLength,GableLoad,GableWind,Held,WallCase,Basis)',
+      formula: '=SILL.WOOD_BEAMCOLUMN("3-2x6","SPF #2",PostFt,GableLoad,GableWind,Held,WallCase,Basis)',
       room: 9,
     },
     {
       heading: "In its place, LVL 3 1/2 x 7 1/4",
       name: "GableLvl",
-      formula: '=SILL.WOOD_BEAMCOLUMN("3.5x7.25",OwnWood,PostLength,GableLoad,GableWind,Held,WallCase,Basis)',
+      formula: '=SILL.WOOD_BEAMCOLUMN("3.5x7.25",OwnWood,PostFt,GableLoad,GableWind,Held,WallCase,Basis)',
       room: 9,
     },
     {
