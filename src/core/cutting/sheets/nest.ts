@@ -19,6 +19,8 @@ import { type SheetSearch, searchSheets } from "./search/search.ts";
 const DEFAULT_SEED = 1961;
 /** Elementary steps of the usual effort. */
 const USUAL_EFFORT = 68_000_000;
+/** The same where parts may turn on sheets of one size: there are more ways to lay them, and no sets of sheets to choose from. */
+const TURNING_EFFORT = 78_000_000;
 
 /**
  * Cuts parts from sheets by edge-to-edge (guillotine) cuts in any number of stages, with the fewest sheets or at the
@@ -35,12 +37,12 @@ export function nestSheets(
   tape?: Tape,
 ): SheetNesting {
   const model = sheetModel(parts, stocks, options);
-  const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
+  const effort = new Effort(unitsFor(model, options), options.expired);
   const found: SheetSearch =
     model.total === 0
       ? { packing: { layouts: [], cost: 0 }, bound: 0, method: "no parts" }
       : searchSheets(model, effort, new Random(options.seed ?? DEFAULT_SEED), false);
-  const later = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
+  const later = new Effort(unitsFor(model, options), options.expired);
   const whole = found.packing.layouts.every((l) => (model.stocks[l.stock]?.index ?? -1) >= 0);
   const goals = whole
     ? laterGoals(model, found.packing, later, new Random(options.seed ?? DEFAULT_SEED))
@@ -62,12 +64,15 @@ export function boundSheets(
 ): SheetBound {
   const model = sheetModel(parts, stocks, options);
   if (model.total === 0) return { bound: 0, method: "no parts" };
-  const effort = new Effort((options.effort ?? 1) * USUAL_EFFORT, options.expired);
+  const effort = new Effort(unitsFor(model, options), options.expired);
   const { bound, method } = searchSheets(model, effort, new Random(options.seed ?? DEFAULT_SEED), true);
   const value = goalValue(stocks, options, bound);
   tape?.step("LB", `lower bound by ${method}`, value, options.goal === "sheets" ? "sheets" : "cost", "");
   return { bound: value, method };
 }
+
+const unitsFor = ({ types, stocks }: SheetModel, { effort = 1 }: NestOptions): number =>
+  effort * (stocks.length === 1 && types.some((t) => t.turns) ? TURNING_EFFORT : USUAL_EFFORT);
 
 function goalValue(stocks: readonly SheetStock[], options: NestOptions, units: number): number {
   return options.goal === "cost" && stocks.some((s) => s.cost > 0) ? units / COST_SCALE : units;
