@@ -6,7 +6,7 @@ import { claddingFigure, type Surface } from "../../../src/core/wind/cladding/cl
 import { claddingSchedule } from "../../../src/core/wind/cladding/cladding-schedule.ts";
 import { exposureCoefficient } from "../../../src/core/wind/exposure-coefficient.ts";
 import { wallLineShear } from "../../../src/core/wind/frame/base-shear.ts";
-import { parallelRoofCp } from "../../../src/core/wind/frame/frame-coefficients.ts";
+import { leewardRoofCp, parallelRoofCp, windwardRoofCp } from "../../../src/core/wind/frame/frame-coefficients.ts";
 import { directionalFrame } from "../../../src/core/wind/frame/frame-directional.ts";
 import { envelopeFrame } from "../../../src/core/wind/frame/frame-envelope.ts";
 import { roofUplift } from "../../../src/core/wind/frame/uplift.ts";
@@ -19,6 +19,7 @@ import {
   GABLE_OVERHANG_27_TO_45_7_10,
 } from "../../../src/core/wind/tables/cladding-gable.ts";
 import { MONOSLOPE_3_TO_10, MONOSLOPE_10_TO_30 } from "../../../src/core/wind/tables/cladding-monoslope.ts";
+import { speedUp } from "../../../src/core/wind/topographic-factor.ts";
 
 const worked = (work: (tape: Tape) => unknown): Tape => {
   const tape = new Tape();
@@ -177,6 +178,48 @@ describe("frames", () => {
     expect(rows(20.1)).toBe(rows(20) + 1);
   });
 
+  test("coefficients of the envelope half way between 5 and 20 degrees, and between 20 and 30 (from memory of Fig. 28.3-1)", () => {
+    const caseA = (slopeDeg: number) =>
+      envelopeFrame({ ...HOUSE, roof: "gable", slopeDeg })
+        .filter((r) => r.wind.startsWith("case A") && r.part === "field")
+        .map((r) => r.coefficient);
+    const rows = [0.4, 0.53, 0.56, -0.69, -0.69, 0.21, -0.37, -0.48, -0.43, -0.29, -0.43, -0.37];
+    const half = (from: number) =>
+      [0, 3, 6, 9].map((i) => expect.closeTo(((rows[i + from] ?? 0) + (rows[i + from + 1] ?? 0)) / 2, 9));
+    expect(caseA(12.5)).toEqual(half(0));
+    expect(caseA(25)).toEqual(half(1));
+  });
+
+  test("roof coefficients of Fig. 27.3-1 (from memory): rows of h/L 0.25, 0.5 and 1", () => {
+    const leeward = (slopeDeg: number) => [0.25, 0.5, 1].map((h) => leewardRoofCp(slopeDeg, h));
+    expect([10, 15, 20, 35].map(leeward)).toEqual([
+      [-0.3, -0.5, -0.7],
+      [-0.5, -0.5, -0.6],
+      [-0.6, -0.6, -0.6],
+      [-0.6, -0.6, -0.6],
+    ]);
+    const pushed = (slopeDeg: number) => [0.25, 0.5, 1].map((h) => windwardRoofCp(slopeDeg, h).pressure);
+    expect([10, 15, 20, 25, 30, 35, 45].map(pushed)).toEqual([
+      [-0.18, -0.18, -0.18],
+      [0, -0.18, -0.18],
+      [0.2, 0, -0.18],
+      [0.3, 0.2, 0],
+      [0.3, 0.2, 0.2],
+      [0.4, 0.3, 0.2],
+      [0.4, 0.4, 0.3],
+    ]);
+    const sucked = (slopeDeg: number) => [0.25, 0.5, 1].map((h) => windwardRoofCp(slopeDeg, h).suction);
+    expect([10, 15, 20, 25, 30, 35, 45].map(sucked)).toEqual([
+      [-0.7, -0.9, -1.3],
+      [-0.5, -0.7, -1],
+      [-0.3, -0.4, -0.7],
+      [-0.2, -0.3, -0.5],
+      [-0.2, -0.2, -0.3],
+      [0, -0.2, -0.2],
+      [0, 0, 0],
+    ]);
+  });
+
   test("a low-rise building is as high as it is wide at most", () => {
     expect(() => envelopeFrame({ ...HOUSE, eaveFt: 20 })).not.toThrow();
     expect(() => envelopeFrame({ ...HOUSE, eaveFt: 20.1 })).toThrow(/least plan dimension/);
@@ -203,4 +246,23 @@ test("that the 7-22 table departs from its formula is said in 7-22 alone", () =>
     worked((tape) => exposureCoefficient(20, "C", "frame", edition, tape)).cautions.join();
   expect([said("7-10"), said("7-16")]).toEqual(["", ""]);
   expect(said("7-22")).toContain("printed table differs");
+});
+
+test("behind the crest a hill and a ridge reach 1.5 half lengths, an escarpment 4; before it all 1.5 (Fig. 26.8-1)", () => {
+  const k2 = (shape: "hill" | "ridge" | "escarpment", side: "upwind" | "downwind") =>
+    speedUp({
+      shape,
+      hillFt: 100,
+      halfLengthFt: 400,
+      distanceFt: 120,
+      side,
+      heightFt: 20,
+      exposure: "C",
+      edition: "7-16",
+    }).k2;
+  // 1 - 120 / (1.5 x 400) = 0.8, 1 - 120 / (4 x 400) = 0.925
+  for (const shape of ["hill", "ridge", "escarpment"] as const) {
+    expect(k2(shape, "upwind"), shape).toBeCloseTo(0.8, 12);
+    expect(k2(shape, "downwind"), shape).toBeCloseTo(shape === "escarpment" ? 0.925 : 0.8, 12);
+  }
 });
