@@ -88,6 +88,15 @@ describe("lengths", () => {
     expect(wholePacks(1e-3, 1)).toBe(1);
   });
 
+  test("an order of tape names its sides where it is not for all", () => {
+    const item = (sides: "all" | "sill" | "jambs and head") => flashingTape([], sides, 50, 0.5, 0).item;
+    expect([item("all"), item("sill"), item("jambs and head")]).toEqual([
+      "flashing tape",
+      "flashing tape, sill",
+      "flashing tape, jambs and head",
+    ]);
+  });
+
   test("no tape fits any roll", () => {
     expect(flashingTape([], "all", 0.5, 0.1, 0).packs).toBe(0);
   });
