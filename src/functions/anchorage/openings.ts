@@ -58,6 +58,22 @@ const factor = familyFunction({
     { args: { wall: [["north", 40, 3]] }, says: "the method holds from 4 to 20 ft (SDPWS 2015 4.3.5.3)" },
     { args: { wall: [["north", 40, 9, 3]] }, says: "the method is for walls of one height (SDPWS 4.3.5.3)" },
     { args: { wall: [["north", 0, 9]] }, says: "it must be from 0.1 to 2000 ft" },
+    { args: { openings: [["all", 20, 6, 1, null, 30]] }, says: "the wall is 40 ft long" },
+    {
+      args: { openings: [["all", 20, 6, 1, null, 0.5]] },
+      says: "the method wants one at each end, at least 2.57143 ft wide here",
+    },
+    { args: { openings: [["all", 20, 12]] }, says: "the wall is 9 ft high" },
+    {
+      args: {
+        openings: [
+          ["a", 10, 6, 1, null, 2],
+          ["b", 10, 6, 1, null, 5],
+        ],
+      },
+      says: "it lies over the opening before it",
+    },
+    { args: { openings: [["all", 8, 6, 2, null, 5]] }, says: "openings alike cannot all be in one place" },
   ],
   notFor: "Walls by SDPWS 2021, and walls strapped round their openings, are other methods: an engineer has them.",
   run(a, tape) {

@@ -79,6 +79,16 @@ export const costOrder = familyFunction({
       },
       says: "it must be from 0 to 1000000 $",
     },
+    {
+      args: {
+        prices: [
+          ["flashing tape", 46],
+          ["mineral wool board", 58],
+          ["flashing tape", 40],
+        ],
+      },
+      says: "one item has one price a pack",
+    },
   ],
   notFor: "Freight, breaks by quantity and tax at the till are on the supplier's quotation.",
   run(a, tape) {

@@ -62,6 +62,11 @@ const dewProfileFunction = familyFunction({
     { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
     { args: { outdoorHumidity: null }, says: "80 % stands in for it in winter only, below 50 F" },
     { args: { indoorHumidity: 150 }, says: "it must be from 0 to 100 %" },
+    {
+      args: { layers: [["sheet", null, null, "mu 100"]] },
+      says: "mu and perm-inch belong to a material, not to a sheet",
+    },
+    { args: { layers: [["gypsum board", 0.5, null, null, "ventilated cavity"]] }, says: "every sd is 0" },
   ],
   notFor:
     "Walls that get wet by rain, leaks or moving air need a transient simulation: this is diffusion in steady state.",
@@ -124,6 +129,14 @@ const dewLayerFunction = familyFunction({
     { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
     { args: { indoorHumidity: "none" }, says: "relative humidity lies above 0 and up to 100 %, and perfectly dry air" },
     { args: { indoorHumidity: 150 }, says: "it must be from 0 to 100 %" },
+    {
+      args: { layers: [["none", 0, "none", "sd 1 m"]], insideFilm: "none", outsideFilm: "none" },
+      says: "no layer and no film resists heat",
+    },
+    {
+      args: { method: "air", indoorTemperature: 70, outdoorTemperature: 70 },
+      says: "air that moves through a wall cools only towards a colder side",
+    },
   ],
   notFor:
     "Walls that get wet by rain, leaks or moving air need a transient simulation: this is diffusion in steady state.",

@@ -59,6 +59,7 @@ const framingShareFunction = familyFunction({
     },
     { args: { openings: [["x", 1, 1, 1, 1, 1, 1]] }, says: "the walls are north" },
     { args: { walls: [["north", 0, 10]] }, says: "it must be from 0.1 to 2000 ft" },
+    { args: { openings: [["window", 20, 9, 10, 0]] }, says: "the share is taken of the walls without openings" },
   ],
   notFor: "A share for an energy permit may be fixed by the code whatever is built: look there first.",
   run(a, tape) {

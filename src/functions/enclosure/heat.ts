@@ -55,6 +55,19 @@ const rStack = familyFunction({
   refuses: [
     { args: { insideFilm: "6" }, says: "the method holds from 0 to 5 h ft2 F/Btu (ASHRAE Handbook" },
     { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
+    {
+      args: { layers: [["x", 1, "none"]], insideFilm: "none", outsideFilm: "none" },
+      says: "no layer and no film resists heat",
+    },
+    {
+      args: { layers: [["own wood", 1, "G 0.9 M 12"]] },
+      says: "the method holds from 0.3 to 0.8 (USDA FPL Wood Handbook",
+    },
+    {
+      args: { layers: [["own wood", 1, "G 0.5 M 40"]] },
+      says: "the method holds from 0 to 25 % (USDA FPL Wood Handbook GTR-190",
+    },
+    { args: { layers: [["air space", 40]] }, says: "the method holds from 0.001 to 0.3 m (ISO 6946:2017 Annex D" },
   ],
   notFor: "Walls with studs or columns in the insulation take U_FACTOR: this is the way through the insulation alone.",
   run: (a, tape) => stackR(readAssembly(layerRows(a.layers), a.insideFilm, a.outsideFilm, tape), tape),

@@ -166,6 +166,7 @@ const airCode = familyFunction({
       says: "New York 2025 energy code Table R402.5.1.3 (based on IECC 2024) is",
     },
     { args: { airTightness: 260 }, says: "it must be above 0 1/h and at most 50 1/h" },
+    { args: { airTightness: "0.3 cfm/ft2" }, says: "the air tightness is a flow over the area of walls, roof and" },
   ],
   notFor: "Programs and states with limits of their own, and rooms tested one by one, go by their own text.",
   run(a, tape) {

@@ -74,6 +74,7 @@ const massWallFunction = familyFunction({
       says: "the method holds from 0 to 200 h ft2 F/Btu (layers of a building)",
     },
     { args: { layers: [["concrete", -1]] }, says: "it must be from 0 to 120 in" },
+    { args: { layers: [["my block", 8, "R 2"]] }, says: "heat capacity goes by density, specific heat and thickness" },
   ],
   notFor: "Commercial buildings have their own definition; how fast a heavy wall answers the day needs a simulation.",
   run(a, tape) {

@@ -97,6 +97,10 @@ const dewMonthsFunction = familyFunction({
       says: "it is none of the built-in materials and its row gives no R or conductivity",
     },
     { args: { waterLimit: -1 }, says: "it must be above 0 and at most 100" },
+    { args: { climateStation: "51.5 N 0.1 W" }, says: "the nearest is Caribou Municipal Arpt ME, 2973 miles" },
+    { args: { climateStation: "44.48 N 73.15 E" }, says: "the stations stand in the United States, west of it" },
+    { args: { climateStation: "95 N 73 W" }, says: "the method holds from -90 to 90 deg (degrees from the equator)" },
+    { args: { climateStation: "44 N 190 W" }, says: "the method holds from -180 to 180 deg (degrees from Greenwich)" },
   ],
   notFor:
     "Rain, leaks, sun on wet cladding and moving air need a transient simulation; green roofs and crawl spaces too.",
@@ -167,6 +171,15 @@ const dewWoodFunction = familyFunction({
       says: "the method holds from 0 to 200 h ft2 F/Btu (layers of a building)",
     },
     { args: { layers: [["plywood", -1]] }, says: "it must be from 0 to 120 in" },
+    {
+      args: {
+        layers: [
+          ["gypsum board", 0.5],
+          ["mineral wool board", 4],
+        ],
+      },
+      says: "moisture content is worked out for lumber, panels and sheathing",
+    },
   ],
   notFor: "Wood wetted by leaks or built in green is not in balance with monthly air: measure it.",
   run(a, tape) {

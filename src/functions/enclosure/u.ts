@@ -116,6 +116,20 @@ const uFactorFunction = familyFunction({
       says: "it is none of the built-in materials and its row gives no R or conductivity",
     },
     { args: { framingShare: 250 }, says: "it must be from 0 to 0.9" },
+    {
+      args: { layers: [["x", 1, "none"]], insideFilm: "none", outsideFilm: "none", framing: null, framingShare: null },
+      says: "layer by layer the parts lie side by side",
+    },
+    {
+      args: {
+        layers: [
+          ["brick", 4],
+          ["air space", 1, "", "", "ventilated cavity 0.01 in2/ft"],
+          ["brick", 4],
+        ],
+      },
+      says: "framing rows lie beside the layers one by one, or one row",
+    },
   ],
   notFor: "Steel framing, windows and slabs on grade have other methods: the energy code's tables or HEATLOSS_GROUND.",
   run(a, tape) {

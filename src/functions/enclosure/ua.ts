@@ -93,6 +93,7 @@ const uaCode = familyFunction({
       },
       says: "it must be above 0 Btu/(h ft2 F) and at most 10 Btu/(h ft2 F)",
     },
+    { args: { climateZone: "1A", energyCode: "2018" }, says: "IECC 2018 Tables R402.1.2 and R402.1.4 sets none there" },
   ],
   notFor: "Commercial buildings, and paths by energy cost or rating index, are other ways to comply.",
   run(a, tape) {

@@ -65,6 +65,8 @@ const withdrawal = familyFunction({
       says: "connections take no impact factor, CD at most 1.6 (NDS Table 11.3.1 note 1)",
     },
     { args: { gravity: 1 }, says: "it must be from 0.31 to 0.73 (NDS Tables 12.2A and 12.3.3)" },
+    { args: { thread: 0.25 }, says: "at least 2 in is wanted, 4 diameters without the tip (NDS" },
+    { args: { type: "nail", grain: "end", diameter: 0.162 }, says: "the standard allows none (NDS 12.2)" },
   ],
   notFor: "Proprietary screws take the figures of their evaluation report; ring-shank nails of special threads do too.",
   run: (a, tape) => withdrawalValue(a.type, a.diameter, a.gravity, a.thread, a.grain, conditionsOf(a), tape),
@@ -126,6 +128,48 @@ const lateral = familyFunction({
       says: "connections take no impact factor, CD at most 1.6 (NDS Table 11.3.1 note 1)",
     },
     { args: { diameter: 3 }, says: "it must be from 0.09 to 1.25 in (the wood standard's tables)" },
+    {
+      args: {
+        members: [
+          ["side", 2.5, 0.5],
+          ["main", 2, 0.25],
+        ],
+      },
+      says: "the method holds from 0.31 to 0.73 (NDS Tables 12.2A, 12.3.3)",
+    },
+    { args: { type: "bolt", diameter: 1.25 }, says: "the method holds from 0.25 to 1 in (NDS 12.3.1)" },
+    {
+      args: {
+        members: [
+          ["side", 2.5, 0.5],
+          ["main", 1, 0.5],
+        ],
+        diameter: 0.5,
+      },
+      says: "at least 2 in is wanted, 4 diameters without the tip (NDS",
+    },
+    {
+      args: {
+        members: [
+          ["side", 2.5, 0.5],
+          ["main", 2, 0.5],
+          ["side", 2.5, 0.5],
+        ],
+        grain: "end",
+      },
+      says: "it is the end of a wood member in which the fastener ends, in",
+    },
+    {
+      args: {
+        members: [
+          ["side", 0.5, "OSB"],
+          ["main", 2, 0.5],
+        ],
+        diameter: 0.5,
+      },
+      says: "its bearing strength is held for fasteners under 0.25 in (NDS",
+    },
+    { args: { type: "nail", diameter: 0.3 }, says: "the method holds from 0.099 to 0.273 in (NDS Appendix I)" },
   ],
   notFor:
     "Proprietary screws, split rings, shear plates and nail plates take their reports; fire and cyclic load go to an engineer.",

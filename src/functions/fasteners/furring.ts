@@ -87,6 +87,7 @@ const furring = familyFunction({
     { args: { fastener: "0.113 nail" }, says: "it has 0.131 nail, 0.162 nail, No. 10 wood screw, 1/4 lag screw" },
     { args: { residentialCode: "2024" }, says: "its tables of furring over insulation are not held" },
     { args: { furringSpacing: 1.6 }, says: "it must be from 4 to 96 in" },
+    { args: { residentialCode: "2018", table: "direct" }, says: "that table of 2018 is not held, the furred one is" },
   ],
   notFor: "Steel or masonry backing, thicker foam and heavier cladding than the table prints need an engineer.",
   run: (a, tape) =>

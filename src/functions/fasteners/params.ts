@@ -76,7 +76,7 @@ export const memberColumns = {
   member: text({ says: "side or main, and second side where there are three", heads: ["name"] }),
   thickness: length("in", {
     says: "thickness; of the member that holds the point the penetration without the tip",
-    above: 0,
+    min: 0.01,
     max: 24,
   }),
   gravity: mapped(

@@ -17,7 +17,7 @@ const members = table(
     width: optional(
       length("in", {
         says: "width of the member across the row",
-        above: 0,
+        min: 0.1,
         max: 60,
         usual: { min: 0.75, max: 60, ask: "is it in inches?" },
       }),
@@ -125,6 +125,7 @@ const group = familyFunction({
       says: "members go from the head: side, main, and the second side in double shear",
     },
     { args: { count: 60 }, says: "it must be from 1 to 30" },
+    { args: { spacing: 1 }, says: "at least 3 in is wanted, 3 diameters (NDS Table 12.5.1B)" },
   ],
   notFor:
     "Splitting and row tear-out of large bolts near an end are checks of their own (NDS appendix E), not held here.",

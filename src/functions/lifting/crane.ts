@@ -99,6 +99,16 @@ export const crane = familyFunction({
       },
       says: "one lift has one boom length",
     },
+    {
+      args: {
+        chart: [
+          [35, 9700],
+          [35, 9000],
+          [50, 7000],
+        ],
+      },
+      says: "one radius has one capacity",
+    },
   ],
   notFor:
     "Two cranes, lifts over people, near power lines or near three quarters of the chart need a written lift plan.",

@@ -59,6 +59,15 @@ export const centroid = familyFunction({
       },
       says: "Piece in row 1 of pieces is missing",
     },
+    {
+      args: {
+        pieces: [
+          ["a", -40, "", "", "", "", 0, 10],
+          ["b", 30, "", "", "", "", 0, 5],
+        ],
+      },
+      says: "a load has a weight above 0",
+    },
   ],
   notFor: "A piece whose parts are not known is found by a trial lift, a hand above the ground.",
   run(a, tape) {
@@ -188,6 +197,16 @@ export const sling = familyFunction({
       says: "the highest pick is 12 ft above it",
     },
     { args: { rise: 800 }, says: "it must be from 0.5 to 300 ft" },
+    {
+      args: {
+        picks: [
+          ["left", -6, 0],
+          ["right", 6, 0],
+          ["other", 6, 0],
+        ],
+      },
+      says: "legs at one place are one leg",
+    },
   ],
   notFor: "Spreader bars, rolling blocks and two cranes on one piece are a rigger's plan.",
   run(a, tape) {

@@ -69,6 +69,15 @@ export const truck = familyFunction({
       says: "a load is laid out by length and width in feet and thickness in inches",
     },
     { args: { stackHeight: 17 }, says: "it must be above 0 ft and at most 14 ft" },
+    {
+      args: {
+        pieces: [
+          ["wall panel", 4000, 32, 8, 12, 400],
+          ["b", 4000, 32, 8, 12, 400],
+        ],
+      },
+      says: "at most 500 are laid out at once",
+    },
   ],
   notFor: "Oversize permits, axle loads and tie-downs are the hauler's own sum.",
   run(a, tape) {

@@ -63,6 +63,10 @@ export const weight = familyFunction({
     { args: { openings: [["window", 4, 5, 24]] }, says: "the wall has 400 ft2" },
     { args: { openings: [["window", 4, 5, 2, "", "", 3]] }, says: "the walls are south" },
     { args: { wetAllowance: -1 }, says: "it must be from 0 to 0.5" },
+    {
+      args: { layers: [["air space", 1]], openings: null, added: null },
+      says: "no wall area, layer or piece has weight",
+    },
   ],
   notFor: "A truck scale or a load cell beats any sum: weigh the first wall of a kind.",
   run(a, tape) {

@@ -107,6 +107,10 @@ const loadCombine = familyFunction({
       says: "every combination holds one dead load",
     },
     { args: { liveLoadFactor: 0.1 }, says: "it must be from 0.5 to 1" },
+    {
+      args: { designMethod: "strength", windLevel: "allowable" },
+      says: "strength combinations take wind at strength level, factor 1.0",
+    },
   ],
   notFor: "Seismic combinations with overstrength, and fluid, ice, flood or tornado load, go to an engineer.",
   run(a, tape) {

@@ -109,6 +109,14 @@ const loadDead = familyFunction({
       },
       says: "it must be from 0 to 120 in",
     },
+    {
+      args: { layers: [["own", "", "", "", "", "", "", "", "", "35 pcf"]] },
+      says: "35 pcf makes a weight only with a thickness",
+    },
+    {
+      args: { layers: [["own", 1, "", "", "", "", "", "", "", "2000 pcf"]] },
+      says: "the method holds from 0 to 1000 pcf (a part of a building)",
+    },
   ],
   notFor:
     "The weight of a wall to be lifted, net of its windows, takes LIFT_WEIGHT; equipment is weighed by its maker.",
@@ -161,6 +169,8 @@ const loadLive = familyFunction({
     { args: { slope: "none" }, says: "it reduces roof live loads only" },
     { args: { slope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
     { args: { area: -1 }, says: "it must be above 0 ft2 and at most 1000000 ft2" },
+    { args: { occupancy: "2000" }, says: "the method holds from 0 to 1000 psf (a load of buildings)" },
+    { args: { occupancy: "guards" }, says: "guards and handrails take 200 lb in any direction at their top" },
   ],
   notFor: "Storage, vehicles, guards and concentrated loads follow the code's own clauses and are not reduced here.",
   run(a, tape) {

@@ -57,6 +57,10 @@ const wallAreaFunction = familyFunction({
       },
       says: "it must be from 0.1 to 100 ft",
     },
+    {
+      args: { walls: [["north", 40, 9, -10, "shed"]] },
+      says: "its left end is 9 ft high and the top rises -10 ft from there",
+    },
   ],
   notFor: "Curved walls, and faces of a wall that differ, are measured on the drawing.",
   run: (a, tape) =>
@@ -83,6 +87,7 @@ const sheetsCountFunction = familyFunction({
   refuses: [
     { args: { area: -1 }, says: "it must be from 0 to 10000000 ft2" },
     { args: { area: null }, says: "Area is missing" },
+    { args: { sheet: "4x800" }, says: "sizes are in feet unless the text names another unit" },
   ],
   notFor: "What sizes, grain and joints allow takes LINING or WALL_COURSES with SHEETS_NEEDED.",
   run: (a, tape) => sheetsCount(a.area, a.sheet, a.sheetWaste, tape),

@@ -50,6 +50,16 @@ const wallColumnsFunction = familyFunction({
     { args: { openings: [["W1", 3, 4, 3, 3, 7]] }, says: "openings alike cannot all be in one place" },
     { args: { openings: [["W1", 3, 4, 1, 3, 0]] }, says: "its place in the wall decides the result" },
     { args: { columnSpacing: 8 }, says: "it must be from 12 to 480 in" },
+    {
+      args: {
+        openings: [
+          ["a", 3, 4, 1, 0, 2],
+          ["b", 3, 4, 1, 0, 4],
+        ],
+      },
+      says: "a column of 0.375 ft has to stand there",
+    },
+    { args: { openings: [["a", 3, 4, 1, 0, 0.01]] }, says: "the end columns leave 0.1875 to 23.8125 ft of the wall" },
   ],
   notFor: "Where loads from above must land is the engineer's drawing: this keeps spacings and openings only.",
   run(a, tape) {

@@ -161,6 +161,15 @@ const courses = familyFunction({
     { args: { walls: [["south", 16, 4]] }, says: "the walls are south" },
     { args: { walls: [["north", 16, 4]] }, says: "the walls are north" },
     { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
+    {
+      args: {
+        columns: [
+          ["south", 50, 1, 1],
+          ["south", 90, 2, 1],
+        ],
+      },
+      says: "panels stand on columns, one at each end of a wall at least",
+    },
   ],
   notFor: "Panels that stand upright, or are turned over, go by hand or as parts into SHEETS_LAYOUT.",
   run: (a, tape) => asTable(PIECES, plan(a, tape).pieces, "each piece of each course", tape),

@@ -61,6 +61,7 @@ const rollsFunction = familyFunction({
     },
     { args: { openings: [["x", 1, 1, 1, 1, 1, 1]] }, says: "the walls are all round" },
     { args: { rollWidth: 5 }, says: "it must be from 6 to 480 in" },
+    { args: { rollWidth: 6, sideLap: 5 }, says: "each lap is at most half of the roll that way" },
   ],
   notFor: "Roofs, and membranes hung upright, have other laps: their maker's sheet says how.",
   run(a, tape) {
@@ -121,6 +122,7 @@ const boardsFunction = familyFunction({
     },
     { args: { openings: [["x", 1, 1, 1, 1, 1, 1]] }, says: "the walls are north" },
     { args: { boardWaste: -1 }, says: "it must be from 0 to 1" },
+    { args: { walls: [["south", 2000, 90]] }, says: "a layout is worked out for up to 4000" },
   ],
   notFor: "Tapered roof insulation follows its maker's layout; loose fill and batts go by area.",
   run(a, tape) {
@@ -212,6 +214,15 @@ const screen = familyFunction({
       says: "it decides the result: a door has 0, a window its height above the",
     },
     { args: { piece: 0.1 }, says: "it must be from 1 to 2000 ft" },
+    {
+      args: {
+        openings: [
+          ["a", 20, 7, 1, 0],
+          ["b", 20, 7, 1, 0],
+        ],
+      },
+      says: "south is 32 ft long",
+    },
   ],
   notFor: "Soffit and ridge vents are sized by free area, which the code sets.",
   run: (a, tape) =>
@@ -254,6 +265,7 @@ const liningFunction = familyFunction({
     { args: { walls: [["north", 8, 9, -1]] }, says: "a gable rises to its peak" },
     { args: { openings: [["window", 4, 4, 3, 3, 4]] }, says: "openings alike cannot all be in one place" },
     { args: { walls: [["north", 0, 9]] }, says: "it must be from 0.1 to 2000 ft" },
+    { args: { walls: [["south", 2000, 90]] }, says: "a lining is worked out for up to 3000" },
   ],
   notFor:
     "Sheets whose joints must fall on studs in a set pattern, such as fire-rated lining, are laid out on the drawing.",

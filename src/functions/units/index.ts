@@ -112,6 +112,7 @@ const convertFunction = familyFunction({
   refuses: [
     { args: { to: "ft" }, says: "does not convert" },
     { args: { to: null }, says: "To is missing" },
+    { args: { to: "furlongish" }, says: "units are written as the trade writes them" },
   ],
   notFor: "A temperature difference is no temperature reading: 10 C warmer is 18 F warmer, not 50 F.",
   run({ value, from, to }, tape) {
@@ -150,6 +151,7 @@ const slopeFunction = familyFunction({
   refuses: [
     { args: { slope: 1 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
     { args: { as: "tall" }, says: "it must be one of degrees, ratio, rake" },
+    { args: { slope: "95 deg" }, says: "a slope lies from 0 (level) to below 90 degrees" },
   ],
   notFor:
     "The ridge, hip and valley of a roof have slopes of their own; a hip runs flatter than the roofs that meet in it.",

@@ -117,6 +117,28 @@ const windCladding = familyFunction({
     { args: { surface: "parapet" }, says: "the one here is at the mean roof height" },
     { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
     { args: { windSpeed: 30 }, says: "it must be from 40 to 300 mph" },
+    {
+      args: { enclosure: "partially open", asce7Edition: "7-10" },
+      says: "ASCE/SEI 7-10 has no such class: it knows enclosed, partially",
+    },
+    {
+      args: { coefficients: [["9", 10, 1, -1]] },
+      says: "zones of a gable roof are 1, 1', 2, 2', 2e, 2n, 2r, 3, 3', 3e,",
+    },
+    {
+      args: { surface: "roof", zone: "1", roofSlope: "15 deg", roofShape: "gable", asce7Edition: "7-16" },
+      says: "no public print of ASCE/SEI 7-16 Fig. 30.3-2B was found to take",
+    },
+    { args: { coefficients: [["2", 10, 1, -1]] }, says: "they hold 2" },
+    {
+      args: {
+        coefficients: [
+          ["1", 100, 1, -1],
+          ["1", 500, 0.8, -0.9],
+        ],
+      },
+      says: "a smaller area has more suction",
+    },
   ],
   notFor:
     "The main frame, shear walls and hold-downs take WIND_FRAME and WIND_BASESHEAR; open buildings, domes and heights above 60 ft go to an engineer.",

@@ -221,6 +221,7 @@ const windBaseShear = familyFunction({
     { args: { roofSlope: "6:12" }, says: "a flat roof slopes up to 10 degrees here" },
     { args: { roofSlope: 8 }, says: "it may be degrees, a rise in 12 or a share, and a slope typed as 6:12" },
     { args: { eaveHeight: 1000 }, says: "it must be above 0 ft and at most 500 ft" },
+    { args: { lines: [["1", "across ridge", 2000]] }, says: "the face that the wind across ridge meets is 40 ft long" },
   ],
   notFor:
     "Torsion and both axes at once take WIND_TORSION; the seismic force, which may be larger, takes LOAD_SEISMIC.",

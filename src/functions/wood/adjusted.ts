@@ -114,6 +114,21 @@ export const woodAdjusted = familyFunction({
       says: "this check needs it and the row does not give it",
     },
     { args: { unbraced: -1 }, says: "it must be from 0 to 60 ft" },
+    { args: { material: "Douglas fir-larch stud", section: "2x12" }, says: "the table holds it up to 6 in" },
+    {
+      args: { material: "Douglas fir-larch No. 2", section: "1.7 x 7.1" },
+      says: "the values of Douglas fir-larch No. 2 go by nominal sizes",
+    },
+    {
+      args: {
+        woodService: "wet",
+        material: [
+          ["material", "kind", "Fb", "Fv", "E"],
+          ["x", "LVL", 2600, 285, 1900000],
+        ],
+      },
+      says: "structural composite lumber is for dry service unless its",
+    },
   ],
   notFor: "Incised, fire-retardant treated, notched or hot members need factors that are not held here.",
   run(a, tape) {

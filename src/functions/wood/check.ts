@@ -75,6 +75,7 @@ export const woodCheck = familyFunction({
     },
     { args: { section: "6" }, says: "it is not read as a section" },
     { args: { span: 72 }, says: "it must be above 0.5 ft and at most 60 ft" },
+    { args: { loads: [["p", 900, 30]] }, says: "the beam goes from 0 to 72 in" },
   ],
   notFor: "Cantilevers, notches, holes, curved beams and more than three spans go to an engineer.",
   run(a, tape) {

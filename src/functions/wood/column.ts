@@ -97,6 +97,14 @@ export const woodColumn = familyFunction({
       says: "this check needs it and the row does not give it",
     },
     { args: { weak: 72 }, says: "it must be from 0 to 60 ft" },
+    {
+      args: { section: "6-1.5 x 5.5", plyFastening: "nailed" },
+      says: "built-up columns have 2 to 5 plies of at least 1.5 in (NDS",
+    },
+    {
+      args: { material: "Douglas fir-larch No. 2", section: "6x6" },
+      says: "the values of generic grades hold for lumber 2 to 4 in thick",
+    },
   ],
   notFor:
     "Columns with side load take WOOD_BEAMCOLUMN; braced frames, spaced columns and load off the center go to an engineer.",

@@ -182,7 +182,18 @@ export const panelCheck = familyFunction({
     source:
       "Formwork textbook (4th ed. 2010), Ex. 5-14: bending allows 183 psf, 1.05 times 175 psf; the rest exact arithmetic",
   },
-  refuses: REFUSES,
+  refuses: [
+    ...REFUSES,
+    {
+      args: {
+        panel: [
+          ["value", "along", "across", "unit"],
+          ["E", 1_650_000, 1_650_000, "psi"],
+        ],
+      },
+      says: "the check needs it (section modulus, in3 per ft of width)",
+    },
+  ],
   notFor: "Panels fastened as a diaphragm, point loads and unequal bays follow the panel's report and an engineer.",
   run(a, tape) {
     const rows = checkColumns.rows(panelChecks(caseOf(a, inchesOf(a.span, a.pressure), tape), tape));
@@ -219,7 +230,7 @@ export const panelSpan = familyFunction({
     within: 0.05,
     source: "Formwork textbook (4th ed. 2010), Table 4-13: 730 psf at 12 in, bending; the rest exact arithmetic",
   },
-  refuses: REFUSES,
+  refuses: [...REFUSES, { args: { pressure: 8760, grain: "across" }, says: "rolling shear fails at 2.5 in" }],
   notFor:
     "Diaphragms, point loads and unequal bays follow the panel's report; the span here is for even pressure only.",
   run(a, tape) {

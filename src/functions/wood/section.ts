@@ -69,6 +69,7 @@ export const woodSection = familyFunction({
   refuses: [
     { args: { section: "6" }, says: "it is not read as a section" },
     { args: { property: "tall" }, says: "it must be one of A, I, S, Iy, Sy, J, weight" },
+    { args: { section: "7x7" }, says: "lumber comes in 1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20," },
   ],
   notFor: "I-joists, trusses and built-up sections with a gap have no rectangle: take the figures of their report.",
   run(a, tape) {

@@ -91,6 +91,7 @@ export const woodSpan = familyFunction({
       says: "its columns are material, kind, Fb, Ft, Fv, Fcp, Fc, E, Emin, G",
     },
     { args: { spacing: 0.3 }, says: "it must be from 3 to 240 in" },
+    { args: { live: 0, dead: 0 }, says: "there is no load" },
   ],
   notFor:
     "Spans under a point load, of trusses or of I-joists go elsewhere: WOOD_CHECK takes point loads, makers' tables the products.",

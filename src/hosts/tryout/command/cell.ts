@@ -36,7 +36,8 @@ function textOf(file: string): string {
 
 function readTask(args: readonly string[]): Task | undefined {
   const rest = [...args];
-  const working = rest[0] === "--working" && rest.shift() !== undefined;
+  const at = rest.indexOf("--working");
+  const working = at >= 0 && rest.splice(at, 1).length > 0;
   if (rest[0] === "--file" && rest.length === 2) {
     const lines = textOf(String(rest[1])).split(/\r?\n/);
     return {
