@@ -12,6 +12,7 @@ const FORMATS: Readonly<Record<string, string>> = {
   yd3: "0.00",
   $: "#,##0.00",
   "$/h": "#,##0.00",
+  "$/ft2": "#,##0.00",
   h: "#,##0.0",
   days: "0.0",
   F: "0.0",
@@ -24,6 +25,9 @@ const FORMATS: Readonly<Record<string, string>> = {
   mph: "0",
   cfm: "0",
   "Btu/h": "#,##0",
+  "MMBtu/yr": "#,##0.0",
+  "Btu/(h F)": "#,##0.0",
+  "as given": "#,##0.00",
   "Btu/(h ft2 F)": "0.000",
   "h ft2 F/Btu": "0.00",
   "oz/ft2": "0.000",
@@ -33,6 +37,11 @@ const FORMATS: Readonly<Record<string, string>> = {
 /** By the name of a column, where its unit stands in another column or in its words. */
 const BY_NAME: Readonly<Record<string, string>> = {
   ratio: "0.00",
+  "shear ratio": "0.00",
+  "tension ratio": "0.00",
+  combined: "0.00",
+  coefficient: "0.00",
+  quantity: "#,##0.0",
   demand: "#,##0.00",
   capacity: "#,##0.00",
   angle: "0.0",
@@ -42,6 +51,35 @@ const BY_NAME: Readonly<Record<string, string>> = {
 
 const OTHER = "General";
 
+/** Characters that the texts of a column need, by its name; a column of numbers needs no more than its heading. */
+const WIDTHS: Readonly<Record<string, number>> = {
+  anchor: 17,
+  combination: 22,
+  cuts: 66,
+  face: 42,
+  from: 34,
+  item: 22,
+  load: 21,
+  over: 13,
+  pack: 19,
+  part: 34,
+  piece: 23,
+  remark: 74,
+  role: 18,
+  sheet: 15,
+  stock: 34,
+  surface: 15,
+  task: 24,
+  verdict: 38,
+  where: 16,
+  wind: 24,
+};
+
 export function formatOf(unit: string, name = ""): string {
   return FORMATS[unit] ?? BY_NAME[name] ?? OTHER;
+}
+
+/** How many characters a column is wide at least for its texts. */
+export function widthOf(name: string): number {
+  return WIDTHS[name] ?? 0;
 }

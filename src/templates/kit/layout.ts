@@ -5,7 +5,7 @@ import type { Param } from "../../functions/declare/param.ts";
 import { functionNamed } from "../../functions/registry.ts";
 import { inNamespace, ourNames } from "../../workbook/formula.ts";
 import { columnLetters } from "../../workbook/host.ts";
-import { formatOf } from "./formats.ts";
+import { formatOf, widthOf } from "./formats.ts";
 import {
   heading,
   label,
@@ -146,9 +146,11 @@ export function table(
 export function results(words: string, entries: readonly ResultEntry[]): Block {
   const lines = entries.map((entry) => {
     const returns = returnsOf(entry.formula);
-    const unit = entry.unit ?? returns?.unit ?? "";
-    const cell: TemplateCell = { is: entry.formula, role: "result", format: entry.format ?? formatOf(unit) };
-    const more = returns?.columns?.slice(1, 1 + (entry.more ?? 0)).map((column) => room(formatOf(column.unit))) ?? [];
+    const [first, ...others] = returns?.columns ?? [];
+    const unit = entry.unit ?? first?.unit ?? returns?.unit ?? "";
+    const format = entry.format ?? formatOf(unit, first?.name);
+    const cell: TemplateCell = { is: entry.formula, role: "result", format };
+    const more = others.slice(0, entry.more ?? 0).map((column) => room(formatOf(column.unit, column.name)));
     return [label(entry.label), cell, ...more, label(unit), note(entry.note ?? "")];
   });
   return { lines: [headings(words, "Result", "Unit", ""), ...lines], names: namesOf(entries) };
@@ -205,7 +207,7 @@ export function workbook(name: string, sheets: readonly LaidSheet[]): WorkbookTe
 /** Width of a column that stands between two tables, in characters. */
 const GAP = 3;
 const NARROWEST = 9;
-const WIDEST = 46;
+const WIDEST = 50;
 
 function place(
   rows: (TemplateCell | undefined)[][],
@@ -242,7 +244,13 @@ function columnsOf({ formula, columns: count = 1 }: Spill): { format: string; wi
   const columns = returnsOf(formula)?.columns ?? Array.from({ length: count }, () => ({ name: "", unit: "" }));
   return columns.map(({ name, unit }, c) => ({
     format: formatOf(unit, name),
-    width: Math.min(WIDEST, Math.max(c === 0 ? 18 : NARROWEST, name.length + (unit === "" ? 2 : unit.length + 4))),
+    width: Math.max(
+      widthOf(name),
+      Math.min(
+        WIDEST,
+        Math.max(c === 0 || name === "" ? 18 : NARROWEST, name.length + (unit === "" ? 2 : unit.length + 4)),
+      ),
+    ),
   }));
 }
 
