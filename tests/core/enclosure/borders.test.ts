@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { saturationPressurePa } from "../../../src/core/enclosure/air/saturation.ts";
 import { type ClimateRow, rowsClimate } from "../../../src/core/enclosure/climate/climate.ts";
+import { counties } from "../../../src/core/enclosure/climate/county.ts";
 import { type HeatPath, uFactor } from "../../../src/core/enclosure/layers/u-factor.ts";
 import { groundLoss } from "../../../src/core/enclosure/loss/ground.ts";
 import { dewLayer } from "../../../src/core/enclosure/moisture/dew-profile.ts";
@@ -96,4 +97,16 @@ test("at 0 C it is water that forms, just below it ice", () => {
     expect(dewLayer(wall, air(-20), method), method).toMatch(/: water$/);
     expect(dewLayer(wall, air(-20.1), method), method).toMatch(/: ice$/);
   }
+});
+
+test("every county has a zone of the code on both maps, and a state of two letters; some of each map are moved", () => {
+  const all = counties();
+  expect(all.length).toBeGreaterThan(3000);
+  for (const { name, state, zone } of all) {
+    expect(`${state} ${zone["2010"]} ${zone["2021"]}`, name).toMatch(
+      /^[A-Z]{2} (1A|[2-5][ABC]|6[AB]|[78]) (0A|[1-5][ABC]|6[AB]|[78])$/,
+    );
+    expect(name.length).toBeGreaterThan(2);
+  }
+  expect(all.some(({ zone }) => zone["2010"] !== zone["2021"])).toBe(true);
 });
