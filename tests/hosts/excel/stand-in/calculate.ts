@@ -7,6 +7,7 @@ import { parseRange } from "../../../../src/workbook/named-rows.ts";
 import type { FakeSheet, FakeWorkbook } from "./book.ts";
 import { type Node, nodesOf, parse } from "./formula.ts";
 import {
+  chosen,
   combine,
   error,
   type Grid,
@@ -210,10 +211,13 @@ export class Calculation {
     if (node.name === "IF") {
       const test = arg(0);
       if (isError(test)) return test;
+      if (isGrid(test)) return chosen(test, arg(1), node.args.length > 2 ? arg(2) : false);
       return test === true || (typeof test === "number" && test !== 0) ? arg(1) : node.args.length > 2 ? arg(2) : false;
     }
     if (node.name === "IFERROR") {
       const value = arg(0);
+      const otherwise = isGrid(value) ? arg(1) : null;
+      if (isGrid(value)) return mapped(value, (cell) => (isError(cell) && !isGrid(otherwise) ? otherwise : cell));
       return isError(value) ? arg(1) : value;
     }
     const native = NATIVES[node.name];

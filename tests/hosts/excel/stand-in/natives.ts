@@ -84,6 +84,17 @@ function between(sign: string, left: Scalar, right: Scalar): Scalar {
   return results[sign] ?? error("#VALUE!");
 }
 
+/** IF of a table of flags: each cell from the one or the other, a single value or line for all. */
+export function chosen(flags: Grid, yes: Value, no: Value): Value {
+  const cell = (value: Value, r: number, c: number): Scalar => {
+    const grid = gridOf(value);
+    return grid[grid.length === 1 ? 0 : r]?.[(grid[0]?.length ?? 0) === 1 ? 0 : c] ?? null;
+  };
+  return flags.map((row, r) =>
+    row.map((flag, c) => (isError(flag) ? flag : flag === true ? cell(yes, r, c) : cell(no, r, c))),
+  );
+}
+
 /** Each cell through a function of one number. */
 export function mapped(value: Value, work: (cell: Scalar) => Scalar): Value {
   return isGrid(value) ? value.map((row) => row.map(work)) : work(value);
@@ -110,6 +121,7 @@ const overNumbers =
 
 /** Whether a cell meets a criterion of SUMIF and COUNTIF; `*` stands for any text. */
 function meets(criterion: Scalar): (cell: Scalar) => boolean {
+  if (criterion === ">0") return (cell) => typeof cell === "number" && cell > 0;
   if (typeof criterion !== "string" || !criterion.includes("*")) return (cell) => sameText(cell, criterion);
   const pattern = new RegExp(`^${criterion.replace(/[.+?^${}()|[\]\\]/g, "\\$&").replaceAll("*", ".*")}$`, "i");
   return (cell) => typeof cell === "string" && pattern.test(cell);
@@ -120,6 +132,11 @@ export const NATIVES: Readonly<Record<string, Native>> = {
   MAX: overNumbers((n) => (n.length === 0 ? 0 : Math.max(...n))),
   MIN: overNumbers((n) => (n.length === 0 ? 0 : Math.min(...n))),
   COUNT: (...args) => args.flatMap((arg) => gridOf(arg).flat()).filter((cell) => typeof cell === "number").length,
+  AND: (...args) => args.flatMap((arg) => gridOf(arg).flat()).every((cell) => cell === true),
+  SQRT: (value = null) => mapped(value, onNumber(Math.sqrt)),
+  ISNUMBER: (value = null) => mapped(value, (cell) => typeof cell === "number"),
+  SUMPRODUCT: overNumbers((n) => n.reduce((a, b) => a + b, 0)),
+  ROUNDUP: (value = null) => mapped(value, onNumber(Math.ceil)),
   ABS: (value = null) => mapped(value, onNumber(Math.abs)),
   ROUND: (value = null, digits = 0) => {
     const scale = 10 ** Number(scalarOf(digits));
@@ -143,8 +160,10 @@ export const NATIVES: Readonly<Record<string, Native>> = {
   VLOOKUP: (wanted = null, table = null, column = 1) => {
     if (isError(wanted)) return wanted;
     if (isError(table)) return table;
-    const row = gridOf(table).find((line) => sameText(line[0] ?? null, scalarOf(wanted)));
-    return row === undefined ? error("#N/A") : (row[Number(scalarOf(column)) - 1] ?? 0);
+    return mapped(wanted, (one) => {
+      const row = gridOf(table).find((line) => sameText(line[0] ?? null, one));
+      return row === undefined ? error("#N/A") : (row[Number(scalarOf(column)) - 1] ?? 0);
+    });
   },
   FILTER: (table = null, keep = null, none = error("#CALC!")) => {
     if (isError(table)) return table;
