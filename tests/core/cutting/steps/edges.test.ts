@@ -1,12 +1,14 @@
 import { expect, test } from "vitest";
 import { ColumnGeneration } from "../../../../src/core/cutting/engine/column-generation.ts";
 import { Effort } from "../../../../src/core/cutting/engine/effort.ts";
-import { cuttingProblem } from "../../../../src/core/cutting/engine/problem.ts";
+import { cuttingProblem, type Pricer } from "../../../../src/core/cutting/engine/problem.ts";
+import { dualFeasibleLengthBound, materialBound } from "../../../../src/core/cutting/lengths/search/bound.ts";
 import { keepOneLarge } from "../../../../src/core/cutting/sheets/later/leftover.ts";
 import { fewerTurns } from "../../../../src/core/cutting/sheets/later/turns.ts";
 import type { Layout } from "../../../../src/core/cutting/sheets/plan/layout.ts";
 import type { SheetModel } from "../../../../src/core/cutting/sheets/plan/model.ts";
 import { boxesOf, sawnLayout } from "../../../../src/core/cutting/sheets/plan/sawn.ts";
+import { areaBound, dualFeasibleBound } from "../../../../src/core/cutting/sheets/search/area-bound.ts";
 import { BeamSearch } from "../../../../src/core/cutting/sheets/search/beam-search.ts";
 import { GuillotinePricer } from "../../../../src/core/cutting/sheets/search/guillotine-pricing.ts";
 import { rasterPricer, setPricer } from "../../../../src/core/cutting/sheets/search/pricers.ts";
@@ -170,4 +172,43 @@ test("models of rows that are alike: the order does not depend on theirs", () =>
     sumOf(lengthsOf(twice(rods).reverse(), bars.slice(0, 4).reverse(), { goal: "cost" })),
   ];
   expect(lines.join(" ")).toMatchSnapshot();
+});
+
+test("bounds of many small models, with many parts so that a little of a bound is seen", () => {
+  const lines = each(
+    Array.from({ length: 40 }, (_, i) => i + 1),
+    (seed) => {
+      const side = 20 + (seed % 7);
+      const parts = someParts(seed, 2 + (seed % 3), [side - 3, side - 3], 60, 60);
+      const square = sheetsOf(parts, [sheet(side, side)]);
+      const other = sheetsOf(parts, [sheet(side + 6, side)]);
+      const lengths = lengthsOf(someLengths(seed, 2 + (seed % 3), [3, side], 60), [bar(side)]);
+      const two = sheetsOf(parts, [sheet(side, side, 5), sheet(side + 6, side, 7, 20)], { goal: "cost" });
+      return [
+        [areaBound(square), dualFeasibleBound(square), areaBound(other), dualFeasibleBound(other), areaBound(two)],
+        [materialBound(lengths), dualFeasibleLengthBound(lengths)],
+      ].join(" ");
+    },
+  );
+  expect(lines).toMatchSnapshot();
+});
+
+test("what column generation asks of its pricer", () => {
+  const lines = each(SEEDS, (seed) => {
+    const m = edged(seed);
+    const inner = rasterPricer(m)!;
+    const asked: unknown[] = [];
+    const pricer: Pricer = {
+      price: (request) => {
+        const { values, stock, threshold, enough } = request;
+        asked.push(values.slice(), stock, threshold, Number.isFinite(enough) ? enough : "any");
+        return inner.price(request);
+      },
+    };
+    const goal = areaBound(m) + m.costStep;
+    const made = new ColumnGeneration(cuttingProblem(m), pricer, { smoothing: 0.5, stepsPerUnit: 5 });
+    made.run(needsOf(m), limitsOf(m), true, 0, new Effort(2e5), goal);
+    return `${asked.length} numbers, ${sumOf(asked)}`;
+  });
+  expect(lines).toMatchSnapshot();
 });
