@@ -206,6 +206,30 @@ day("the manager builds from templates", "#blank", () => {
     // The browser tells of the end of printing, and the page is as it was.
     expect(await paper.count()).toBe(0);
   });
+
+  test("a picture goes into the sheet, takes the place of its earlier self, and is in the file and there again when that is opened", async () => {
+    const { page } = sheet();
+    for (const _ of ["first", "again"]) {
+      await page.locator(".sw-picture").getByRole("button", { name: "Place picture in the sheet" }).first().click();
+      await expect
+        .poll(() => page.locator("#pane").textContent(), SOON)
+        .toContain("The picture stands beside the cells");
+    }
+    const pictures = async () => {
+      const bytes = readFileSync((await sheet().download("#save")).path);
+      expect(await schemaFaults(bytes)).toEqual([]);
+      const { file } = await readWorkbook(bytes, "with a picture");
+      return {
+        bytes,
+        held: file.sheets.flatMap(({ name, pictures = [] }) => pictures.map((one) => ({ on: name, ...one }))),
+      };
+    };
+    const { bytes, held } = await pictures();
+    expect(held.map(({ name }) => name)).toEqual([expect.stringMatching(/^Sillwork SHEETS_NEEDED B\d+$/)]);
+    expect(held[0]?.width).toBe(640);
+    await sheet().openFile("with a picture.xlsx", bytes);
+    expect((await pictures()).held).toEqual(held);
+  });
 });
 
 day("the office reviews and shares", "#anew", () => {

@@ -17,8 +17,8 @@ import { type Answer, answered } from "../../../functions/run/tables-on-demand.t
 import { templateNamed } from "../../../templates/insert.ts";
 import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import { summaries } from "../../../templates/summaries.ts";
-import type { WorkbookFile } from "../../../workbook/file/model.ts";
-import type { Host, InsertedTemplate, NamedRows, TemplateSummary, Typed } from "../../../workbook/host.ts";
+import type { FileSheet, WorkbookFile } from "../../../workbook/file/model.ts";
+import type { Host, InsertedTemplate, NamedRows, PlacedImage, TemplateSummary, Typed } from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
 import type { Scan } from "../../../workbook/scan.ts";
 import { VERSION } from "../../../workbook/version.ts";
@@ -33,6 +33,7 @@ import { keepNotation } from "./entry.ts";
 import { functionInfo } from "./help.ts";
 import { closeLateLists } from "./late-list.ts";
 import { readNamed, readReference, writeBasis } from "./names.ts";
+import type { Pictures } from "./pictures.ts";
 import { scanSheets } from "./scan.ts";
 import { freeSheetName, putTable, putTemplate, rangeOfName } from "./sheets.ts";
 import { offerOurNames } from "./suggest.ts";
@@ -57,6 +58,8 @@ export class TryOutSheet implements Host {
   readonly #reports = new Map<string, string>();
   /** texts that are kept with the workbook */
   #kept = new Map<string, string>();
+  /** there as soon as a picture is */
+  #pictures: Promise<Pictures> | undefined;
   readonly #keeping = new Set<() => void>();
   readonly #endKeeping: () => void;
   readonly #endLists: () => void;
@@ -245,12 +248,41 @@ export class TryOutSheet implements Host {
     await this.ready;
     await this.calculated();
     const file = workbookFile(this.#workbook(), this.#univer.__getInjector().get(FormulaDataModel), VERSION);
-    return { ...file, kept: Object.fromEntries(this.#kept) };
+    return { ...file, sheets: await this.#withPictures(file.sheets), kept: Object.fromEntries(this.#kept) };
+  }
+
+  async #withPictures(sheets: readonly FileSheet[]): Promise<readonly FileSheet[]> {
+    const pictures = await this.#pictures;
+    if (pictures === undefined) return sheets;
+    return sheets.map((sheet) => {
+      const own = this.#sheet(sheet.name);
+      const held = own === null ? [] : pictures.of(own);
+      return held.length === 0 ? sheet : { ...sheet, pictures: held };
+    });
+  }
+
+  /** The part of the engine that draws pictures; no worksheet needs it until it has one. */
+  #drawPictures(): Promise<Pictures> {
+    this.#pictures ??= import("./pictures.ts").then((part) => part.drawPictures(this.#univer));
+    return this.#pictures;
+  }
+
+  async placeImage(near: CellAddress, image: PlacedImage): Promise<void> {
+    await this.ready;
+    const sheet = this.#sheet(near.sheet);
+    if (sheet === null) return;
+    const pictures = await this.#drawPictures();
+    await pictures.putBeside(sheet, near.row, image);
+    await drawn();
   }
 
   /** Puts a workbook from a file in the place of the one that is open. */
-  openFile(file: WorkbookFile): Promise<void> {
-    return this.#replace((unit) => fileSnapshot(file, unit), file.kept);
+  async openFile(file: WorkbookFile): Promise<void> {
+    await this.#replace((unit) => fileSnapshot(file, unit), file.kept);
+    for (const { name, pictures = [] } of file.sheets) {
+      const sheet = this.#sheet(name);
+      for (const picture of pictures) if (sheet !== null) await (await this.#drawPictures()).put(sheet, picture);
+    }
   }
 
   /** Puts the workbook in its place that the sheet began with. */
