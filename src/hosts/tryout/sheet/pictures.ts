@@ -52,8 +52,6 @@ export class Pictures {
   /** Puts a picture into a worksheet, or in the place of the one that has its name. */
   async put(sheet: FWorksheet, picture: FilePicture): Promise<void> {
     const { name, alt, png, row, column, width, height } = picture;
-    const old = sheet.getImageById(name);
-    if (old !== null) sheet.deleteImages([old]);
     if (sheet.getMaxColumns() < column + ROOM) sheet.setColumnCount(column + ROOM);
     if (sheet.getMaxRows() < row + ROOM) sheet.setRowCount(row + ROOM);
     const built = await sheet
@@ -65,6 +63,8 @@ export class Pictures {
       .setHeight(height)
       .buildAsync();
     const drawn: Drawn = { ...built, drawingId: name, alt };
+    const old = sheet.getImageById(name);
+    if (old !== null) sheet.deleteImages([old]);
     sheet.insertImages([drawn]);
   }
 
