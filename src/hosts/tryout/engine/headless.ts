@@ -27,6 +27,7 @@ import { Ledger } from "../../../workbook/ledger.ts";
 import { cellValue } from "./cells.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "./engine.ts";
 import { fileSnapshot, workbookFile } from "./file.ts";
+import { calculateInTurn } from "./in-turn.ts";
 import { keepInStep } from "./keep.ts";
 import { valueSnapshot, workbookSnapshot } from "./snapshot.ts";
 import { freshUnit } from "./unit.ts";
@@ -60,6 +61,7 @@ export class HeadlessWorkbook {
     this.api.createWorkbook(data(this.#unit));
     // In a browser's worker the engine waits to be told that it is drawn before it calculates.
     if (!isNodeEnv()) this.#univer.__getInjector().get(LifecycleService).stage = LifecycleStages.Rendered;
+    calculateInTurn(this.#univer);
     followNames(this.#univer);
     recorder.follow(this.#univer, sheetNames(this.#univer));
     this.#endKeeping = keepInStep(this.api, this.ledger);

@@ -25,6 +25,7 @@ import { VERSION } from "../../../workbook/version.ts";
 import { cellValue } from "../engine/cells.ts";
 import { engineFunctions, followNames, Recorder, sheetNames } from "../engine/engine.ts";
 import { fileSnapshot, workbookFile } from "../engine/file.ts";
+import { calculateInTurn } from "../engine/in-turn.ts";
 import { formulaOf, keepInStep } from "../engine/keep.ts";
 import { workbookSnapshot } from "../engine/snapshot.ts";
 import { freshUnit } from "../engine/unit.ts";
@@ -105,6 +106,7 @@ export class TryOutSheet implements Host {
     this.#template = template;
     this.#api.createWorkbook(workbookSnapshot(template, freshUnit()));
     const names = sheetNames(this.#univer);
+    calculateInTurn(this.#univer);
     followNames(this.#univer);
     recorder.follow(this.#univer, names);
     explainErrors(this.#univer, this.ledger, names);
