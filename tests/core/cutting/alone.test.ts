@@ -1,6 +1,7 @@
 /** Modules by themselves, by hand. */
 import { describe, expect, test } from "vitest";
 import { Effort } from "../../../src/core/cutting/engine/effort.ts";
+import { boundLengths, boundSheets, nestLengths, nestSheets } from "../../../src/core/cutting/index.ts";
 import { keepOneLong, longestRoom } from "../../../src/core/cutting/lengths/later/leftover.ts";
 import { lengthModel } from "../../../src/core/cutting/lengths/model/model.ts";
 import { lengthColumn } from "../../../src/core/cutting/lengths/model/pricing.ts";
@@ -234,4 +235,16 @@ test("no other sheets than those of the plan, and a stand-in that costs 1", () =
     [11, 11, 1, 4],
   ]);
   expect([same.total, same.costStep]).toEqual([4, 1]);
+});
+
+test("no parts and one part", () => {
+  const bar = [{ id: "s", lengthIn: 10, cost: 0, quantity: null }];
+  const board = [{ id: "s", lengthIn: 10, widthIn: 10, cost: 0, quantity: null }];
+  const rod = (quantity: number) => [{ id: "p", lengthIn: 4, quantity }];
+  const panel = (quantity: number) => [{ id: "p", lengthIn: 4, widthIn: 4, quantity, turns: false }];
+  const none = { bound: 0, method: "no parts" };
+  expect([boundLengths(rod(0), bar, options), boundSheets(panel(0), board, options)]).toEqual([none, none]);
+  expect([nestLengths(rod(0), bar, options).count, nestSheets(panel(0), board, options).count]).toEqual([0, 0]);
+  expect([boundLengths(rod(1), bar, options).bound, boundSheets(panel(1), board, options).bound]).toEqual([1, 1]);
+  expect([nestLengths(rod(1), bar, options).count, nestSheets(panel(1), board, options).count]).toEqual([1, 1]);
 });
