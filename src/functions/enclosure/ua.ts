@@ -73,6 +73,7 @@ const uaCode = familyFunction({
     source: "Washington State Energy Code 2021, WAC 51-11R-40211: U 0.056 and 0.30; sums by exact arithmetic",
   },
   refuses: [
+    { args: { areas: [["north side", 0, 0.05, "wood wall"]] }, says: "the UA of a building goes by its areas" },
     {
       args: {
         areas: [

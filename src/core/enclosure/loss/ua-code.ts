@@ -163,6 +163,13 @@ function weighted(
 function totalRow(rows: readonly (UaRow & Summed)[], means: readonly UaRow[], tape: Tape | undefined): UaRow {
   const sum = (of: (r: UaRow & Summed) => number) => rows.reduce((s, r) => s + of(r), 0);
   const [areaFt2, ua, codeUa] = [areaOf(rows), sum((r) => r.ua), sum((r) => r.codeUa)];
+  if (areaFt2 === 0) {
+    throw new BadInput(
+      "The parts have no area",
+      "the UA of a building goes by its areas",
+      "Give the area of each part in ft2",
+    );
+  }
   tape?.step("UA", "sum(U A)", ua, "Btu/(h F)", UA_CLAUSE);
   tape?.step("UA code", "sum(U_code A)", codeUa, "Btu/(h F)", UA_CLAUSE);
   const off = plain(Number((100 * Math.abs(1 - ua / codeUa)).toPrecision(2)));
