@@ -140,7 +140,7 @@ function notANumber<E>(param: Param<string, E>): Param<string, E> {
     ...param,
     read(raw, at, notes) {
       const cell = isRange(raw) ? raw[0]?.[0] : raw;
-      if (typeof cell !== "number") return param.read(raw, at, notes);
+      if (!Number.isFinite(cell)) return param.read(raw, at, notes);
       throw new BadInput(
         `${capital(at)} is ${cell}`,
         "the first column is the name of the stock, not a number",
