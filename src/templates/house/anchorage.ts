@@ -127,6 +127,7 @@ export const anchorage = sheet(
         left("west", 1),
       ],
       0,
+      "#,##0.00",
     ),
     table(
       "PiercedLines",

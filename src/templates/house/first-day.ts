@@ -25,6 +25,7 @@ export const firstDay = sheet("First day", "The office's first-day figures besid
       taskRow(14, "=NetWallArea", "ft2 net"),
     ],
     0,
+    "#,##0",
   ),
   table(
     "FirstDayCosts",
@@ -39,6 +40,7 @@ export const firstDay = sheet("First day", "The office's first-day figures besid
       ),
     ],
     0,
+    "#,##0",
   ),
 ]);
 

@@ -96,7 +96,7 @@ export const walls = sheet(
       ["wall", "length ft", "height ft", "rise ft"],
       WALL_ROWS.map((r) => [
         `=INDEX(Walls,${r},1)&""`,
-        ...[2, 3, 4].map((c) => `=IFERROR(SILL.LENGTH(INDEX(Walls,${r},${c})),0)`),
+        ...[2, 3, 4].map((c) => `=SILL.LENGTH(IF(INDEX(Walls,${r},${c})="",0,INDEX(Walls,${r},${c})))`),
       ]),
       0,
       BLANK_ZERO,
