@@ -17,5 +17,6 @@ export const LOOKS: Readonly<Record<Role, CellLook>> = {
   input: { fill: "#FFF8DC", color: "#1D4F91" },
   result: { bold: true },
   note: { italic: true, color: "#5C6670" },
-  check: { bold: true, color: "#14584A" },
+  // No color: the same cell says "ok" and what is wrong.
+  check: { bold: true },
 };

@@ -30,7 +30,8 @@ export const LOOK: Readonly<Record<Role, IStyleData>> = {
   input: { bg: { rgb: "#fff8dc" }, cl: { rgb: "#1d4f91" } },
   result: { bl: BooleanNumber.TRUE },
   note: { it: BooleanNumber.TRUE, cl: { rgb: "#5c6670" } },
-  check: { bl: BooleanNumber.TRUE, cl: { rgb: "#14584a" } },
+  // No color: the same cell says "ok" and what is wrong.
+  check: { bl: BooleanNumber.TRUE },
 };
 
 /** The engine's data of a workbook. */
