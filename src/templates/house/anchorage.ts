@@ -1,47 +1,98 @@
 import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 
+/** What stands in the row of a wall, and nothing where the wall is gone from the sheet Walls. */
+const there = (row: number, what: string | number) => `=IF(INDEX(Walls,${row},1)="","",${what})`;
+const wallName = (row: number) => `=INDEX(Walls,${row},1)&""`;
+
 /** A shear line from the row of its wall on the sheet Walls. */
-const line = (name: string, row: number, arm: string, per: string) =>
+const line = (row: number, armFt: number, per: string) =>
   [
-    name,
-    `=VLOOKUP("${name} wall: ${per}",BaseShear,4,FALSE)`,
-    `=INDEX(Walls,${row},2)`,
-    `=INDEX(Walls,${row},3)`,
+    wallName(row),
+    there(row, `VLOOKUP(INDEX(Walls,${row},1)&" wall: ${per}",BaseShear,4,0)`),
+    `=INDEX(Walls,${row},2)&""`,
+    `=INDEX(Walls,${row},3)&""`,
     "",
-    1,
-    arm,
+    there(row, 1),
+    there(row, armFt),
+  ] as const;
+
+/** An opening of the sheet Walls: its name, left edge and width in feet. */
+const edges = (row: number) =>
+  [
+    `=INDEX(Openings,${row},1)&""`,
+    ...[6, 2].map((c) => `=SILL.LENGTH(IF(INDEX(Openings,${row},${c})="",0,INDEX(Openings,${row},${c})))`),
+  ] as const;
+const leftOf = (row: number) => `INDEX(Edges,${row},2)`;
+/** Less the right edge of an opening. */
+const lessRight = (row: number) => `-${leftOf(row)}-INDEX(Edges,${row},3)`;
+/** From the right edge of an opening to the left edge of the next. */
+const between = (row: number, next: number) => `=${leftOf(next)}${lessRight(row)}`;
+
+/** An opening in a part of a wall, measured from the right edge of the opening where the part begins. */
+const opening = (row: number, from?: number) =>
+  [
+    `=INDEX(Openings,${row},1)&""`,
+    `=INDEX(Openings,${row},2)&""`,
+    `=INDEX(Openings,${row},3)&""`,
+    `=IF(INDEX(Openings,${row},1)="","",INDEX(Openings,${row},4))`,
+    `=INDEX(Openings,${row},5)&""`,
+    `=IF(INDEX(Openings,${row},1)="","",${leftOf(row)}${from === undefined ? "" : lessRight(from)})`,
   ] as const;
 
 /** Pieces of full height between the outermost that count, from the left: at least h/3.5 wide. */
 const PIECES: readonly (readonly [line: string, width: string])[] = [
-  ...["4'-0\"", "4'-4\"", "4'-4\"", "4'-0\"", "4'-0\""].map((width) => ["south", width] as const),
-  ...["10'-6\"", "21'-0\"", "10'-3\""].map((width) => ["north", width] as const),
-  ...["12'-10\"", "4'-10\""].map((width) => ["east", width] as const),
-  ["west", "12'-6\""],
+  ["south", between(2, 3)],
+  ["south", between(3, 4)],
+  ["south", between(4, 5)],
+  ["south", between(5, 6)],
+  ["south", between(6, 7)],
+  ["north", `=${leftOf(8)}`],
+  ["north", between(8, 9)],
+  ["north", `=INDEX(Sizes,3,2)${lessRight(9)}`],
+  ["east", between(10, 11)],
+  ["east", between(11, 12)],
+  ["west", between(13, 14)],
 ];
 
 /** What a piece counts for, with 2 w/h where it is higher than twice its width. */
-const counted = (row: number) =>
-  `=SILL.LENGTH(INDEX(FullPieces,${row},2))*MIN(1,2*SILL.LENGTH(INDEX(FullPieces,${row},2))/ColumnFt)`;
+const counted = (row: number) => `=INDEX(FullPieces,${row},2)*MIN(1,2*INDEX(FullPieces,${row},2)/ColumnFt)`;
 
 /** A shear line again, as long as what its openings leave: Co times the pieces that count. */
-function pierced(name: string, row: number) {
-  const length = `=INDEX(LeftByOpenings,${row},2)*INDEX(LeftByOpenings,${row},3)`;
-  return [name, `=INDEX(ShearLines,${row},2)`, length, "=ColumnFt", "", 1, length] as const;
+function pierced(row: number) {
+  const length = there(row, `INDEX(LeftByOpenings,${row},2)*INDEX(LeftByOpenings,${row},3)`);
+  return [
+    wallName(row),
+    there(row, `INDEX(ShearLines,${row},2)`),
+    length,
+    there(row, "ColumnFt"),
+    "",
+    there(row, 1),
+    length,
+  ] as const;
 }
 
+/** The part of a wall that counts. */
+const part = (row: number, length: string) => [wallName(row), length, there(row, "ColumnFt")] as const;
+
 /** Co of a part, and the pieces in it that count, ft. */
-const left = (name: string, factor: string | number) =>
-  [name, factor, `=SUMIF(INDEX(Counted,0,1),"${name}",INDEX(Counted,0,2))`] as const;
-const factor = (openings: string, row: number) => `=SILL.SHEARWALL_OPENINGS(INDEX(Parts,${row},0),${openings},Basis)`;
+const left = (row: number, openings: string | undefined) =>
+  [
+    wallName(row),
+    there(row, openings === undefined ? 1 : `SILL.SHEARWALL_OPENINGS(INDEX(Parts,${row},0),${openings},Basis)`),
+    `=SUMIF(INDEX(Counted,0,1),INDEX(Walls,${row},1),INDEX(Counted,0,2))`,
+  ] as const;
+
+/** The sill of a wall, less an opening that stands on the slab. */
+const sill = (row: number, door?: number) =>
+  [wallName(row), `=INDEX(Sizes,${row},2)${door === undefined ? "" : `-INDEX(Edges,${door},3)`}`] as const;
 
 /** Shear on a foot of the sill that is there, allowable level. */
-const sillLine = (name: string, row: number, uplift: string) =>
+const sillLine = (row: number, uplift: string) =>
   [
-    name,
-    `=0.6*INDEX(ShearLines,${row},2)/SILL.LENGTH(INDEX(Sills,${row},2))`,
-    `=INDEX(Sills,${row},2)`,
-    uplift,
+    wallName(row),
+    there(row, `0.6*INDEX(ShearLines,${row},2)/INDEX(Sills,${row},2)`),
+    there(row, `INDEX(Sills,${row},2)`),
+    uplift === "" ? "" : there(row, uplift),
   ] as const;
 
 /** Shear lines, hold-downs and anchors. */
@@ -60,52 +111,51 @@ export const anchorage = sheet(
       "Shear lines",
       ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
       [
-        line("south", 2, "47'-0\"", "along ridge"),
-        line("north", 3, "47'-0\"", "along ridge"),
-        line("east", 4, "31'-0\"", "across ridge"),
-        line("west", 5, "31'-0\"", "across ridge"),
+        line(2, 47, "along ridge"),
+        line(3, 47, "along ridge"),
+        line(4, 31, "across ridge"),
+        line(5, 31, "across ridge"),
       ],
       2,
+    ),
+    table(
+      "Edges",
+      "Openings of the sheet Walls, left edge and width",
+      ["opening", "left ft", "width ft"],
+      Array.from({ length: 13 }, (_, i) => edges(i + 2)),
+      0,
     ),
     table(
       "Parts",
       "The walls from the first to the last piece of full height that counts, at least h/3.5 wide",
       ["wall", "length ft", "height ft"],
       [
-        ["south", "36'-0\"", "=ColumnFt"],
-        ["north", "47'-9\"", "=ColumnFt"],
-        ["east", "21'-0\"", "=ColumnFt"],
-        ["west", "12'-6\"", "=ColumnFt"],
+        part(2, between(2, 7)),
+        part(3, there(3, "INDEX(Sizes,3,2)")),
+        part(4, between(10, 12)),
+        part(5, between(13, 14)),
       ],
       0,
     ),
     table(
       "SouthPart",
-      "Openings in the south part, from its left end",
+      "Openings in the south part, from its left end; a window more gets a row here too",
       ["opening", "width ft", "height ft", "count", "sill ft", "left ft"],
-      [
-        ["window S2", "4'-0\"", "4'-6\"", 1, "2'-9\"", "4'-0\""],
-        ["door S", "3'-4\"", "6'-11\"", 1, "0'-0\"", "12'-4\""],
-        ["window S3", "4'-0\"", "4'-6\"", 1, "2'-9\"", "20'-0\""],
-        ["window S4", "4'-0\"", "4'-6\"", 1, "2'-9\"", "28'-0\""],
-      ],
+      [opening(3, 2), opening(4, 2), opening(5, 2), opening(6, 2)],
       1,
     ),
     table(
       "NorthPart",
       "Openings in the north wall",
       ["opening", "width ft", "height ft", "count", "sill ft", "left ft"],
-      [
-        ["window N1", "3'-0\"", "2'-0\"", 1, "6'-0\"", "10'-6\""],
-        ["window N2", "3'-0\"", "2'-0\"", 1, "6'-0\"", "34'-6\""],
-      ],
+      [opening(8), opening(9)],
       1,
     ),
     table(
       "EastPart",
       "Openings in the east part, from its left end; the west part has none",
       ["opening", "width ft", "height ft", "count", "sill ft", "left ft"],
-      [["door E", "3'-4\"", "6'-11\"", 1, "0'-0\"", "12'-10\""]],
+      [opening(11, 10)],
       1,
     ),
     table("FullPieces", "Pieces of full height in them", ["line", "width ft"], PIECES, 0),
@@ -120,12 +170,7 @@ export const anchorage = sheet(
       "LeftByOpenings",
       "What the openings leave",
       ["line", "Co", "counted ft"],
-      [
-        left("south", factor("SouthPart", 2)),
-        left("north", factor("NorthPart", 3)),
-        left("east", factor("EastPart", 4)),
-        left("west", 1),
-      ],
+      [left(2, "SouthPart"), left(3, "NorthPart"), left(4, "EastPart"), left(5, undefined)],
       0,
       "#,##0.00",
     ),
@@ -133,19 +178,14 @@ export const anchorage = sheet(
       "PiercedLines",
       "Shear lines, openings counted: as long as Co times the pieces that count",
       ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
-      [pierced("south", 2), pierced("north", 3), pierced("east", 4), pierced("west", 5)],
+      [pierced(2), pierced(3), pierced(4), pierced(5)],
       0,
     ),
     table(
       "Sills",
       "Sills, less doors and the wide opening",
       ["line", "length ft"],
-      [
-        ["south", "44'-5\""],
-        ["north", "47'-9\""],
-        ["east", "28'-8\""],
-        ["west", "20'-0\""],
-      ],
+      [sill(2, 4), sill(3), sill(4, 11), sill(5, 14)],
       0,
     ),
     table(
@@ -253,12 +293,7 @@ export const anchorage = sheet(
       "SillLines",
       "What the screw anchors of each sill carry",
       ["line", "shear plf", "length ft", "uplift plf"],
-      [
-        sillLine("south", 2, "=SillUplift"),
-        sillLine("north", 3, "=SillUplift"),
-        sillLine("east", 4, ""),
-        sillLine("west", 5, ""),
-      ],
+      [sillLine(2, "SillUplift"), sillLine(3, "SillUplift"), sillLine(4, ""), sillLine(5, "")],
       0,
     ),
     checks([
