@@ -1,6 +1,6 @@
 import type { CellFunction, NamedParam } from "../functions/declare/cell-function.ts";
+import { limitText } from "../functions/declare/limits.ts";
 import { type ColumnFacts, isOptional, isTerm, type ParamFacts } from "../functions/declare/param.ts";
-import { limitText } from "../functions/declare/scalar.ts";
 
 /**
  * What a workbook relies on: the order of a function's places, their kinds, units, limits and choices, what a left-out one stands for, and the columns of its

@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/core/kit/refusal.ts";
 import type { CellFunction, NamedParam } from "../../src/functions/declare/cell-function.ts";
 import { positional } from "../../src/functions/declare/formula.ts";
+import { limitText } from "../../src/functions/declare/limits.ts";
 import { isOptional, isTerm } from "../../src/functions/declare/param.ts";
 import type { RawArgument } from "../../src/functions/declare/raw.ts";
-import { limitText } from "../../src/functions/declare/scalar.ts";
 import { registry } from "../../src/functions/registry.ts";
 import { invoke, type Outcome } from "../../src/functions/run/invoke.ts";
 

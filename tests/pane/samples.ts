@@ -1,7 +1,8 @@
 import { cellFunction, preliminary, quantityOf, tableOf } from "../../src/functions/declare/cell-function.ts";
 import { optional } from "../../src/functions/declare/param.ts";
-import { choice, length, number, quantity, text } from "../../src/functions/declare/scalar.ts";
+import { length, number, quantity } from "../../src/functions/declare/scalar.ts";
 import { table } from "../../src/functions/declare/table.ts";
+import { choice, text } from "../../src/functions/declare/word.ts";
 
 /** Functions for the tests of the pane, small enough to reckon in the head. */
 export const push = cellFunction({

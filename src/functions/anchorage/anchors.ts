@@ -4,8 +4,9 @@ import { type SillSpacing, sillBolts } from "../../core/anchorage/sill-anchors.t
 import { ifGiven, needed, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { length, quantity, text } from "../declare/scalar.ts";
+import { length, quantity } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import { gravity } from "../fasteners/params.ts";
 import { familyFunction } from "./family.ts";
 import { CAUTION, designedOf, levelTerms, shearPlf } from "./params.ts";

@@ -3,8 +3,9 @@ import { type Overturning, overturning } from "../../core/anchorage/overturning.
 import { ifGiven } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { length, quantity, text, whole } from "../declare/scalar.ts";
+import { length, quantity, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { arm, CAUTION, dead, designedOf, height, levelTerms, shearLb } from "./params.ts";
 

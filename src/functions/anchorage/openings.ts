@@ -1,8 +1,9 @@
 import { openingsFactor } from "../../core/anchorage/openings-factor.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { orElse } from "../basis/term.ts";
+import { capital } from "../declare/cell.ts";
 import { quantityOf } from "../declare/cell-function.ts";
-import { capital, mapped } from "../declare/scalar.ts";
+import { mapped } from "../declare/scalar.ts";
 import { openedWalls, openings, walls } from "../takeoff/walls.ts";
 import { familyFunction } from "./family.ts";
 import { CAUTION } from "./params.ts";

@@ -1,7 +1,7 @@
 import { BadInput } from "../../core/kit/refusal.ts";
+import { capital } from "../declare/cell.ts";
 import type { Notes, Param, Reading } from "../declare/param.ts";
 import { quote, type Raw } from "../declare/raw.ts";
-import { capital } from "../declare/scalar.ts";
 import type { BasisRow } from "./read.ts";
 
 /** A number as text; one of hundreds of digits is left for the reader to refuse as it was typed. */

@@ -3,9 +3,10 @@ import { pricedOrder } from "../../core/cost/order.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { measure, number, text } from "../declare/scalar.ts";
+import { measure, number } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { costLines } from "./lines.ts";
 

@@ -3,8 +3,9 @@ import { BadInput, plain } from "../../core/kit/refusal.ts";
 import type { Notes, Param } from "../declare/param.ts";
 import { optional } from "../declare/param.ts";
 import { isRange, type RawArgument } from "../declare/raw.ts";
-import { choice, measure, text } from "../declare/scalar.ts";
+import { measure } from "../declare/scalar.ts";
 import { type ExampleRows, table } from "../declare/table.ts";
+import { choice, text } from "../declare/word.ts";
 
 const end = (says: string, heads: readonly string[]) =>
   optional(measure("$", { says, above: 0, max: 1e9, heads }), undefined, "");

@@ -3,8 +3,9 @@ import { RANGE_SHAPES, type RangeMoments, rangeMoments } from "../../core/cost/r
 import { orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice, measure } from "../declare/scalar.ts";
+import { measure } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
+import { choice } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { costLines } from "./lines.ts";
 

@@ -1,9 +1,11 @@
 import { BadInput } from "../../core/kit/refusal.ts";
+import { capital } from "../declare/cell.ts";
 import type { Param } from "../declare/param.ts";
 import { optional } from "../declare/param.ts";
 import { isBlank, isRange, type Raw, type RawArgument } from "../declare/raw.ts";
-import { capital, choice, length, number, text, whole } from "../declare/scalar.ts";
+import { length, number, whole } from "../declare/scalar.ts";
 import { type ExampleRows, type RowOf, type TableOptions, table } from "../declare/table.ts";
+import { choice, text } from "../declare/word.ts";
 
 /**
  * The parts table and the stock table, read in one place: src/functions/cutting/tables.ts. SHEETS_* and STOCK_* take

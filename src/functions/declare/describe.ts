@@ -1,8 +1,8 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
 import { type CellFunction, type Change, NAMESPACE, type NamedParam } from "./cell-function.ts";
 import { formulaOf, refusedArguments } from "./formula.ts";
+import { limitText } from "./limits.ts";
 import { type ColumnFacts, isOptional, isTerm, type Limits, type ParamFacts, type ParamKind } from "./param.ts";
-import { limitText } from "./scalar.ts";
 
 /** A declaration as plain data: what `npm run functions` prints and what the help pages and Excel's metadata are made from. */
 export interface FunctionText {

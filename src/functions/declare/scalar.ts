@@ -1,113 +1,18 @@
-import { BadInput, OutOfRange, plain } from "../../core/kit/refusal.ts";
+import { BadInput, plain } from "../../core/kit/refusal.ts";
 import { type LengthUnit, parseLength } from "../../core/units/length.ts";
 import { fromInches, parseQuantity } from "../../core/units/quantity.ts";
 import { parseSlope } from "../../core/units/slope.ts";
-import { clipped, LONGEST_TEXT, plainForms } from "../../core/units/text.ts";
+import { clipped } from "../../core/units/text.ts";
+import { capital, oneCell } from "./cell.ts";
 import { dateForLength, isDate } from "./dates.ts";
-import type { Limits, Notes, Param, ParamKind, Reading, Usual } from "./param.ts";
-import { isBlank, isCellError, isRange, quote, type Raw, type RawArgument } from "./raw.ts";
+import { checkLimits, inside, withUnit } from "./limits.ts";
+import type { Limits, Param, ParamKind, Reading, Usual } from "./param.ts";
+import { isRange, quote } from "./raw.ts";
 
 export interface NumberOptions extends Limits {
   readonly says: string;
   readonly usual?: Usual;
   readonly heads?: readonly string[];
-}
-
-/** The one cell of an argument: a 1x1 range counts as its cell; errors and blanks get their sentence. */
-export function oneCell(raw: RawArgument, at: string, wants: string): Exclude<Raw, null | undefined | object> {
-  const cell = isRange(raw) ? singleCell(raw, at) : raw;
-  if (isCellError(cell)) {
-    throw new BadInput(
-      `The cell for ${at} holds ${cell.error}`,
-      "an error cannot be calculated with",
-      "Mend that cell first",
-    );
-  }
-  if (isBlank(cell) || cell === null || cell === undefined) {
-    throw new BadInput(`${capital(at)} is missing`, "the argument is left out or its cell is blank", `Give ${wants}`);
-  }
-  if (typeof cell === "number" && !Number.isFinite(cell)) {
-    throw new BadInput(`${capital(at)} is not a finite number`, "it cannot be calculated with", `Give ${wants}`);
-  }
-  if (typeof cell === "string") return ordinary(cell, at, wants);
-  // A zero has no sign in a cell.
-  return cell === 0 ? 0 : (cell as number | boolean);
-}
-
-/** A text of a length that can be an argument, as a plain keyboard types it. */
-function ordinary(text: string, at: string, wants: string): string {
-  if (text.length <= LONGEST_TEXT) return plainForms(text);
-  throw new BadInput(
-    `${capital(at)} is a text of ${text.length} characters`,
-    `at most ${LONGEST_TEXT} are read here`,
-    `Give ${wants}`,
-  );
-}
-
-function singleCell(rows: readonly (readonly Raw[])[], at: string): Raw {
-  if (rows.length === 1 && rows[0]?.length === 1) return rows[0][0];
-  throw new BadInput(
-    `${capital(at)} is a range of ${rows.length} x ${rows[0]?.length ?? 0} cells`,
-    "this argument takes one value",
-    "Point at a single cell",
-  );
-}
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** Limits and usual range of a number that has been read. */
-function check(value: number, at: string, unit: string, o: Limits, usual: Usual | undefined, notes: Notes): void {
-  if (!inside(o, value)) {
-    const Kind = o.source === undefined ? BadInput : OutOfRange;
-    const date = isDate(value) ? " (a date arrives as such a number)" : "";
-    throw new Kind(
-      `${capital(at)} is ${withUnit(value, unit)}${date}`,
-      `it must be ${limitText(o, unit)}${o.source === undefined ? "" : ` (${o.source})`}`,
-      otherUnit(value, unit, o) ?? "Use a value inside that range",
-    );
-  }
-  if (usual !== undefined) askUnusual(value, at, unit, usual, notes);
-}
-
-function askUnusual(value: number, at: string, unit: string, usual: Usual, notes: Notes): void {
-  const size = usual.eitherSign ? Math.abs(value) : value;
-  if (size >= usual.min && size <= usual.max) return;
-  const side = size < usual.min ? `below the usual ${plain(usual.min)}` : `above the usual ${plain(usual.max)}`;
-  const sign = usual.eitherSign ? " of either sign" : "";
-  notes.caution(`${capital(at)} of ${withUnit(value, unit)} is ${side}${sign}: ${usual.ask}`);
-}
-
-/** How to write a length that is right in the other unit of the tape: feet where inches are read, inches where feet are. */
-function otherUnit(value: number, unit: string, o: Limits): string | undefined {
-  const times = unit === "in" ? 12 : unit === "ft" ? 1 / 12 : undefined;
-  if (times === undefined || value <= 0 || !inside(o, value * times)) return undefined;
-  const other = unit === "in" ? "ft" : "in";
-  return `Use a value inside that range; if ${other} is meant, type "${plain(value)} ${other}"`;
-}
-
-/** Whether a number lies inside limits. */
-export function inside(o: Limits, value: number): boolean {
-  const low = (o.min !== undefined && value < o.min) || (o.above !== undefined && value <= o.above);
-  const high = (o.max !== undefined && value > o.max) || (o.below !== undefined && value >= o.below);
-  return !low && !high && Number.isFinite(value);
-}
-
-/** "from 15 to 500 ft", "above 0", "at most 1" */
-export function limitText(o: Limits, unit: string): string {
-  const u = unit === "" ? "" : ` ${unit}`;
-  if (o.min !== undefined && o.max !== undefined) return `from ${plain(o.min)} to ${plain(o.max)}${u}`;
-  const words: string[] = [];
-  if (o.min !== undefined) words.push(`at least ${plain(o.min)}${u}`);
-  if (o.above !== undefined) words.push(`above ${plain(o.above)}${u}`);
-  if (o.max !== undefined) words.push(`at most ${plain(o.max)}${u}`);
-  if (o.below !== undefined) words.push(`below ${plain(o.below)}${u}`);
-  return words.join(" and ") || "a finite number";
-}
-
-function withUnit(value: number, unit: string): string {
-  return unit === "" ? plain(value) : `${plain(value)} ${unit}`;
 }
 
 /** A number as read; its words are made only where somebody looks at them. A class, since objects with a getter of their own are slow to make. */
@@ -173,7 +78,7 @@ function numeric(
       }
       const read = typeof cell === "number" ? readNumber(cell, at) : readText(cell, at);
       // Who writes none means nothing, and is not asked whether the cell is blank.
-      check(read.value, at, unit, limits, isNone(cell) ? undefined : usual, notes);
+      checkLimits(read.value, at, unit, limits, isNone(cell) ? undefined : usual, notes);
       return read;
     },
   };
@@ -329,74 +234,6 @@ export function mapped<A, B, E>(inner: Param<A, E>, map: (value: A, at: string) 
     read(raw, at, notes) {
       const reading = inner.read(raw, at, notes);
       return { value: map(reading.value, at), shown: reading.shown };
-    },
-  };
-}
-
-export interface ChoiceOptions<C extends string> {
-  readonly says: string;
-  /** other ways to write a choice, in lower case: { "2016": "7-16" } */
-  readonly also?: Readonly<Record<string, C>>;
-  /** what each choice means, for help */
-  readonly means?: Readonly<Record<C, string>>;
-  readonly heads?: readonly string[];
-}
-
-/** One of a few words, in any case; numbers are read as their digits. */
-export function choice<const C extends string>(choices: readonly C[], o: ChoiceOptions<C>): Param<C, C> {
-  const words = new Map<string, C>(Object.entries<C>(o.also ?? {}));
-  for (const c of [...choices].reverse()) words.set(c.toLowerCase(), c);
-  const wants = `one of ${choices.join(", ")}`;
-  return {
-    kind: "choice",
-    says: o.says,
-    unit: "",
-    choices,
-    ...(o.means === undefined ? {} : { choicesSay: choices.map((c) => o.means?.[c] ?? "") }),
-    ...(o.heads === undefined ? {} : { heads: o.heads }),
-    read(raw, at) {
-      const cell = oneCell(raw, at, wants);
-      const found = words.get(String(cell).trim().toLowerCase());
-      if (found !== undefined) return { value: found, shown: found };
-      const date = typeof cell === "number" && isDate(cell);
-      throw new BadInput(
-        `${capital(at)} is ${quote(cell)}`,
-        date ? "the spreadsheet seems to have turned the text into a date" : `it must be ${wants}`,
-        date ? `Type it as text, with ' in front: ${wants}` : "Type one of these",
-      );
-    },
-  };
-}
-
-/** Free text: a name, a label, a length to be read by the function itself. */
-export function text(o: { readonly says: string; readonly heads?: readonly string[] }): Param<string, string | number> {
-  return {
-    kind: "text",
-    says: o.says,
-    unit: "",
-    ...(o.heads === undefined ? {} : { heads: o.heads }),
-    read(raw, at) {
-      const cell = oneCell(raw, at, o.says);
-      const value = String(cell).trim();
-      return { value, shown: value };
-    },
-  };
-}
-
-/** Yes or no, also TRUE and FALSE, 1 and 0. */
-export function flag(o: { readonly says: string; readonly heads?: readonly string[] }): Param<boolean, boolean> {
-  return {
-    kind: "flag",
-    says: o.says,
-    unit: "",
-    choices: ["yes", "no"],
-    ...(o.heads === undefined ? {} : { heads: o.heads }),
-    read(raw, at) {
-      const cell = oneCell(raw, at, "yes or no");
-      const key = String(cell).trim().toLowerCase();
-      if (["true", "1", "yes", "y"].includes(key)) return { value: true, shown: "yes" };
-      if (["false", "0", "no", "n"].includes(key)) return { value: false, shown: "no" };
-      throw new BadInput(`${capital(at)} is ${quote(cell)}`, "yes or no is wanted here", "Type yes or no");
     },
   };
 }

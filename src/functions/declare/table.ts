@@ -1,7 +1,7 @@
 import { BadInput } from "../../core/kit/refusal.ts";
+import { capital } from "./cell.ts";
 import { type ColumnFacts, isOptional, type Notes, type OptionalParam, type Param } from "./param.ts";
 import { isBlank, isCellError, isRange, quote, type Raw, type RawArgument } from "./raw.ts";
-import { capital } from "./scalar.ts";
 
 type Columns = Readonly<Record<string, Param<unknown, unknown> | OptionalParam<unknown, unknown>>>;
 

@@ -8,7 +8,8 @@ import { SATURATION_FORMULAS } from "../../core/enclosure/air/saturation.ts";
 import { fToC } from "../../core/enclosure/air/si.ts";
 import { quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { choice, humidity, temperature } from "../declare/scalar.ts";
+import { humidity, temperature } from "../declare/scalar.ts";
+import { choice } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 
 const PSYCHROMETRICS = "ASHRAE Handbook Fundamentals ch. 1 eq. 5 and 6 (Hyland-Wexler); ISO 13788:2012 Annex E";

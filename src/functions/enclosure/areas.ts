@@ -1,7 +1,8 @@
 import type { AreaPart } from "../../core/enclosure/loss/heat-loss.ts";
 import { optional } from "../declare/param.ts";
-import { number, quantity, text } from "../declare/scalar.ts";
+import { number, quantity } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 
 const columns = {
   part: text({ says: "name of the part", heads: ["name", "component", "surface"] }),

@@ -5,8 +5,9 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { length, number, quantity, text } from "../declare/scalar.ts";
+import { length, number, quantity } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 
 const columns = {

@@ -2,7 +2,7 @@ import { DEW_METHODS, dewLayer, dewProfile, type FaceRow } from "../../core/encl
 import { preliminary, textOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice } from "../declare/scalar.ts";
+import { choice } from "../declare/word.ts";
 import { curve } from "./air.ts";
 import { familyFunction } from "./family.ts";
 import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";

@@ -1,8 +1,9 @@
 import { type FramedArea, framingShare } from "../../core/enclosure/layers/framing-share.ts";
 import { quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { length, number, text } from "../declare/scalar.ts";
+import { length, number } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import { openedWalls, someOpenings, walls } from "../takeoff/walls.ts";
 import { familyFunction } from "./family.ts";
 

@@ -2,7 +2,7 @@ import { rSchedule, type ScheduleRow, stackR } from "../../core/enclosure/layers
 import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { text } from "../declare/scalar.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { layerRows, layers } from "./layers.ts";
 import { INSIDE_FILM_SAYS, OUTSIDE_FILM_SAYS } from "./read/film.ts";

@@ -1,6 +1,7 @@
 import { optional } from "../declare/param.ts";
-import { length, number, text } from "../declare/scalar.ts";
+import { length, number } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import type { LayerRow } from "./read/layer.ts";
 
 /** Layers thicker than this are more often an R or millimeters in the wrong column. */

@@ -14,7 +14,7 @@ import { MATERIALS } from "../../core/enclosure/tables/materials.ts";
 import { BadInput } from "../../core/kit/refusal.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { text } from "../declare/scalar.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { MATERIAL_DATA, R_UNIT } from "./heat.ts";
 import { readPoint } from "./read/coordinates.ts";

@@ -1,7 +1,8 @@
 import { layerPerm, layerR } from "../../core/enclosure/layers/r-value.ts";
 import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { humidity, length, text } from "../declare/scalar.ts";
+import { humidity, length } from "../declare/scalar.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { ISO_6946, MATERIAL_DATA, R_UNIT, WOOD_K } from "./heat.ts";
 import { readLayer } from "./read/layer.ts";

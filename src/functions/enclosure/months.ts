@@ -7,7 +7,7 @@ import { ifGiven } from "../basis/term.ts";
 import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice } from "../declare/scalar.ts";
+import { choice } from "../declare/word.ts";
 import { ISO_13788, STEADY } from "./dew.ts";
 import { familyFunction } from "./family.ts";
 import { insideFilm, MATERIAL_DATA, outsideFilm } from "./heat.ts";

@@ -11,7 +11,7 @@ import { orElse } from "../basis/term.ts";
 import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { text } from "../declare/scalar.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { MATERIAL_DATA } from "./heat.ts";
 import { layerRows, layers } from "./layers.ts";

@@ -4,8 +4,9 @@ import { pullThroughValue } from "../../core/fasteners/pull-through.ts";
 import { withdrawalValue } from "../../core/fasteners/withdrawal.ts";
 import { quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { flag, length, measure } from "../declare/scalar.ts";
+import { length, measure } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { flag } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import {
   CAUTION,

@@ -3,7 +3,8 @@ import { FURRING_FASTENERS, FURRING_TABLES } from "../../core/fasteners/tables/f
 import { needed, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, quantity } from "../declare/scalar.ts";
+import { length, quantity } from "../declare/scalar.ts";
+import { choice } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { CAUTION } from "./params.ts";
 

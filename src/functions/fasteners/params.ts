@@ -8,7 +8,8 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import { needed, orElse } from "../basis/term.ts";
 import { preliminary } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, mapped, measure, number, quantity, text } from "../declare/scalar.ts";
+import { length, mapped, measure, number, quantity } from "../declare/scalar.ts";
+import { choice, text } from "../declare/word.ts";
 
 /** Parameters that the functions of fasteners share. */
 

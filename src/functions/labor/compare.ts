@@ -2,9 +2,10 @@ import { compareWays, type Way } from "../../core/labor/compare.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { measure, share, text, whole } from "../declare/scalar.ts";
+import { measure, share, whole } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import { crewOf, rowCrew } from "./crew.ts";
 import { familyFunction } from "./family.ts";
 

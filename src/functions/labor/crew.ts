@@ -4,9 +4,10 @@ import { laborSchedule, type TaskRow } from "../../core/labor/schedule.ts";
 import { ifGiven, needed, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { measure, number, text } from "../declare/scalar.ts";
+import { measure, number } from "../declare/scalar.ts";
 import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { rate } from "./hours.ts";
 

@@ -1,8 +1,9 @@
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { Tape } from "../../core/kit/tape.ts";
 import { optional } from "../declare/param.ts";
-import { length, quantity, text, whole } from "../declare/scalar.ts";
+import { length, quantity, whole } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 
 const place = (axis: string) =>
   optional(

@@ -3,8 +3,9 @@ import { LOADS } from "../../core/loads/tables/combinations.ts";
 import { orElse } from "../basis/term.ts";
 import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
-import { choice, number } from "../declare/scalar.ts";
+import { number } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { choice } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 
 const loadTable = table(

@@ -6,8 +6,9 @@ import { tributaryLoad } from "../../core/loads/tributary.ts";
 import { orElse } from "../basis/term.ts";
 import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, number, quantity, slope, text, whole } from "../declare/scalar.ts";
+import { length, number, quantity, slope, whole } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { choice, text } from "../declare/word.ts";
 import { layers } from "../enclosure/layers.ts";
 import { familyFunction } from "./family.ts";
 

@@ -5,8 +5,9 @@ import { ifGiven, orElse } from "../basis/term.ts";
 import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { length, number, quantity, text } from "../declare/scalar.ts";
+import { length, number, quantity } from "../declare/scalar.ts";
 import { table } from "../declare/table.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 
 const weights = table(

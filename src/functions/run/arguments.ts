@@ -1,10 +1,11 @@
 import { BadInput } from "../../core/kit/refusal.ts";
 import type { TermName } from "../basis/glossary/index.ts";
 import { readRow } from "../basis/value.ts";
+import { capital } from "../declare/cell.ts";
 import type { CellFunction } from "../declare/cell-function.ts";
+import { inside } from "../declare/limits.ts";
 import { isOptional, type Notes, type OptionalParam, type Reading } from "../declare/param.ts";
 import type { RawArgument } from "../declare/raw.ts";
-import { capital, inside } from "../declare/scalar.ts";
 import type { Bases } from "./bases.ts";
 import { looksLikeBasis } from "./places.ts";
 import { type Place, type Source, sources } from "./sources.ts";

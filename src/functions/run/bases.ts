@@ -2,9 +2,9 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import { GLOSSARY, SHARED_WORDS, type TermName } from "../basis/glossary/index.ts";
 import { type Basis, type BasisRow, readBasis } from "../basis/read.ts";
 import { nearTerm } from "../basis/words.ts";
+import { capital } from "../declare/cell.ts";
 import type { CellFunction } from "../declare/cell-function.ts";
 import { isTerm, type Notes, type TermParam } from "../declare/param.ts";
-import { capital } from "../declare/scalar.ts";
 import { sheetTerms } from "../declare/sheet-terms.ts";
 import type { Cells } from "./places.ts";
 

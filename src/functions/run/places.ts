@@ -1,10 +1,10 @@
 import { BadInput } from "../../core/kit/refusal.ts";
 import { saysBasis } from "../basis/read.ts";
 import { termOf } from "../basis/words.ts";
+import { capital } from "../declare/cell.ts";
 import type { CellFunction, NamedParam } from "../declare/cell-function.ts";
 import { isOptional } from "../declare/param.ts";
 import { isBlank, isRange, type Raw, type RawArgument } from "../declare/raw.ts";
-import { capital } from "../declare/scalar.ts";
 import { spoken } from "../declare/words.ts";
 
 export type Cells = readonly (readonly Raw[])[];

@@ -1,8 +1,8 @@
 import { GLOSSARY, type TermName } from "../basis/glossary/index.ts";
+import { capital } from "../declare/cell.ts";
 import type { CellFunction, NamedParam } from "../declare/cell-function.ts";
 import { isOptional, isTerm, type OptionalParam, type Param, type TermParam } from "../declare/param.ts";
 import { isRange, type RawArgument } from "../declare/raw.ts";
-import { capital } from "../declare/scalar.ts";
 import { sheetTerms } from "../declare/sheet-terms.ts";
 import { spoken } from "../declare/words.ts";
 import { Bases, type Found } from "./bases.ts";

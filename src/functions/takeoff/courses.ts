@@ -5,10 +5,11 @@ import type { CoursePiece, CoursePlan, Offcut } from "../../core/takeoff/courses
 import { placedOpenings } from "../../core/takeoff/wall/opening.ts";
 import { needed, orElse } from "../basis/term.ts";
 import { NONE, offcutStock, type SheetStockRow } from "../cutting/tables.ts";
+import { capital } from "../declare/cell.ts";
 import type { ArgumentsOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { capital, mapped } from "../declare/scalar.ts";
+import { mapped } from "../declare/scalar.ts";
 import type { ExampleRows } from "../declare/table.ts";
 import { familyFunction } from "./family.ts";
 import { asTable } from "./params.ts";

@@ -2,10 +2,12 @@ import { BadInput } from "../../core/kit/refusal.ts";
 import type { Opening } from "../../core/takeoff/wall/opening.ts";
 import { checkWall, type OpenedWall, type Wall } from "../../core/takeoff/wall/wall.ts";
 import { parseLength } from "../../core/units/length.ts";
+import { capital } from "../declare/cell.ts";
 import { optional, type Param } from "../declare/param.ts";
 import { isRange, quote } from "../declare/raw.ts";
-import { capital, choice, length, mapped, text, whole } from "../declare/scalar.ts";
+import { length, mapped, whole } from "../declare/scalar.ts";
 import { type ExampleRows, type RowOf, table } from "../declare/table.ts";
+import { choice, text } from "../declare/word.ts";
 
 /** The tables of walls, openings and columns: one layout for one wall and for a whole house, the same in every function. */
 

@@ -5,7 +5,8 @@ import { slopeAs } from "../../core/units/slope.ts";
 import { quantityOf, textOf } from "../declare/cell-function.ts";
 import { dateForLength, isDate } from "../declare/dates.ts";
 import { optional } from "../declare/param.ts";
-import { choice, length, number, slope, text, whole } from "../declare/scalar.ts";
+import { length, number, slope, whole } from "../declare/scalar.ts";
+import { choice, text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 
 const FOOT = "NIST SP 811 (2008) Appendix B.8: 1 ft = 0.3048 m exactly, 1 in = 25.4 mm exactly";

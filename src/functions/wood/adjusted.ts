@@ -14,7 +14,8 @@ import { showSection } from "../../core/wood/section.ts";
 import { beamStability } from "../../core/wood/stability.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { flag, length } from "../declare/scalar.ts";
+import { length } from "../declare/scalar.ts";
+import { flag } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { material, ownValues, woodFor } from "./material-param.ts";
 import {

@@ -4,10 +4,12 @@ import type { Tape } from "../../core/kit/tape.ts";
 import { parseQuantity } from "../../core/units/quantity.ts";
 import type { BeamLoad } from "../../core/wood/beam/beam.ts";
 import { levels, type Use } from "../../core/wood/use.ts";
+import { capital, oneCell } from "../declare/cell.ts";
 import { optional, type Param } from "../declare/param.ts";
 import { isRange } from "../declare/raw.ts";
-import { capital, choice, length, oneCell, quantity, text } from "../declare/scalar.ts";
+import { length, quantity } from "../declare/scalar.ts";
 import { type ExampleRows, type RowOf, table } from "../declare/table.ts";
+import { choice, text } from "../declare/word.ts";
 
 const MOST = 1_000_000;
 /** Loads of builders are larger (common practice, no source); kips fall below. */

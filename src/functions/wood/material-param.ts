@@ -3,10 +3,12 @@ import type { Tape } from "../../core/kit/tape.ts";
 import { gradeWood, VALUE_NAMES, type ValueName, WOOD_KINDS, type Wood } from "../../core/wood/material.ts";
 import type { Section } from "../../core/wood/section.ts";
 import { GRADES, type Grade, SPECIES, type Species } from "../../core/wood/tables/grades.ts";
+import { oneCell } from "../declare/cell.ts";
 import { optional, type Param } from "../declare/param.ts";
 import { isRange } from "../declare/raw.ts";
-import { choice, oneCell, quantity, number as ratio, text } from "../declare/scalar.ts";
+import { quantity, number as ratio } from "../declare/scalar.ts";
 import { type ExampleRows, type RowOf, table } from "../declare/table.ts";
+import { choice, text } from "../declare/word.ts";
 
 const stress = (says: string, max: number) =>
   optional(quantity("psi", { says: `${says}, psi`, above: 20, max }), undefined, "");

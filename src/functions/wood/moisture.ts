@@ -5,7 +5,8 @@ import { SHRINK_DIRECTIONS, woodShrinkIn } from "../../core/wood/moisture/shrink
 import { LUMBER_SHRINKAGE, SHRINKAGE, SHRINKAGE_SOURCE, type Shrinkage } from "../../core/wood/tables/shrinkage.ts";
 import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
-import { choice, humidity, length, number, temperature, text } from "../declare/scalar.ts";
+import { humidity, length, number, temperature } from "../declare/scalar.ts";
+import { choice, text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 
 const moistureContent = (says: string) =>

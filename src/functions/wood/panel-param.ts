@@ -2,8 +2,9 @@ import { BadInput, plain } from "../../core/kit/refusal.ts";
 import { convert } from "../../core/units/quantity.ts";
 import { type Grain, PANEL_VALUES, type PanelValue, type PanelValues } from "../../core/wood/panel-case.ts";
 import { optional, type Param } from "../declare/param.ts";
-import { choice, isNone, number, text } from "../declare/scalar.ts";
+import { isNone, number } from "../declare/scalar.ts";
 import { type RowOf, table } from "../declare/table.ts";
+import { choice, text } from "../declare/word.ts";
 
 const MOST = 1e10;
 const positive = number({ says: "a value above 0, or none", above: 0, max: MOST });

@@ -1,7 +1,7 @@
 import { BadInput, OutOfRange } from "../../core/kit/refusal.ts";
 import { nominalSection, type Section } from "../../core/wood/section.ts";
+import { capital, oneCell } from "../declare/cell.ts";
 import type { Param } from "../declare/param.ts";
-import { capital, oneCell } from "../declare/scalar.ts";
 
 const WANTS = "a section such as 2x10, 3-2x6, or in actual inches 5.25 x 11.875 or 3-1/2 x 9-1/4";
 

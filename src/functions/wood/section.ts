@@ -4,7 +4,7 @@ import { sectionProperties, showSection } from "../../core/wood/section.ts";
 import { preliminary, type Returns } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { choice } from "../declare/scalar.ts";
+import { choice } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { section } from "./section-param.ts";
 

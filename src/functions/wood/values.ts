@@ -4,7 +4,7 @@ import { genericRows, VALUE_NAMES } from "../../core/wood/material.ts";
 import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
-import { text } from "../declare/scalar.ts";
+import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { ownValues, type ValuesRow, writtenOut } from "./material-param.ts";
 import { GRADES_FROM_MEMORY } from "./params.ts";

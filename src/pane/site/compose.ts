@@ -1,6 +1,6 @@
 import type { Cell, Table } from "../../core/kit/tape.ts";
 import type { TermName } from "../../functions/basis/glossary/index.ts";
-import { capital } from "../../functions/declare/scalar.ts";
+import { capital } from "../../functions/declare/cell.ts";
 import { BASIS_COLUMNS } from "../../workbook/named-rows.ts";
 import { type Drafts, entryOf, type Held, SITE_GROUPS } from "./terms.ts";
 import { typed } from "./typed.ts";

@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import type { Defaulted, Entry } from "../../../src/functions/basis/glossary/entry.ts";
 import { GLOSSARY, SHARED_WORDS, type TermName } from "../../../src/functions/basis/glossary/index.ts";
 import { plainName, termOf } from "../../../src/functions/basis/words.ts";
+import { inside } from "../../../src/functions/declare/limits.ts";
 import { isTerm } from "../../../src/functions/declare/param.ts";
-import { inside } from "../../../src/functions/declare/scalar.ts";
 import { keyOfTerm } from "../../../src/functions/declare/words.ts";
 import { registry } from "../../../src/functions/registry.ts";
 

@@ -1,8 +1,9 @@
 import { ifGiven, narrow, needed, orElse } from "../../../src/functions/basis/term.ts";
 import { cellFunction, quantityOf, tableOf } from "../../../src/functions/declare/cell-function.ts";
 import { optional } from "../../../src/functions/declare/param.ts";
-import { number, text } from "../../../src/functions/declare/scalar.ts";
+import { number } from "../../../src/functions/declare/scalar.ts";
 import { list, table } from "../../../src/functions/declare/table.ts";
+import { text } from "../../../src/functions/declare/word.ts";
 
 const rows = table(
   { name: text({ says: "a name" }), size: optional(number({ says: "a size", min: 0, max: 1e6 }), 0, "") },

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { choice, number, text } from "../../../src/functions/declare/scalar.ts";
+import { number } from "../../../src/functions/declare/scalar.ts";
 import { table } from "../../../src/functions/declare/table.ts";
+import { choice, text } from "../../../src/functions/declare/word.ts";
 
 const notes = { assume: () => {}, caution: () => {} };
 const value = number({ says: "a value" });

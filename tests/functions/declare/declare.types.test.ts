@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { cellFunction, quantityOf, textOf } from "../../../src/functions/declare/cell-function.ts";
 import { optional } from "../../../src/functions/declare/param.ts";
-import { choice, number } from "../../../src/functions/declare/scalar.ts";
+import { number } from "../../../src/functions/declare/scalar.ts";
+import { choice } from "../../../src/functions/declare/word.ts";
 
 // What must not compile. `tsc` fails on a directive that has nothing to expect.
 const sound = {

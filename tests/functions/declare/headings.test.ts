@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { optional } from "../../../src/functions/declare/param.ts";
-import { length, number, text } from "../../../src/functions/declare/scalar.ts";
+import { length, number } from "../../../src/functions/declare/scalar.ts";
 import { table } from "../../../src/functions/declare/table.ts";
+import { text } from "../../../src/functions/declare/word.ts";
 
 const wall = table(
   {

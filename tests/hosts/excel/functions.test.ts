@@ -3,8 +3,9 @@ import type { CellFunction } from "../../../src/functions/declare/cell-function.
 import { cellFunction, quantityOf, tableOf } from "../../../src/functions/declare/cell-function.ts";
 import { positional } from "../../../src/functions/declare/formula.ts";
 import { optional } from "../../../src/functions/declare/param.ts";
-import { choice, number } from "../../../src/functions/declare/scalar.ts";
+import { number } from "../../../src/functions/declare/scalar.ts";
 import { list } from "../../../src/functions/declare/table.ts";
+import { choice } from "../../../src/functions/declare/word.ts";
 import { registry } from "../../../src/functions/registry.ts";
 import { invoke } from "../../../src/functions/run/invoke.ts";
 import type { Answer } from "../../../src/functions/run/tables-on-demand.ts";

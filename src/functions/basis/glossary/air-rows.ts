@@ -1,6 +1,7 @@
 import { optional, type Param, type Usual } from "../../declare/param.ts";
-import { humidity, temperature, text } from "../../declare/scalar.ts";
+import { humidity, temperature } from "../../declare/scalar.ts";
 import { type ExampleRows, type RowOf, table } from "../../declare/table.ts";
+import { text } from "../../declare/word.ts";
 
 const columns = (says: string, usual: Usual) => ({
   name: text({ says, heads: ["month", "station", "place", "condition", "indoor", "climate"] }),

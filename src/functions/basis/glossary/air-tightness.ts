@@ -1,9 +1,10 @@
 import type { AirTightness } from "../../../core/enclosure/loss/air-tightness.ts";
 import { TEST_PA } from "../../../core/enclosure/loss/air-tightness.ts";
 import { BadInput, plain } from "../../../core/kit/refusal.ts";
+import { capital } from "../../declare/cell.ts";
 import type { Param } from "../../declare/param.ts";
 import { quote } from "../../declare/raw.ts";
-import { capital, measure } from "../../declare/scalar.ts";
+import { measure } from "../../declare/scalar.ts";
 
 const RESULT = /^(?:([a-z][a-z0-9 ]*?)(?:\s*=\s*|\s+))?([-+]?(?:\d+\.?\d*|\.\d+))\s*(.*)$/;
 const CFM_IN_M3_H = 0.3048 ** -3 / 60;

@@ -1,5 +1,6 @@
 import { U_METHODS } from "../../../core/enclosure/layers/u-factor.ts";
-import { choice, length, share } from "../../declare/scalar.ts";
+import { length, share } from "../../declare/scalar.ts";
+import { choice } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 
 /** Wall assembly and columns. */

@@ -1,5 +1,6 @@
 import { ROOF_SHAPES } from "../../../core/wind/building.ts";
-import { choice, length, quantity, slope, whole } from "../../declare/scalar.ts";
+import { length, quantity, slope, whole } from "../../declare/scalar.ts";
+import { choice } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 
 const PLAN = { above: 0, max: 5000, usual: { min: 8, max: 500, ask: "is it in feet?" } } as const;

@@ -1,4 +1,5 @@
-import { choice, humidity, measure, number, temperature } from "../../declare/scalar.ts";
+import { humidity, measure, number, temperature } from "../../declare/scalar.ts";
+import { choice } from "../../declare/word.ts";
 import { airRows } from "./air-rows.ts";
 import { airTightness } from "./air-tightness.ts";
 import { defaulted, entry } from "./entry.ts";

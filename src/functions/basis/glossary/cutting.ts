@@ -1,4 +1,5 @@
-import { choice, length } from "../../declare/scalar.ts";
+import { length } from "../../declare/scalar.ts";
+import { choice } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 import { sheetSides } from "./readers.ts";
 

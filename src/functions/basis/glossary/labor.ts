@@ -1,4 +1,5 @@
-import { choice, measure, number, share } from "../../declare/scalar.ts";
+import { measure, number, share } from "../../declare/scalar.ts";
+import { choice } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 
 /** Labor. */

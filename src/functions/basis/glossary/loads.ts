@@ -2,7 +2,8 @@ import { LOAD_LEVELS } from "../../../core/kit/load-level.ts";
 import { METHODS } from "../../../core/loads/tables/combinations.ts";
 import { ROOF_SURFACES } from "../../../core/loads/tables/snow.ts";
 import { ENCLOSURES } from "../../../core/wind/enclosure.ts";
-import { choice, flag, number, quantity } from "../../declare/scalar.ts";
+import { number, quantity } from "../../declare/scalar.ts";
+import { choice, flag } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 import { deflectionLimit, loadDuration } from "./readers.ts";
 

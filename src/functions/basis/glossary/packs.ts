@@ -1,4 +1,5 @@
-import { choice, length, quantity, share, whole } from "../../declare/scalar.ts";
+import { length, quantity, share, whole } from "../../declare/scalar.ts";
+import { choice } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 
 const wasteOf = (what: string) =>

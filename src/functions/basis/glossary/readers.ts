@@ -3,8 +3,9 @@ import { BadInput, OutOfRange, plain } from "../../../core/kit/refusal.ts";
 import { parseSheetSize } from "../../../core/takeoff/sheet-size.ts";
 import { parseQuantity } from "../../../core/units/quantity.ts";
 import { clipped } from "../../../core/units/text.ts";
+import { capital, oneCell } from "../../declare/cell.ts";
 import type { Param } from "../../declare/param.ts";
-import { capital, choice, oneCell, text } from "../../declare/scalar.ts";
+import { choice, text } from "../../declare/word.ts";
 
 const durationWord = choice(LOAD_DURATIONS, {
   says: "duration of the shortest load of the combination",

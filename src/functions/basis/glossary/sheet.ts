@@ -1,4 +1,4 @@
-import { choice, flag } from "../../declare/scalar.ts";
+import { choice, flag } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 
 const LENGTH_FORMS = ["number", "feet and inches"] as const;

@@ -3,7 +3,8 @@ import { RETARDER_EDITIONS } from "../../../core/enclosure/tables/retarders.ts";
 import { DEFAULT_EDITION, EDITIONS, type Edition } from "../../../core/kit/edition.ts";
 import { RISK_CATEGORIES } from "../../../core/loads/tables/snow.ts";
 import { EXPOSURES } from "../../../core/wind/tables/terrain.ts";
-import { choice, flag, length, number, quantity, text } from "../../declare/scalar.ts";
+import { length, number, quantity } from "../../declare/scalar.ts";
+import { choice, flag, text } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 
 const KZ_ENDS = "the Kz tables of ASCE/SEI 7 end there";

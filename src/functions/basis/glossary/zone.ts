@@ -1,8 +1,8 @@
 import type { Zone } from "../../../core/enclosure/climate/zone.ts";
 import { zoneName } from "../../../core/enclosure/climate/zone.ts";
 import { BadInput } from "../../../core/kit/refusal.ts";
+import { oneCell } from "../../declare/cell.ts";
 import type { Param } from "../../declare/param.ts";
-import { oneCell } from "../../declare/scalar.ts";
 
 const ZONES = [
   ...["0A", "0B", "1A", "1B", "2A", "2B", "3A", "3B", "3C", "4A", "4B", "4C"],
