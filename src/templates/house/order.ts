@@ -66,9 +66,9 @@ export const order = sheet(
     ]),
     table(
       "FurringScrewRows",
-      "Furring screws: the strips without their waste, as so many of the first wall's height",
+      "Furring screws: the strips without their waste, as so many of the highest wall's height",
       ["row", "length ft", "spacing in", "rows", "count"],
-      [["strips", "=INDEX(Sizes,2,3)", "=FurringPitch", 1, "=ROUNDUP(FurringFeet/INDEX(Sizes,2,3),0)"]],
+      [["strips", "=MAX(INDEX(Sizes,0,3))", "=FurringPitch", 1, "=ROUNDUP(FurringFeet/MAX(INDEX(Sizes,0,3)),0)"]],
       0,
       "0.0##",
     ),

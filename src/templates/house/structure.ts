@@ -90,7 +90,7 @@ export const structure = sheet(
       { label: "Wall that a furring screw holds", name: "FurringScrewArea", value: 2.667, unit: "ft2" },
     ]),
     results("Spans, from the building", [
-      { label: "Column length", name: "ColumnFt", formula: "=SILL.LENGTH(INDEX(Walls,2,3))", unit: "ft" },
+      { label: "Column length", name: "ColumnFt", formula: "=MAX(INDEX(Sizes,0,3))", unit: "ft" },
       { label: "Rafter span", name: "RafterSpan", formula: "=FloorWidth/2", unit: "ft", note: "on the plan" },
       { label: "Ridge beam span", name: "RidgeSpan", formula: "=FloorLength/3", unit: "ft", note: "three spans" },
       {
