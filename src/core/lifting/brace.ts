@@ -1,10 +1,10 @@
 import { DEFAULT_EDITION } from "../kit/edition.ts";
+import { between } from "../kit/interpolate.ts";
 import { cautionRecalled } from "../kit/known.ts";
 import { BadInput, plain, within } from "../kit/refusal.ts";
 import type { Tape } from "../kit/tape.ts";
 import { KD_BUILDINGS } from "../wind/directionality.ts";
 import { exposureCoefficient } from "../wind/exposure-coefficient.ts";
-import { between } from "../wind/frame/interpolate.ts";
 import type { Exposure } from "../wind/tables/terrain.ts";
 import { FREESTANDING_WALL, GUST_FACTOR, WIND_HEIGHT_SHARE, WIND_PRESSURE } from "./tables/rules.ts";
 

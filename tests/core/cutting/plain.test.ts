@@ -2,27 +2,17 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Effort } from "../../../src/core/cutting/engine/effort.ts";
 import { lengthModel } from "../../../src/core/cutting/lengths/model/model.ts";
-import { type LengthStep, searchLengths } from "../../../src/core/cutting/lengths/search/search.ts";
+import { searchLengths } from "../../../src/core/cutting/lengths/search/search.ts";
 import { sheetModel } from "../../../src/core/cutting/sheets/plan/model.ts";
-import { type SheetStep, searchSheets } from "../../../src/core/cutting/sheets/search/search.ts";
+import { searchSheets } from "../../../src/core/cutting/sheets/search/search.ts";
 import { Random } from "../../../src/core/kit/random.ts";
 import { fitsLength, guillotine, leastCost } from "./brute.ts";
+import { LENGTH_STEPS, SHEET_STEPS } from "./search-steps.ts";
 
 /**
  * The searches with one step left out at a time: what is an exact shortcut must not change the best result, and no step may give a plan below the bound.
  * Small cases, so that the best result is known from trying everything. The seed is fixed, since a search need not find the best always.
  */
-const LENGTH_STEPS: readonly LengthStep[] = ["dual-feasible functions", "exchange", "memory", "covering", "dive"];
-const SHEET_STEPS: readonly SheetStep[] = [
-  "dual-feasible functions",
-  "joining",
-  "goal search",
-  "memory",
-  "raster",
-  "sets",
-  "dive",
-  "beam",
-];
 const runs = (numRuns: number) => ({ numRuns, seed: 1961 });
 
 describe("lengths", () => {

@@ -151,29 +151,22 @@ test("boards: an offcut of half a foot serves", () => {
   expect(count([8, 3.5], [8, 0.51])).toBe(2);
 });
 
+const MEMBRANE = {
+  rollWidthFt: 9,
+  rollLengthFt: 100,
+  sideLapFt: 0.5,
+  endLapFt: 0.5,
+  cornerReturnFt: 0,
+  openingReturnFt: 0,
+};
+
 test("membrane: a run of one foot takes a roll, none takes none", () => {
-  const rules = {
-    rollWidthFt: 9,
-    rollLengthFt: 100,
-    sideLapFt: 0.5,
-    endLapFt: 0.5,
-    cornerReturnFt: 0,
-    openingReturnFt: 0,
-  };
-  expect(rolls([{ wall: level(1, 8), openings: [] }], rules, 0).packs).toBe(1);
-  expect(rolls([], rules, 0)).toMatchObject({ packs: 0, quantity: 0 });
+  expect(rolls([{ wall: level(1, 8), openings: [] }], MEMBRANE, 0).packs).toBe(1);
+  expect(rolls([], MEMBRANE, 0)).toMatchObject({ packs: 0, quantity: 0 });
 });
 
 test("membrane: one course covers a wall as high as the roll is wide, a second one begins just above", () => {
-  const rules = {
-    rollWidthFt: 9,
-    rollLengthFt: 100,
-    sideLapFt: 0.5,
-    endLapFt: 0.5,
-    cornerReturnFt: 0,
-    openingReturnFt: 0,
-  };
-  const courses = (heightFt: number) => rollCourses({ wall: level(20, heightFt), openings: [] }, rules).length;
+  const courses = (heightFt: number) => rollCourses({ wall: level(20, heightFt), openings: [] }, MEMBRANE).length;
   expect([courses(9), courses(9.01)]).toEqual([1, 2]);
 });
 

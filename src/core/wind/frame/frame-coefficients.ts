@@ -1,3 +1,4 @@
+import { between, nodesOf } from "../../kit/interpolate.ts";
 import {
   LEEWARD_ROOF_CP,
   LEEWARD_ROOF_DEGREES,
@@ -9,7 +10,6 @@ import {
   WINDWARD_ROOF_PRESSURE_CP,
   WINDWARD_ROOF_SUCTION_CP,
 } from "../tables/frame-cp.ts";
-import { between, nodesOf } from "./interpolate.ts";
 
 // ASCE/SEI 7-10 Fig. 27.4-1, 7-16 and 7-22 Fig. 27.3-1. Straight interpolation, as the notes of the figure allow.
 

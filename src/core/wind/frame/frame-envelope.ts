@@ -1,4 +1,5 @@
 import { asce, type Edition } from "../../kit/edition.ts";
+import { between } from "../../kit/interpolate.ts";
 import { cautionRecalled } from "../../kit/known.ts";
 import { windLevelFactor, windLevelText } from "../../kit/load-level.ts";
 import { OutOfRange, plain, within } from "../../kit/refusal.ts";
@@ -12,7 +13,6 @@ import { ENVELOPE_CASE_A, ENVELOPE_CASE_B, ENVELOPE_WORDS } from "../tables/fram
 import type { FrameInput, FrameRow } from "./frame.ts";
 import { frameTable } from "./frame-directional.ts";
 import { framePicture } from "./frame-picture.ts";
-import { between } from "./interpolate.ts";
 
 export function envelopeFigure(edition: Edition): string {
   return asce(edition, CLAUSE.envelopeFigure);

@@ -16,10 +16,11 @@ import { LengthPricer } from "../../../../src/core/cutting/lengths/model/pricing
 import { dualFeasibleLengthBound, materialBound } from "../../../../src/core/cutting/lengths/search/bound.ts";
 import { completeLengths } from "../../../../src/core/cutting/lengths/search/completion.ts";
 import { LengthExchange } from "../../../../src/core/cutting/lengths/search/exchange.ts";
-import { type LengthStep, searchLengths } from "../../../../src/core/cutting/lengths/search/search.ts";
+import { searchLengths } from "../../../../src/core/cutting/lengths/search/search.ts";
 import { partSets } from "../../../../src/core/cutting/lengths/search/sets.ts";
 import { startLengths } from "../../../../src/core/cutting/lengths/search/start.ts";
 import { Random } from "../../../../src/core/kit/random.ts";
+import { LENGTH_STEPS } from "../search-steps.ts";
 import { bar, each, lengthsOf, limitsOf, needsOf, ran, someLengths, sumOf } from "./ran.ts";
 
 const SEEDS = [1, 2, 3, 4, 5, 6];
@@ -108,8 +109,7 @@ for (const [name, model] of Object.entries(MODELS))
       expect(lines).toMatchSnapshot();
     });
 
-    const steps: readonly LengthStep[] = ["dual-feasible functions", "exchange", "memory", "covering", "dive"];
-    for (const step of steps)
+    for (const step of LENGTH_STEPS)
       test(`search without ${step}`, () => {
         const lines = each(HARD[name]!.slice(0, 2), (seed) => {
           const m = model(seed);

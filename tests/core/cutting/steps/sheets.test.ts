@@ -26,12 +26,13 @@ import {
   repeatsMuch,
   setPricer,
 } from "../../../../src/core/cutting/sheets/search/pricers.ts";
-import { type SheetStep, searchSheets } from "../../../../src/core/cutting/sheets/search/search.ts";
+import { searchSheets } from "../../../../src/core/cutting/sheets/search/search.ts";
 import { Stairs } from "../../../../src/core/cutting/sheets/search/stairs.ts";
 import { startSheets } from "../../../../src/core/cutting/sheets/search/start.ts";
 import { mayFill, PlannedBeams, planWithin } from "../../../../src/core/cutting/sheets/search/stock-plans.ts";
 import { Random } from "../../../../src/core/kit/random.ts";
 import { plant } from "../planted.ts";
+import { SHEET_STEPS } from "../search-steps.ts";
 import { each, limitsOf, needsOf, ran, sheet, sheetsOf, someParts, sumOf } from "./ran.ts";
 
 const SEEDS = [1, 2, 3, 4];
@@ -195,17 +196,7 @@ for (const [name, model] of Object.entries(MODELS))
       expect(lines).toMatchSnapshot();
     });
 
-    const steps: readonly SheetStep[] = [
-      "dual-feasible functions",
-      "joining",
-      "goal search",
-      "memory",
-      "raster",
-      "sets",
-      "dive",
-      "beam",
-    ];
-    for (const step of steps)
+    for (const step of SHEET_STEPS)
       test(`search without ${step}`, () => {
         expect(
           ran(1.5e5, (e, r) => searchSheets(model(HARD[name]![0]!), e, r, false, undefined, [step])),
