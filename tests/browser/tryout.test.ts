@@ -108,7 +108,7 @@ describe("the try-out sheet", () => {
 
   test("changing the wind speed changes everything downstream", async () => {
     const q = () => value(named("VelocityPressure")) as Promise<number>;
-    const holdDown = async () => (await value(demoCell("Hold-downs", "=VLOOKUP("))) as number;
+    const holdDown = async () => (await value(named("HoldDownPull"))) as number;
     const before = [await q(), await holdDown()];
     await type(basisCell("Wind speed"), "130");
     await expect.poll(q, SOON).toBeCloseTo((before[0] ?? 0) * (130 / 110) ** 2, 6);
