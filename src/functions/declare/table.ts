@@ -21,8 +21,8 @@ export interface TableOptions {
 }
 
 /**
- * A range with one row for each part, layer or line. A header row with known words is skipped and may reorder the columns; blank rows are skipped;
- * a row that cannot be read fails with its number. In a row, an optional number column takes a 0 that its limits forbid as blank,
+ * A range with one row for each part, layer or line. A header row with known words is skipped and may reorder the columns of the rows
+ * below it, up to the next one: tables may be stacked with their headings. Blank rows are skipped; a row that cannot be read fails with its number. In a row, an optional number column takes a 0 that its limits forbid as blank,
  * since one host hands a blank cell over as 0.
  */
 export function table<const C extends Columns>(columns: C, o: TableOptions): Param<readonly RowOf<C>[], ExampleRows> {
@@ -39,13 +39,15 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
     columns: facts,
     read(raw, at, notes) {
       const cells = asRange(raw, at);
-      const header = headerOrder(cells[0] ?? [], facts, at);
-      const order = header ?? names.map((_, i) => i);
+      let order: readonly number[] = names.map((_, i) => i);
       const rows: RowOf<C>[] = [];
       const zeros = new Map<string, number[]>();
-      for (let i = header === undefined ? 0 : 1; i < cells.length; i++) {
+      for (let i = 0; i < cells.length; i++) {
         const line = cells[i] ?? [];
-        if (blankRow(line, facts, order)) continue;
+        // a later row of headings begins a table that was stacked below the first
+        const header = headerOrder(line, facts, i === 0 ? at : `row ${i + 1} of ${at}`);
+        if (header !== undefined) order = header;
+        if (header !== undefined || blankRow(line, facts, order)) continue;
         rows.push(readRow(line, order, i + 1, at, notes, zeros));
         if (o.maxRows !== undefined && rows.length > o.maxRows) throw tooManyRows(at, o.maxRows);
       }

@@ -46,3 +46,27 @@ describe("headings with units", () => {
     expect(() => read("set-up", "wall", "lenght ft")).toThrow(/"lenght ft"/);
   });
 });
+
+describe("tables stacked one above the other", () => {
+  const stacked = (...second: (string | number)[][]) =>
+    wall.read([["wall", "length ft"], ["north", 12], ...second], "walls", notes).value;
+
+  test("each with its headings, in an order of its own", () => {
+    expect(stacked(["length ft", "wall"], [9, "south"])).toMatchObject([
+      { wall: "north", length: 12, row: 2 },
+      { wall: "south", length: 9, row: 4 },
+    ]);
+  });
+
+  test("the second without headings goes on in the order of the first", () => {
+    expect(stacked(["south", 9])).toMatchObject([{ wall: "north" }, { wall: "south", length: 9 }]);
+  });
+
+  test("a heading that is not known is named with its row", () => {
+    expect(() => stacked(["wall", "length ft", "hight"], ["south", 9, 8])).toThrow(/"hight".*row 3 of walls/);
+  });
+
+  test("a length that happens to be called wall is a value", () => {
+    expect(stacked(["wall", 9])).toMatchObject([{ wall: "north" }, { wall: "wall", length: 9 }]);
+  });
+});
