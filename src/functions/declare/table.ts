@@ -81,6 +81,7 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
       const where = `${spaced(name)} in row ${row} of ${at}`;
       const index = order[i] ?? -1;
       const cell = index < 0 ? null : (line[index] ?? null);
+      if (index > 0 && isUnfound(cell) && line.slice(index).every(isUnfound)) throw narrowRow(where);
       if (isOptional(param) && (isBlank(cell) || zeroForBlank(cell, param))) {
         out[name] = param.standIn;
         if (cell === 0) zeros.set(name, [...(zeros.get(name) ?? []), row]);
@@ -88,6 +89,17 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
     });
     return out as RowOf<C>;
   }
+}
+
+const isUnfound = (cell: Raw): boolean => isCellError(cell) && cell.error === "#N/A";
+
+/** VSTACK fills the rows of a narrower table up with #N/A, which may as well be a lookup that found nothing. */
+function narrowRow(where: string): BadInput {
+  return new BadInput(
+    `The cell for ${where} and all behind it hold #N/A`,
+    "nothing was found there, or VSTACK stacked a narrower table",
+    'Mend the lookup, or give both tables the same columns: IFNA(VSTACK(first, second), "") leaves the others blank',
+  );
 }
 
 /**

@@ -66,6 +66,17 @@ describe("tables stacked one above the other", () => {
     expect(() => stacked(["wall", "length ft", "hight"], ["south", 9, 8])).toThrow(/"hight".*row 3 of walls/);
   });
 
+  test("a narrower table, which VSTACK fills up with #N/A, is told from a value that is wrong", () => {
+    const gap = { error: "#N/A" };
+    const rows =
+      (...cells: (string | number | { error: string })[]) =>
+      () =>
+        wall.read([["north", 12, 2], cells], "walls", notes);
+    expect(rows("south", 9, gap)).toThrow(/set up in row 2 of walls and all behind it hold #N\/A.*IFNA\(VSTACK/);
+    expect(rows("south", gap, 3)).toThrow(/length in row 2 of walls holds #N\/A/);
+    expect(rows("south", 9, { error: "#REF!" })).toThrow(/holds #REF!/);
+  });
+
   test("a length that happens to be called wall is a value", () => {
     expect(stacked(["wall", 9])).toMatchObject([{ wall: "north" }, { wall: "wall", length: 9 }]);
   });
