@@ -1,15 +1,17 @@
-// `npm run readme`: writes the table of functions and the figures of the published rows into the README, and the signature of each function into its file.
+// `npm run readme`: writes the table of functions, the figures of the published rows and those of the benchmarks into the README, and the signature of each function into its file.
 import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { installDependencies, top } from "../../.ci/prepare.mjs";
 import { loadDocs } from "./load.mjs";
 
 installDependencies();
-const { countRows, registry, signatureText, withFunctionTable, withRowCounts } = await loadDocs();
+const { countRows, registry, signatureText, withFigures, withFunctionTable, withRowCounts } = await loadDocs();
 const file = `${top}README.md`;
 const rows = readdirSync(`${top}tests/published`)
   .filter((name) => name.endsWith(".csv"))
   .map((name) => readFileSync(`${top}tests/published/${name}`, "utf8"));
-writeFileSync(file, withRowCounts(withFunctionTable(readFileSync(file, "utf8"), registry), countRows(rows)));
+const figures = readFileSync(`${top}tests/bench/FIGURES.md`, "utf8");
+const withTables = withFigures(withFunctionTable(readFileSync(file, "utf8"), registry), figures);
+writeFileSync(file, withRowCounts(withTables, countRows(rows)));
 
 const signatures = `${top}tests/functions/signatures/`;
 for (const name of readdirSync(signatures)) {

@@ -18,7 +18,7 @@ export const classProblem = (inst: ClassInstance, turns: boolean) => ({
 });
 
 /** The 500 instances of Berkey, Wang 1987 and Martello, Vigo 1998. */
-export function classes(file: unknown, turns: boolean): void {
+export function classes(file: unknown, turns: boolean): readonly Row[] {
   const { instances } = file as { instances: ClassInstance[] };
   const rows: Row[] = [];
   instances.forEach((inst, i) => {
@@ -46,7 +46,7 @@ export function classes(file: unknown, turns: boolean): void {
       wrong: faults(nesting, parts, stocks, options),
     });
   });
-  report(
+  return report(
     `${turns ? "turning allowed" : "fixed orientation"}: 500 class instances, best known 3-stage guillotine`,
     rows,
   );

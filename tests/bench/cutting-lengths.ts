@@ -10,7 +10,7 @@ interface Instance {
 }
 
 /** 1,618 one-dimensional instances with known optimum. */
-export function lengths(file: unknown): void {
+export function lengths(file: unknown): readonly Row[] {
   const { instances } = file as { instances: Instance[] };
   const rows: Row[] = [];
   instances.forEach((inst, i) => {
@@ -33,5 +33,5 @@ export function lengths(file: unknown): void {
       wrong: lengthFaults(nesting, parts, stocks, options),
     });
   });
-  report("one-dimensional: 1618 instances, best known is the optimum", rows);
+  return report("one-dimensional: 1618 instances, best known is the optimum", rows);
 }

@@ -33,9 +33,19 @@ const peers: Record<string, Count> = {
   },
 };
 
-/** Sheets and time of the class instances beside general packing libraries, in the same run on the same machine. */
-export function besidePeers(file: unknown): void {
+/** Sheets and processor time of a library beside ours. */
+export interface Beside {
+  readonly turns: boolean;
+  readonly name: string;
+  readonly sheets: number;
+  readonly toOurs: number;
+  readonly timeToOurs: number;
+}
+
+/** Sheets and time of every n-th class instance beside general packing libraries, in the same run on the same machine. */
+export function besidePeers(file: unknown, every = flags.every): readonly Beside[] {
   const { instances } = file as { instances: ClassInstance[] };
+  const all: Beside[] = [];
   for (const turns of [false, true]) {
     const sums = new Map<string, { sheets: number; ms: number; worst: number }>();
     const add = (name: string, count: () => number): void => {
@@ -46,7 +56,7 @@ export function besidePeers(file: unknown): void {
       sums.set(name, { sheets: s.sheets + sheets, ms: s.ms + ms, worst: Math.max(s.worst, ms) });
     };
     instances.forEach((inst, i) => {
-      if (i % flags.every !== flags.offset) return;
+      if (i % every !== flags.offset) return;
       const items = inst.items
         .flatMap(([width, height, quantity]) => Array.from({ length: quantity }, () => ({ width, height })))
         .sort((a, b) => b.width * b.height - a.width * a.height);
@@ -60,6 +70,9 @@ export function besidePeers(file: unknown): void {
     console.log(`\n${turns ? "turning allowed" : "fixed orientation"}: beside general packing libraries`);
     console.log("library              sheets  to ours   cpu ms of all  to ours  max ms");
     for (const [name, s] of sums) {
+      if (name !== "ours") {
+        all.push({ turns, name, sheets: s.sheets, toOurs: s.sheets / ours.sheets, timeToOurs: s.ms / ours.ms });
+      }
       console.log(
         name.padEnd(18) +
           String(s.sheets).padStart(9) +
@@ -70,4 +83,5 @@ export function besidePeers(file: unknown): void {
       );
     }
   }
+  return all;
 }

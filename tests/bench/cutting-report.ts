@@ -47,7 +47,8 @@ export interface Row {
 
 const pad = (v: unknown, n: number): string => String(v).padStart(n);
 
-export function report(title: string, rows: readonly Row[]): void {
+/** Prints the table, and gives the rows back. */
+export function report(title: string, rows: readonly Row[]): readonly Row[] {
   console.log(`\n${title}`);
   console.log("group         n       best       ours   better  worse      bound  proven   avg cpu  max ms  cut short");
   const groups = [...new Set(rows.map((r) => r.group))];
@@ -89,4 +90,5 @@ export function report(title: string, rows: readonly Row[]): void {
       console.log(`${r.id} best ${r.best} ours ${r.ours} bound ${r.bound} ${r.ms.toFixed(0)} ms`);
     }
   }
+  return rows;
 }

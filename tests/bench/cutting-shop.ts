@@ -30,7 +30,7 @@ function shopParts(random: Random): SheetPart[] {
 }
 
 /** How long the longest takes: 40 lists of 8 to 62 kinds of parts. */
-export function shop(): void {
+export function shop(): readonly Row[] {
   const stocks: SheetStock[] = [
     { id: "8x4", lengthIn: 96, widthIn: 48, cost: 42, quantity: null },
     { id: "10x4", lengthIn: 120, widthIn: 48, cost: 54, quantity: null },
@@ -46,11 +46,11 @@ export function shop(): void {
     const ours = goal === "cost" ? n.cost : n.count;
     return { ...n, group: goal, id: String(i), best: n.bound, ours, ms, wrong: faults(n, parts, some, options) };
   });
-  report("shop sheets: best is our own bound", rows);
+  return report("shop sheets: best is our own bound", rows);
 }
 
 /** Sheets of two sizes cut up at random: the plan that they came from is known. */
-export function jigsaws(): void {
+export function jigsaws(): readonly Row[] {
   const rows = chosen(40).map((i): Row => {
     const random = new Random(300 + i);
     const second = { l: 60 + 12 * random.below(6), w: 30 + 6 * random.below(4), cost: 0 };
@@ -74,6 +74,7 @@ export function jigsaws(): void {
   report("two sheet sizes at cost, cut up at random: best is the plan they came from", rows);
   const misses = rows.filter((r) => r.ours > r.best).map((r) => (100 * (r.ours - r.best)) / r.best);
   console.log(`missed ${misses.length}, worst ${Math.max(0, ...misses).toFixed(1)} %`);
+  return rows;
 }
 
 function timberParts(random: Random, longest: number): LengthPart[] {
@@ -99,7 +100,7 @@ export function timberProblem(i: number) {
 }
 
 /** Several lengths at cost: the bound is our own. */
-export function timber(): void {
+export function timber(): readonly Row[] {
   const rows = chosen(40).map((i): Row => {
     const { parts, stocks, options } = timberProblem(i);
     const start = now();
@@ -108,7 +109,7 @@ export function timber(): void {
     const wrong = lengthFaults(n, parts, stocks, options);
     return { ...n, group: "timber", id: String(i), best: n.bound, ours: n.cost, ms, wrong };
   });
-  report("several lengths at cost: best is our own bound", rows);
+  return report("several lengths at cost: best is our own bound", rows);
 }
 
 export function patternProblem(i: number) {
@@ -117,37 +118,53 @@ export function patternProblem(i: number) {
   return { parts, stocks, options: { kerfIn: 0.125, trimIn: 0, goal: "sheets" as const, ...search() } };
 }
 
+/** What the goals after the count came to, over all instances, and of how many they are proven. */
+export interface LaterGoals {
+  instances: number;
+  bars: number;
+  patterns: number;
+  patternsProven: number;
+  leftovers: number;
+  leftoversProven: number;
+  /** the longest that it took */
+  ms: number;
+}
+
 /** One length: bars, patterns and the longest single leftover. */
-export function patterns(): void {
-  let all = 0;
-  let kinds = 0;
-  let rest = 0;
-  let most = 0;
-  let ms = 0;
+export function patterns(): LaterGoals {
+  const all: LaterGoals = {
+    instances: 0,
+    bars: 0,
+    patterns: 0,
+    patternsProven: 0,
+    leftovers: 0,
+    leftoversProven: 0,
+    ms: 0,
+  };
   for (const i of chosen(12)) {
     const { parts, stocks, options } = patternProblem(i);
     const start = now();
     const n = nestLengths(parts, stocks, options);
     const took = now() - start;
-    ms = Math.max(ms, took);
     const wrong = lengthFaults(n, parts, stocks, options);
     const used = new Set(n.lengths.map((l) => l.pieces.map((p) => p.lengthIn).join(" "))).size;
     const longest = Math.max(...n.lengths.map((l) => l.restIn));
-    const possible = Math.min(
-      192,
-      n.count * 192.125 - parts.reduce((s, p) => s + p.quantity * (p.lengthIn + 0.125), 0) - 0.125,
-    );
-    if (flags.each) {
+    const isProven = (goal: string): boolean => n.reached.some((r) => r.goal === goal && r.proven);
+    if (flags.each || wrong.length > 0) {
       console.log(
-        `${i}: ${parts.length} sizes, bars ${n.count} (${n.bound}), patterns ${used}, longest rest ${longest.toFixed(2)} of ${possible.toFixed(2)}, ${took.toFixed(0)} ms ${wrong.join("; ")}`,
+        `${i}: ${parts.length} sizes, bars ${n.count} (${n.bound}), patterns ${used}, longest rest ${longest.toFixed(2)}, ${took.toFixed(0)} ms ${wrong.join("; ")}`,
       );
     }
-    all += n.count;
-    kinds += used;
-    rest += longest;
-    most += possible;
+    all.instances++;
+    all.bars += n.count;
+    all.patterns += used;
+    all.patternsProven += Number(isProven("patterns"));
+    all.leftovers += longest;
+    all.leftoversProven += Number(isProven("longest leftover"));
+    all.ms = Math.max(all.ms, took);
   }
   console.log(
-    `\none length: bars ${all}, patterns ${kinds}, longest leftovers ${rest.toFixed(0)} in of ${most.toFixed(0)} by length, ${ms.toFixed(0)} ms at most`,
+    `\none length: bars ${all.bars}, patterns ${all.patterns} (with this leftover the least in ${all.patternsProven} of ${all.instances}), longest leftovers ${all.leftovers.toFixed(0)} in (the most in ${all.leftoversProven}), ${all.ms.toFixed(0)} ms at most`,
   );
+  return all;
 }

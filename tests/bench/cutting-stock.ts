@@ -21,7 +21,7 @@ interface Stock2d {
 }
 
 /** Instances with quantities, with one or with several sheet sizes. */
-export function stock2d(file: unknown, { title, best, group, turns, goal }: Stock2d): void {
+export function stock2d(file: unknown, { title, best, group, turns, goal }: Stock2d): readonly Row[] {
   const { instances } = file as { instances: Instance[] };
   const rows: Row[] = [];
   instances.forEach((inst, i) => {
@@ -58,5 +58,15 @@ export function stock2d(file: unknown, { title, best, group, turns, goal }: Stoc
       wrong: faults(n, parts, stocks, options),
     });
   });
-  report(title, rows);
+  return report(title, rows);
 }
+
+/** The guillotine instances as stock of one size, fixed. */
+export const guillotineStock = (file: unknown): readonly Row[] =>
+  stock2d(file, {
+    title: "guillotine stock, fixed: best known 3-stage",
+    best: (i) => (i.bins ? undefined : Math.min(...Object.values(i.best))),
+    group: (i) => i.id,
+    turns: false,
+    goal: "sheets",
+  });

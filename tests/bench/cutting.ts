@@ -10,24 +10,17 @@ import { lengths } from "./cutting-lengths.ts";
 import { besidePeers } from "./cutting-peers.ts";
 import { setFlags } from "./cutting-report.ts";
 import { jigsaws, patterns, shop, timber } from "./cutting-shop.ts";
-import { stock2d } from "./cutting-stock.ts";
+import { guillotineStock, stock2d } from "./cutting-stock.ts";
 
-export const data = (name: string): unknown =>
+const data = (name: string): unknown =>
   JSON.parse(readFileSync(new URL(`file://${process.cwd()}/tests/bench/data/${name}.json`), "utf8"));
 
-const sets: Record<string, () => void> = {
+const sets: Record<string, () => unknown> = {
   fixed: () => classes(data("bpp2d_classes"), false),
   turning: () => classes(data("bpp2d_classes"), true),
   peers: () => besidePeers(data("bpp2d_classes")),
   acceptance: () => acceptance(data("acceptance")),
-  gcut: () =>
-    stock2d(data("csp2d_gcutd"), {
-      title: "guillotine stock, fixed: best known 3-stage",
-      best: (i) => (i.bins ? undefined : Math.min(...Object.values(i.best))),
-      group: (i) => i.id,
-      turns: false,
-      goal: "sheets",
-    }),
+  gcut: () => guillotineStock(data("csp2d_gcutd")),
   sizes: () =>
     stock2d(data("csp2d_gcutd"), {
       title: "guillotine stock, three sheet sizes at cost = area, fixed: best known 2-stage",

@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { registry } from "../../src/functions/registry.ts";
 import { calls } from "./figures/calls.ts";
+import { cutting } from "./figures/cutting.ts";
 import type { Line } from "./figures/line.ts";
 import { ledgerMemory } from "./figures/memory.ts";
 import { sizes } from "./figures/sizes.ts";
@@ -15,6 +16,7 @@ interface Part {
 }
 
 const PARTS: Readonly<Record<string, Part>> = {
+  cutting: { title: "Cutting", measure: cutting },
   calls: { title: "Processor time of a call", measure: calls },
   memory: { title: "Memory", measure: ledgerMemory },
   takeoff: { title: "A takeoff", measure: takeoff },
@@ -58,6 +60,6 @@ for (const [name, part] of Object.entries(PARTS)) {
 }
 const processor = cpus()[0]?.model ?? "unknown";
 const head = `# What it costs to run
-Written by \`npm run bench\`: best of several rounds on one machine (${processor}, Node ${process.version}, ${registry.length} functions). \`npm run bench -- figures PART\` measures one part again. The cutting searches have benchmarks of their own: \`npm run bench -- cutting\`.`;
+Written by \`npm run bench\`: best of several rounds on one machine (${processor}, Node ${process.version}, ${registry.length} functions). \`npm run bench -- figures PART\` measures one part again. \`npm run bench -- cutting SET\` prints a cutting set group by group.`;
 writeFileSync(FILE, `${[head, ...sections].join("\n\n")}\n`);
 process.exit(0);

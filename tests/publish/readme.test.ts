@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { registry } from "../../src/functions/registry.ts";
+import { withFigures } from "../../src/publish/figures.ts";
 import { withFunctionTable } from "../../src/publish/readme.ts";
 import { countRows, withRowCounts } from "../../src/publish/rows.ts";
 
@@ -10,6 +11,12 @@ const readme = readFileSync(`${top}README.md`, "utf8");
 
 test("the README's table of functions is what `npm run readme` writes", () => {
   expect(withFunctionTable(readme, registry)).toBe(readme);
+});
+
+test("the README's figures of speed and size are those of the benchmark's table, which `npm run readme` writes", () => {
+  const written = withFigures(readme, readFileSync(`${top}tests/bench/FIGURES.md`, "utf8"));
+  expect(written).toBe(readme);
+  expect(written).toContain("| 90 kB | yes |");
 });
 
 test("every file that the README shows or links is there", () => {
