@@ -31,7 +31,10 @@ function copied(): void {
     "tsconfig.json",
     ".biome.json",
   ]) {
-    cpSync(join(top, path), join(copy, path), { recursive: true, filter: (from) => !from.includes("tests/bench") });
+    cpSync(join(top, path), join(copy, path), {
+      recursive: true,
+      filter: (from) => !from.includes("tests/bench/") || from.endsWith("FIGURES.md"),
+    });
   }
 }
 
