@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { excelHost } from "../src/hosts/excel/host.ts";
+import { copyText } from "../src/pane/parts/numbers.ts";
 import { placeKey, type WorkbookFile } from "../src/workbook/file/model.ts";
 import { readWorkbook } from "../src/workbook/file/read.ts";
 import { writeWorkbook } from "../src/workbook/file/write.ts";
@@ -99,6 +100,14 @@ describe("a text that begins like a formula stays a text", () => {
       expect(book.sheet("Report")?.at(`A${i + 1}`)).toMatchObject({ value: text, text: true });
       expect(book.sheet("Site basis")?.at(`B${i + 2}`)).toMatchObject({ value: text, text: true });
     });
+  });
+
+  test("in what the pane copies", () => {
+    for (const text of SIGNS.filter((text) => !text.startsWith("'"))) {
+      expect(copyText(text)).toMatch(/^'\s*[=+\-@]/);
+      expect(copyText([["a", text]])).toMatch(/^a\t'\s*[=+\-@]/);
+    }
+    expect(copyText([[-1, "6:12", "-"]])).toBe("-1\t6:12\t'-");
   });
 
   test("in files", async () => {

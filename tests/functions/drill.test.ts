@@ -6,7 +6,10 @@ import { explain, invoke } from "../../src/functions/run/invoke.ts";
 import { basisRows } from "../../src/pane/cautions/basis-sheet.ts";
 import { Gathering } from "../../src/pane/cautions/findings.ts";
 import { Survey } from "../../src/pane/cautions/survey.ts";
+import { ended } from "../../src/pane/parts/ended.ts";
+import { result, workingBody } from "../../src/pane/working/working-parts.ts";
 import { Ledger } from "../../src/workbook/ledger.ts";
+import { markup } from "../pane/drawings/markup.ts";
 import { DRILLS, type Drill } from "./drills.ts";
 
 const FAMILIES = ["Wind", "Loads", "Wood members", "Fasteners and furring", "Anchorage", "Lifting and hauling"];
@@ -41,6 +44,19 @@ describe.each(DRILLS.map((d) => [`${d.fn}: ${d.mistake}`, d] as const))("%s", (_
     const about = outcome.ok ? cautions.filter((c) => !fn.cautions.includes(c)).join(" ") : sentence(outcome.said);
     expect(about).toContain(drill.says);
     expect(drill.says).not.toBe("");
+  });
+
+  test("the pane shows it, above what holds for every use", () => {
+    const working = explain(fn, raw);
+    const shown = outcome.ok
+      ? markup(workingBody(fn, working, raw, () => undefined))
+      : markup(result(fn, outcome, working));
+    expect(shown).toMatch(outcome.ok ? /sw-caution/ : /sw-error/);
+    const [part] = outcome.ok
+      ? cautions.filter((c) => c.includes(drill.says))
+      : Object.values(outcome.said).filter((p) => p.includes(drill.says));
+    // A part of a refusal begins a sentence of its own there.
+    expect(shown).toContain(markup(outcome.ok ? part : ended(part ?? outcome.said.what)));
   });
 
   test("the basis sheet says it, with the cell", () => {

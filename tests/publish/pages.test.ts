@@ -1,11 +1,17 @@
-import { expect, test } from "vitest";
-import { cellFunction, quantityOf } from "../../src/functions/declare/cell-function.ts";
+import { describe, expect, test } from "vitest";
+import { sentence } from "../../src/core/kit/refusal.ts";
+import { cellFunction, NAMESPACE, quantityOf } from "../../src/functions/declare/cell-function.ts";
+import { formulaOf, positional, refusedArguments } from "../../src/functions/declare/formula.ts";
 import { number } from "../../src/functions/declare/scalar.ts";
 import { registry } from "../../src/functions/registry.ts";
+import { invoke } from "../../src/functions/run/invoke.ts";
+import found from "../../src/publish/help/how-close.json" with { type: "json" };
+import type { HowClose } from "../../src/publish/help/how-close.ts";
 import { escaped, html } from "../../src/publish/help/html.ts";
 import { helpPages } from "../../src/publish/help/pages.ts";
 import { helpPath } from "../../src/publish/metadata.ts";
 
+const FOUND = found as Readonly<Record<string, HowClose>>;
 const pages = helpPages(registry, "1.2.3");
 const contentOf = (path: string) => pages.find((page) => page.path === path)?.content ?? "";
 
@@ -16,6 +22,34 @@ test("every function has the anchor that its help address names, and an entry in
     expect(contentOf(path)).toContain(`<a href="#${anchor}">`);
     for (const source of fn.sources) expect(contentOf(path)).toContain(escaped(source));
   }
+});
+
+describe.each(registry.map((fn) => [fn.name, fn] as const))("the help of %s shows", (name, fn) => {
+  const [path = ""] = helpPath(fn).split("#");
+  const [, article = ""] = new RegExp(`<article id="${name}"([\\s\\S]*?)</article>`).exec(contentOf(path)) ?? [];
+
+  test("each refused call with the whole sentence of its cell", () => {
+    for (const refused of fn.refuses) {
+      const args = refusedArguments(fn, refused);
+      const outcome = invoke(fn, positional(fn, args));
+      expect(outcome.ok).toBe(false);
+      expect(article).toContain(escaped(formulaOf(fn, args, NAMESPACE)));
+      if (!outcome.ok) expect(article).toContain(escaped(sentence(outcome.said)));
+    }
+  });
+
+  test("when to go elsewhere, since when it is there and what has changed", () => {
+    expect(article).toContain(escaped(fn.notFor));
+    expect(article).toContain(`Since version ${fn.since}.`);
+    for (const { since, what } of fn.changed) expect(article).toContain(escaped(`Changed in ${since}: ${what}.`));
+  });
+
+  test("how close it comes, on the page for that", () => {
+    const [row] = contentOf("help/close.html").match(new RegExp(`<tr>(?:(?!</tr>).)*>${name}<.*?</tr>`, "s")) ?? [];
+    expect(row).toContain(`${FOUND[name]?.printed}`);
+    const worst = FOUND[name]?.worst;
+    if (worst) expect(row).toContain(escaped(worst.row));
+  });
 });
 
 test("no help text sends the reader to a function that is not there", () => {
@@ -29,6 +63,10 @@ test.each(pages.map((page) => [page.path, page.content] as const))(
   (path, content) => {
     expect(content.startsWith("<!doctype html>")).toBe(true);
     const start = path === "help/index.html";
+    // Nothing inline, and a script on the start page alone.
+    expect(/Content-Security-Policy" content="([^"]*)"/.exec(content)?.[1]?.replaceAll("&#39;", "'")).toBe(
+      `default-src 'none'; style-src 'self'${start ? "; script-src 'self'" : ""}`,
+    );
     const text = start ? content.replace('<script src="search.js"></script>', "") : content;
     expect(text).not.toMatch(/<script|\son\w+=|style=|undefined|\[object/i);
     const ids = [...content.matchAll(/ id="([^"]+)"/g)].map((m) => m[1]);

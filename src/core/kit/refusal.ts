@@ -47,6 +47,19 @@ export function plain(value: number): string {
   return String(Number(value.toPrecision(6)));
 }
 
+/** Most digits that tell two numbers apart. */
+const ALL_DIGITS = 17;
+
+/** A refused number with as many digits as it takes to see that it is not inside: 392.00001, where six digits would print the 392 that is allowed. */
+export function refused(value: number, inside: (printed: number) => boolean): string {
+  const printed = Number(plain(value));
+  for (let digits = 7; inside(printed) && digits <= ALL_DIGITS; digits++) {
+    const longer = Number(value.toPrecision(digits));
+    if (!inside(longer)) return String(longer);
+  }
+  return String(printed);
+}
+
 /**
  * Refuses a value outside a method's limits (inclusive) and NaN.
  * @param name the quantity with its article: "The height"
@@ -54,10 +67,11 @@ export function plain(value: number): string {
  * @param source clause that sets the limit
  */
 export function within(name: string, value: number, min: number, max: number, unit: string, source: string): void {
-  if (value >= min && value <= max) return;
+  const inside = (x: number) => x >= min && x <= max;
+  if (inside(value)) return;
   const u = unit === "" ? "" : ` ${unit}`;
   throw new OutOfRange(
-    `${name} is ${plain(value)}${u}`,
+    `${name} is ${refused(value, inside)}${u}`,
     `the method holds from ${plain(min)} to ${plain(max)}${u} (${source})`,
     "Use a value inside that range, or a method made for the case",
   );

@@ -1,4 +1,4 @@
-import { BadInput, OutOfRange, plain } from "../../core/kit/refusal.ts";
+import { BadInput, OutOfRange, plain, refused } from "../../core/kit/refusal.ts";
 import { capital } from "./cell.ts";
 import { isDate } from "./dates.ts";
 import type { Limits, Notes, Usual } from "./param.ts";
@@ -16,7 +16,7 @@ export function checkLimits(
     const Kind = o.source === undefined ? BadInput : OutOfRange;
     const date = isDate(value) ? " (a date arrives as such a number)" : "";
     throw new Kind(
-      `${capital(at)} is ${withUnit(value, unit)}${date}`,
+      `${capital(at)} is ${refused(value, (x) => inside(o, x))}${unit === "" ? "" : ` ${unit}`}${date}`,
       `it must be ${limitText(o, unit)}${o.source === undefined ? "" : ` (${o.source})`}`,
       otherUnit(value, unit, o) ?? "Use a value inside that range",
     );

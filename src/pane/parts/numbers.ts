@@ -68,8 +68,14 @@ export function fullText(value: Cell): string {
 
 /** A value to paste into a spreadsheet: rows on lines, cells between tabs. */
 export function copyText(value: Cell | Table): string {
-  if (!isTable(value)) return fullText(value);
-  return value.map((row) => row.map((cell) => fullText(cell).replace(/[\t\r\n]+/g, " ")).join("\t")).join("\n");
+  if (!isTable(value)) return pasted(value);
+  return value.map((row) => row.map(pasted).join("\t")).join("\n");
+}
+
+/** One cell of it. A text that begins like a formula gets an apostrophe in front, so that it stays a text where it is pasted. */
+function pasted(cell: Cell): string {
+  const text = fullText(cell).replace(/[\t\r\n]+/g, " ");
+  return typeof cell === "string" && /^\s*[=+\-@]/.test(text) ? `'${text}` : text;
 }
 
 export function isTable(value: Cell | Table): value is Table {

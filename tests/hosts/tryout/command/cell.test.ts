@@ -58,6 +58,18 @@ describe("npm run cell", () => {
     ]);
   });
 
+  test("a text of cases is counted, and fails with the line of each that does not hold", () => {
+    const check = (text: string) =>
+      spawnSync(process.execPath, [command, "--check", "-"], { encoding: "utf8", input: text });
+    const cases =
+      'Prose.\n=SILL.DEW_POINT(70, 150)\nexpect refusal "at most 100 %"\n=SILL.DEW_POINT(70, 50)\nexpect 50.5 F\n';
+    expect(check(cases)).toMatchObject({ status: 0, stdout: "2 hold, 0 fail\n" });
+    const wrong = check(`${cases}expect 51 F within 0.05\n`);
+    expect(wrong.status).toBe(1);
+    expect(wrong.stdout).toMatch(/^line 6: it gives 50\.\d+ F, off by 0\.\d+\n2 hold, 1 fail\n$/);
+    expect(check("Nothing but prose.\n").status).toBe(1);
+  });
+
   test("without a formula it says how it is used, on standard error", () => {
     const { status, lines, stderr } = cell([]);
     expect(status).toBe(2);
