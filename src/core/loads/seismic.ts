@@ -92,6 +92,11 @@ function responseCoefficient(topFt: number, system: SeismicSystem, site: Seismic
     );
   const plainCs = system.sds / (r / ie);
   tape?.step("Cs", "SDS / (R / Ie)", plainCs, "", asce(edition, "Eq. 12.8-2"));
+  if (system.sd1 !== undefined && system.sd1 > system.sds) {
+    tape?.caution(
+      `SD1 of ${plain(system.sd1)} is above SDS of ${plain(system.sds)}, which no usual site has: were they swapped?`,
+    );
+  }
   const most = mostCs(topFt, system.sd1, r / ie, edition, tape);
   const least = leastCs(system, r / ie, ie, edition, tape);
   const cs = Math.max(Math.min(plainCs, most), least);

@@ -106,14 +106,22 @@ const lines = table(
       "no uplift",
     ),
   },
-  { says: "sills, one a row: line, shear plf, length ft, uplift plf", maxRows: 200 },
+  { says: "sills, one a row: line, shear plf, length ft, uplift plf", maxRows: 200, unlike: true },
 );
+
+const carried = (what: string) =>
+  quantity("lb", {
+    says: `${what} that one carries, from its evaluation report`,
+    above: 0,
+    max: 1e6,
+    usual: { min: 50, max: 40_000, ask: "is it in pounds?" },
+  });
 
 const anchors = table(
   {
     anchor: text({ says: "name of the anchor", heads: ["name"] }),
-    shear: quantity("lb", { says: "shear that one carries, from its evaluation report", above: 0, max: 1e6 }),
-    tension: quantity("lb", { says: "tension that one carries, from its evaluation report", above: 0, max: 1e6 }),
+    shear: carried("shear"),
+    tension: carried("tension"),
     leastSpacing: optional(
       length("in", { says: "least spacing of the report", above: 0, max: 72, heads: ["spacing", "least spacing"] }),
       undefined,
@@ -216,7 +224,7 @@ const anchorBond = familyFunction({
       says: "tension at strength level",
       min: 1,
       max: 1e6,
-      usual: { min: 50, max: 100_000, ask: "is it in pounds?" },
+      usual: { min: 50, max: 40_000, ask: "is it in pounds?" },
     }),
     rod: length("in", { says: "nominal diameter of the threaded rod", min: 0.375, max: 1.25 }),
     depth: length("in", { says: "embedment depth", min: 1.5, max: 25, source: "ACI 318: 4 to 20 rod diameters" }),

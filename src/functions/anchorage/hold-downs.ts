@@ -110,7 +110,12 @@ const shearLines = table(
 const capacities = table(
   {
     size: text({ says: "name of the hold-down", heads: ["hold-down", "holddown", "name"] }),
-    capacity: quantity("lb", { says: "what it carries, for the design method", above: 0, max: 1e6 }),
+    capacity: quantity("lb", {
+      says: "what it carries, for the design method",
+      above: 0,
+      max: 1e6,
+      usual: { min: 200, max: 40_000, ask: "is it in pounds?" },
+    }),
   },
   { says: "the office's own range of hold-downs: size, capacity lb", maxRows: 200 },
 );

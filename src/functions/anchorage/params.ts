@@ -13,7 +13,7 @@ export const shearLb = quantity("lb", {
   says: "shear of wind or earthquake",
   min: 1,
   max: 1e6,
-  usual: { min: 50, max: 200_000, ask: "is it in pounds?" },
+  usual: { min: 50, max: 40_000, ask: "is it in pounds?" },
 });
 const PLF = { min: 5, max: 3000, ask: "is it in plf?" } as const;
 /** Shear along a wall or sill. */

@@ -18,13 +18,19 @@ const order = table(
     packs: number({ says: "whole packs to order", min: 0, max: 1e6, heads: ["number", "count"] }),
     pack: optional(text({ says: "what a pack is" }), "", ""),
   },
-  { says: "an order list as takeoff functions give it: item, quantity, unit, packs, pack", maxRows: 500 },
+  { says: "an order list as takeoff functions give it: item, quantity, unit, packs, pack", maxRows: 500, unlike: true },
 );
 
 const prices = table(
   {
     item: text({ says: "name of the item, as in the order", heads: ["name", "material", "pack"] }),
-    price: measure("$", { says: "price of a pack", min: 0, max: 1e6, heads: ["price a pack", "cost"] }),
+    price: measure("$", {
+      says: "price of a pack",
+      min: 0,
+      max: 1e6,
+      usual: { min: 0.01, max: 100_000, ask: "is it dollars, or its cell blank?" },
+      heads: ["price a pack", "cost"],
+    }),
   },
   { says: "prices: item, price of a pack $", maxRows: 500 },
 );

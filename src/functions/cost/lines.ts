@@ -31,7 +31,7 @@ const lineTable = table(
     low: end("the least it may come to", ["least"]),
     high: end("the most it may come to", ["most", "greatest"]),
   },
-  { says: "the lines of cost: line, amount $, kind, low $, high $", maxRows: 100 },
+  { says: "the lines of cost: line, amount $, kind, low $, high $", maxRows: 100, knowsTotals: true, unlike: true },
 );
 
 /** Columns of a schedule or a priced order that a list of costs does not take. */

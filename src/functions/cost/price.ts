@@ -82,7 +82,15 @@ export const escalate = familyFunction({
 export const perArea = familyFunction({
   name: "COST_PERAREA",
   summary: "Cost or price of a square foot.",
-  params: { cost, area: quantity("ft2", { says: "floor area", min: 1, max: 1e7 }) },
+  params: {
+    cost,
+    area: quantity("ft2", {
+      says: "floor area",
+      min: 1,
+      max: 1e7,
+      usual: { min: 100, max: 100_000, ask: "is it in square feet?" },
+    }),
+  },
   returns: quantityOf("$/ft2", "cost of one square foot"),
   sources: ["exact arithmetic"],
   example: {

@@ -105,8 +105,15 @@ export function number(o: NumberOptions): Param<number, number | string> {
 
 /** A number in a unit that is never converted, such as air changes or dollars an hour. */
 export function measure(unit: string, o: NumberOptions): Param<number, number | string> {
-  const fromText = (text: string) => parseQuantity(text.replace(unit, "").trim(), "");
+  const fromText = (text: string) => parseQuantity(withoutUnit(text.trim(), unit), "");
   return numeric("number", unit, o, fromText);
+}
+
+/** A number without its unit, which stands behind it; a sign of money may stand before it. */
+function withoutUnit(text: string, unit: string): string {
+  const bare = text.endsWith(unit) ? text.slice(0, -unit.length).trim() : text;
+  if (/[\d.]$/.test(bare)) return bare.startsWith("$") && unit.startsWith("$") ? bare.slice(1).trim() : bare;
+  return text;
 }
 
 /** A whole number. */
@@ -167,6 +174,9 @@ export function slope(o: NumberOptions): Param<number, string> {
   } as Param<number, string>;
 }
 
+/** A share below this is likely a percent that was divided by a hundred twice, or 0.1% where 0.1 is meant. */
+const TINY_SHARE = 0.005;
+
 /** A share: 10% or 0.1. A bare number above `max` (1 unless told) is refused with how to write it. */
 export function share(o: NumberOptions): Param<number, number | string> {
   const max = o.max ?? 1;
@@ -180,7 +190,7 @@ export function share(o: NumberOptions): Param<number, number | string> {
       );
     return value;
   };
-  return numeric(
+  const inner = numeric(
     "number",
     "",
     { min: 0, ...o, max },
@@ -191,6 +201,17 @@ export function share(o: NumberOptions): Param<number, number | string> {
         words,
       ),
   );
+  return {
+    ...inner,
+    read(raw, at, notes) {
+      const reading = inner.read(raw, at, notes);
+      const { value } = reading;
+      if (value > 0 && value < TINY_SHARE) {
+        notes.caution(`${capital(at)} is ${words(value)}, less than half a percent: is ${plain(value * 100)} meant?`);
+      }
+      return reading;
+    },
+  };
 }
 
 function percentText(text: string): number | undefined {

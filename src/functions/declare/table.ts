@@ -1,6 +1,7 @@
 import { BadInput } from "../../core/kit/refusal.ts";
+import { clipped } from "../../core/units/text.ts";
 import { capital } from "./cell.ts";
-import { type ColumnFacts, isOptional, type Notes, type OptionalParam, type Param } from "./param.ts";
+import { type ColumnFacts, isOptional, type Notes, type OptionalParam, type Param, type ParamFacts } from "./param.ts";
 import { isBlank, isCellError, isRange, quote, type Raw, type RawArgument } from "./raw.ts";
 
 type Columns = Readonly<Record<string, Param<unknown, unknown> | OptionalParam<unknown, unknown>>>;
@@ -18,6 +19,10 @@ export interface TableOptions {
   /** least and greatest number of rows that hold something */
   readonly minRows?: number;
   readonly maxRows?: number;
+  /** the reader itself deals with a row that sums the others */
+  readonly knowsTotals?: true;
+  /** two rows alike in everything are likely one that was copied twice */
+  readonly unlike?: true;
 }
 
 /**
@@ -60,6 +65,8 @@ export function table<const C extends Columns>(columns: C, o: TableOptions): Par
           `Fill in ${o.says}`,
         );
       }
+      if (o.knowsTotals !== true) askTotal(rows, facts[0]?.name ?? "", at, notes);
+      if (o.unlike === true) askAlike(rows, at, notes);
       const typed = cells.some((line) => line.some(isBlank));
       for (const [name, rowsOf] of zeros)
         sayZeros(`${spaced(name)} of row ${rowsOf.join(", ")} of ${at}`, typed, notes);
@@ -113,7 +120,7 @@ function sayZeros(where: string, typed: boolean, notes: Notes): void {
 }
 
 /** One host hands a blank cell over as 0: a 0 that the parameter cannot be stands for a blank. */
-function zeroForBlank(cell: Raw, param: Param<unknown, unknown>): boolean {
+function zeroForBlank(cell: Raw, param: ParamFacts): boolean {
   const { kind, limits } = param;
   if (cell !== 0) return false;
   if (kind === "table" || kind === "list" || kind === "flag") return kind !== "flag";
@@ -129,12 +136,37 @@ function asRange(raw: RawArgument, at: string): readonly (readonly Raw[])[] {
   return [[raw]];
 }
 
-/** A row is blank when nothing is in it, or nothing but the zeros that stand for blanks beside a blank name. */
+const TOTAL = /^(?:grand |sub-?)?total\b|^sum\b/i;
+
+/** A row that sums the others, as a worksheet has it at the end, would count once more. */
+function askTotal(rows: readonly { readonly row: number }[], first: string, at: string, notes: Notes): void {
+  const last = rows.at(-1);
+  const name = (last as Readonly<Record<string, unknown>> | undefined)?.[first];
+  if (last === undefined || rows.length < 2 || typeof name !== "string" || !TOTAL.test(name)) return;
+  notes.caution(
+    `Row ${last.row} of ${at} is named ${clipped(name)} and counts like any other: does it sum the rows above?`,
+  );
+}
+
+/** Rows that are the same in every column. */
+function askAlike(rows: readonly { readonly row: number }[], at: string, notes: Notes): void {
+  const seen = new Set<string>();
+  const again = rows.filter(({ row: _, ...rest }) => {
+    const before = seen.size;
+    return seen.add(JSON.stringify(rest)).size === before;
+  });
+  if (again.length === 0) return;
+  const listed = again.map(({ row }) => row).join(", ");
+  notes.caution(`Row ${listed} of ${at} is the same as one above: was it copied twice?`);
+}
+
+/** A row is blank when nothing is in it, or nothing but the zeros that stand for blanks: beside a blank name, or where no column that is wanted can be 0. */
 function blankRow(line: readonly Raw[], facts: readonly ColumnFacts[], order: readonly number[]): boolean {
   if (line.every(isBlank)) return true;
+  if (!line.every((cell) => isBlank(cell) || cell === 0)) return false;
   const isName = (f: ColumnFacts) => f.kind === "text" || (f.kind === "choice" && f.choices?.includes("0") !== true);
-  const names = facts.some((f, i) => isName(f) && !f.optional && (order[i] ?? -1) >= 0);
-  return names && line.every((cell) => isBlank(cell) || cell === 0);
+  const wanted = facts.filter((f, i) => !f.optional && (order[i] ?? -1) >= 0);
+  return wanted.some(isName) || (wanted.length > 0 && wanted.every((f) => zeroForBlank(0, f)));
 }
 
 function tooManyRows(at: string, most: number): BadInput {
@@ -207,7 +239,7 @@ interface HeadingParts {
 }
 
 function headingParts(cell: string): HeadingParts {
-  const text = cell.toLowerCase().trim();
+  const text = cell.toLowerCase().replace(/\s+/g, " ").trim();
   const [, name = text, inside = ""] = /^(.*?)\s*[([,]\s*(.*?)[)\]]?$/.exec(text) ?? [];
   if (name !== text) return { word: name, unit: inside };
   const space = text.lastIndexOf(" ");

@@ -6,7 +6,13 @@ import { text } from "../declare/word.ts";
 
 const columns = {
   part: text({ says: "name of the part", heads: ["name", "component", "surface"] }),
-  area: quantity("ft2", { says: "area", min: 0, max: 1e7, heads: ["ft2", "area ft2", "net", "net area"] }),
+  area: quantity("ft2", {
+    says: "area",
+    min: 0,
+    max: 1e7,
+    usual: { min: 1, max: 20_000, ask: "is it in square feet, or its cell blank?" },
+    heads: ["ft2", "area ft2", "net", "net area"],
+  }),
   U: quantity("Btu/(h ft2 F)", {
     says: "U-factor",
     above: 0,
@@ -35,7 +41,8 @@ const columns = {
 export type AreaRow = RowOf<typeof columns>;
 
 /** The areas table: part, area, U, the part of the code's table, and of windows the solar heat gain. */
-export const areas = () => table(columns, { says: "parts of the enclosure, one row each", maxRows: 1000 });
+export const areas = () =>
+  table(columns, { says: "parts of the enclosure, one row each", maxRows: 1000, unlike: true });
 
 export function areaParts(rows: readonly AreaRow[]): readonly AreaPart[] {
   return rows.map((r) => ({ name: r.part, areaFt2: r.area, u: r.U }));

@@ -26,7 +26,13 @@ const columns = {
     "",
   ),
   length: optional(
-    length("ft", { says: "length of the line", min: 0, max: 1e5, heads: ["l", "length ft"] }),
+    length("ft", {
+      says: "length of the line",
+      min: 0,
+      max: 1e5,
+      usual: { min: 0.5, max: 2000, ask: "is it in feet, or its cell blank?" },
+      heads: ["l", "length ft"],
+    }),
     undefined,
     "",
   ),

@@ -14,7 +14,7 @@ const members = table(
       says: "width seen from the front",
       above: 0,
       max: 240,
-      usual: { min: 0.5, max: 24, ask: "is it in inches?" },
+      usual: { min: 0.75, max: 24, ask: "is it in inches?" },
       heads: ["w", "face", "face width"],
     }),
     count: number({ says: "how many", above: 0, max: 10000, heads: ["number", "n", "qty"] }),
@@ -24,7 +24,7 @@ const members = table(
       "",
     ),
   },
-  { says: "columns, plates, beams and other framing, one row each kind", maxRows: 200 },
+  { says: "columns, plates, beams and other framing, one row each kind", maxRows: 200, unlike: true },
 );
 
 const framingShareFunction = familyFunction({

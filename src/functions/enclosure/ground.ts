@@ -31,7 +31,12 @@ const heatLossGround = familyFunction({
         piers: "open crawl space",
       },
     }),
-    perimeter: length("ft", { says: "length of the edge outdoors", above: 0, max: 1e5 }),
+    perimeter: length("ft", {
+      says: "length of the edge outdoors",
+      above: 0,
+      max: 1e5,
+      usual: { min: 10, max: 800, ask: "is it in feet?" },
+    }),
     area: optional(
       quantity("ft2", {
         says: "area of basement walls below grade, or of the floor over a crawl space",

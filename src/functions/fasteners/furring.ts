@@ -31,6 +31,7 @@ const furring = familyFunction({
       says: "weight of the cladding",
       min: 0.1,
       max: 25,
+      usual: { min: 1, max: 25, ask: "is it in psf?" },
       source: "IRC Tables R703.15.1, R703.15.2",
     }),
     fastener: choice(FURRING_FASTENERS, {

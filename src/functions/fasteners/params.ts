@@ -43,7 +43,7 @@ export const grain = optional(
 );
 
 export const force = (says: string) =>
-  quantity("lb", { says, above: 0, max: 1e6, usual: { min: 10, max: 50_000, ask: "is it in pounds?" } });
+  quantity("lb", { says, above: 0, max: 1e6, usual: { min: 10, max: 20_000, ask: "is it in pounds?" } });
 
 /** Terms of every adjusted value: those with a place, and those without. */
 export const placedTerms = { loadDuration: needed("load duration"), woodService: orElse("wood service") } as const;

@@ -88,12 +88,18 @@ export function crewOf(own: number | undefined, all: number | undefined, what: s
 const tasks = table(
   {
     task: text({ says: "name of the task", heads: ["name", "work"] }),
-    quantity: number({ says: "quantity, in the unit of the rate", min: 0, max: 1e7, heads: ["qty", "count"] }),
+    quantity: number({
+      says: "quantity, in the unit of the rate",
+      min: 0,
+      max: 1e7,
+      usual: { min: 0.001, max: 1e7, ask: "is its cell blank?" },
+      heads: ["qty", "count"],
+    }),
     rate,
     crewSize: rowCrew,
     unit: optional(text({ says: "unit of the quantity, for the reader" }), "", ""),
   },
-  { says: "the tasks: task, quantity, rate h/unit, crew size, unit", maxRows: 500 },
+  { says: "the tasks: task, quantity, rate h/unit, crew size, unit", maxRows: 500, unlike: true },
 );
 
 const taskColumns = columnsOf<TaskRow>(

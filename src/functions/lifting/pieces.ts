@@ -19,7 +19,7 @@ const place = (axis: string) =>
 
 const piece = text({ says: "name of the piece", heads: ["name", "part"] });
 const heads = ["weight each", "each"];
-const USUAL_LB = { min: 5, max: 50_000, ask: "is it in pounds?" } as const;
+const USUAL_LB = { min: 5, max: 40_000, ask: "is it in pounds?" } as const;
 const SIZES = {
   length: optional(length("ft", { says: "length of one", above: 0, max: 120 }), undefined, ""),
   width: optional(length("ft", { says: "width of one, across the truck", above: 0, max: 40 }), undefined, ""),
@@ -67,7 +67,11 @@ export const placedPieces = table(
     }),
     ...SIZES,
   },
-  { says: "the pieces, one kind a row: piece, weight, length, width, thickness, count, x, y, z", maxRows: 500 },
+  {
+    says: "the pieces, one kind a row: piece, weight, length, width, thickness, count, x, y, z",
+    maxRows: 500,
+    unlike: true,
+  },
 );
 
 type PlacedRow = Pick<RowOf<typeof SIZES>, "x" | "y" | "z" | "row">;

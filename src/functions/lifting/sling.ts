@@ -117,7 +117,7 @@ export const sling = familyFunction({
       says: "static weight of the load",
       above: 0,
       max: 500_000,
-      usual: { min: 50, max: 200_000, ask: "is it in pounds?" },
+      usual: { min: 50, max: 40_000, ask: "is it in pounds?" },
     }),
     picks,
     rise: length("ft", {

@@ -19,12 +19,17 @@ export const windOnLift = familyFunction({
   name: "LIFT_WIND",
   summary: "Sideways pull of the wind on a hanging panel, its lean, and the wind to stop lifting at.",
   params: {
-    area: quantity("ft2", { says: "area of the panel's face", above: 0, max: 20_000 }),
+    area: quantity("ft2", {
+      says: "area of the panel's face",
+      above: 0,
+      max: 20_000,
+      usual: { min: 8, max: 1500, ask: "is it in square feet?" },
+    }),
     weight: quantity("lb", {
       says: "static weight of the panel",
       above: 0,
       max: 500_000,
-      usual: { min: 50, max: 50_000, ask: "is it in pounds?" },
+      usual: { min: 50, max: 40_000, ask: "is it in pounds?" },
     }),
   },
   placed: { liftWindLimit: orElse("lift wind limit") },
@@ -69,7 +74,12 @@ export const brace = familyFunction({
   summary: "Wind on a wall that stands on braces before floors and roof hold it: force on brace, foot and anchor.",
   params: {
     length: length("ft", { says: "length of the wall", min: 1, max: 300 }),
-    height: length("ft", { says: "height of the wall, its mean under a slope", min: 2, max: 60 }),
+    height: length("ft", {
+      says: "height of the wall, its mean under a slope",
+      min: 2,
+      max: 60,
+      usual: { min: 4, max: 30, ask: "is it in feet?" },
+    }),
     braces: whole({
       says: "braces along the wall",
       min: 1,

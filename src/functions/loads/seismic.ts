@@ -28,7 +28,7 @@ const weights = table(
       heads: ["height ft", "h"],
     }),
   },
-  { says: "levels, one a row: level, weight lb, height above the base ft", maxRows: 10 },
+  { says: "levels, one a row: level, weight lb, height above the base ft", maxRows: 10, unlike: true },
 );
 
 const share = (says: string, max: number, heads: readonly string[]) =>

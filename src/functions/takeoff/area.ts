@@ -71,7 +71,12 @@ const sheetsCountFunction = familyFunction({
   name: "SHEETS_COUNT",
   summary: "Sheets to cover an area, by area alone, rounded up.",
   params: {
-    area: quantity("ft2", { says: "area to cover", min: 0, max: 1e7 }),
+    area: quantity("ft2", {
+      says: "area to cover",
+      min: 0,
+      max: 1e7,
+      usual: { min: 1, max: 100_000, ask: "is it in square feet, or its cell blank?" },
+    }),
     sheet: sheetArea,
   },
   placed: { sheetWaste: narrow("sheet waste", "waste") },
@@ -110,7 +115,12 @@ const bead = familyFunction({
       usual: { min: 0.125, max: 2, ask: "is it in inches?" },
     }),
     depth: optional(
-      length("in", { says: "depth of sealant in the joint", min: 0.03125, max: 6 }),
+      length("in", {
+        says: "depth of sealant in the joint",
+        min: 0.03125,
+        max: 6,
+        usual: { min: 0.125, max: 2, ask: "is it in inches?" },
+      }),
       undefined,
       "a round bead of that diameter",
     ),

@@ -25,7 +25,12 @@ const rollsFunction = familyFunction({
       max: 480,
       usual: { min: 18, max: 168, ask: "is it in inches?" },
     }),
-    rollLength: length("ft", { says: "length of the roll", min: 5, max: 2000 }),
+    rollLength: length("ft", {
+      says: "length of the roll",
+      min: 5,
+      max: 2000,
+      usual: { min: 25, max: 500, ask: "is it in feet?" },
+    }),
     openings: someOpenings,
   },
   placed: {
@@ -83,10 +88,18 @@ const boardsFunction = familyFunction({
   params: {
     walls,
     board: boardSides,
-    thicknesses: list(length("in", { says: "thickness of a layer", min: 0.125, max: 24 }), {
-      says: "thickness of each layer from the wall out, one value a layer: 2, or a range of two 2s",
-      max: 8,
-    }),
+    thicknesses: list(
+      length("in", {
+        says: "thickness of a layer",
+        min: 0.125,
+        max: 24,
+        usual: { min: 0.375, max: 12, ask: "is it in inches?" },
+      }),
+      {
+        says: "thickness of each layer from the wall out, one value a layer: 2, or a range of two 2s",
+        max: 8,
+      },
+    ),
     openings: someOpenings,
   },
   placed: {

@@ -35,7 +35,12 @@ export const boardSides: typeof sheetSides = {
   says: "size of one board or sheet, such as 4x8 or 48 x 96 in",
 };
 
-const areaOfSheet = quantity("ft2", { says: "area of one sheet", min: 0.1, max: 1000 });
+const areaOfSheet = quantity("ft2", {
+  says: "area of one sheet",
+  min: 0.1,
+  max: 1000,
+  usual: { min: 8, max: 400, ask: "is it the area of one sheet in square feet?" },
+});
 
 /** The size of a sheet as text (two sides), or its area in ft2. */
 export const sheetArea: Param<number, number | string> = {

@@ -21,7 +21,12 @@ const tapeFunction = familyFunction({
     "Flashing tape round openings: sill, jambs and head, each past the corners, in rolls without joints in a piece.",
   params: {
     openings,
-    rollLength: length("ft", { says: "length of one roll", min: 1, max: 2000 }),
+    rollLength: length("ft", {
+      says: "length of one roll",
+      min: 1,
+      max: 2000,
+      usual: { min: 10, max: 300, ask: "is it in feet?" },
+    }),
     sides: optional(
       choice(["all", "sill", "jambs and head"], {
         says: "sides that this tape goes on; sill and the rest are two orders where their widths differ",
@@ -100,7 +105,13 @@ const bucksFunction = familyFunction({
 const screwRows = table(
   {
     row: rowName({ says: "what the row is: edge, field, strip", heads: ["name", "where"] }),
-    length: length("ft", { says: "length of the row", min: 0.05, max: 1000, heads: ["run"] }),
+    length: length("ft", {
+      says: "length of the row",
+      min: 0.05,
+      max: 1000,
+      usual: { min: 0.25, max: 80, ask: "is it in feet?" },
+      heads: ["run"],
+    }),
     spacing: length("in", {
       says: "spacing of the screws",
       min: 0.5,
@@ -183,10 +194,16 @@ const pours = table(
       says: "length, or the diameter of a round pier",
       min: 0.05,
       max: 5000,
+      usual: { min: 0.5, max: 400, ask: "is it in feet?" },
       heads: ["diameter"],
     }),
     width: optional(
-      length("ft", { says: "width; blank for a round pier", min: 0.05, max: 5000 }),
+      length("ft", {
+        says: "width; blank for a round pier",
+        min: 0.05,
+        max: 5000,
+        usual: { min: 0.25, max: 200, ask: "is it in feet?" },
+      }),
       undefined,
       "a round pier",
     ),
@@ -194,12 +211,16 @@ const pours = table(
       says: "thickness or depth",
       min: 0.5,
       max: 1200,
-      usual: { min: 2, max: 240, ask: "is it in inches?" },
+      usual: { min: 2, max: 60, ask: "is it in inches?" },
       heads: ["thickness", "height"],
     }),
     count: optional(whole({ says: "how many alike", min: 1, max: 10_000, heads: ["quantity", "qty"] }), 1, "one"),
   },
-  { says: "pours: pour | length | width | depth | count; depth in in; no width for a round pier", maxRows: 500 },
+  {
+    says: "pours: pour | length | width | depth | count; depth in in; no width for a round pier",
+    maxRows: 500,
+    unlike: true,
+  },
 );
 
 const concrete = familyFunction({

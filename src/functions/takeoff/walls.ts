@@ -50,19 +50,20 @@ const WALLS = {
     says: "length of the wall",
     min: 0.1,
     max: 2000,
-    usual: { min: 0.5, max: 300, ask: "is it in feet?" },
+    usual: { min: 0.5, max: 200, ask: "is it in feet?" },
   }),
   height: length("ft", {
     says: "height of the straight part; under a shed the height of the left end",
     min: 0.1,
     max: 100,
-    usual: { min: 0.5, max: 60, ask: "is it in feet?" },
+    usual: { min: 0.5, max: 30, ask: "is it in feet?" },
   }),
   rise: optional(
     length("ft", {
       says: "rise of a gable to its peak, or of a shed to its right end, below 0 where it falls",
       min: -100,
       max: 100,
+      usual: { min: 0, max: 30, eitherSign: true, ask: "is it in feet?" },
       heads: ["gable rise"],
     }),
     0,
@@ -103,8 +104,18 @@ export const walls: Param<readonly Wall[], ExampleRows> = mapped(wallRows, (rows
 
 const OPENINGS = {
   opening: rowName({ says: "name of the opening", heads: ["name", "mark", "tag", "window", "door"] }),
-  width: length("ft", { says: "width of the rough opening", min: 0.25, max: 100 }),
-  height: length("ft", { says: "height of the rough opening", min: 0.25, max: 100 }),
+  width: length("ft", {
+    says: "width of the rough opening",
+    min: 0.25,
+    max: 100,
+    usual: { min: 0.5, max: 24, ask: "is it in feet?" },
+  }),
+  height: length("ft", {
+    says: "height of the rough opening",
+    min: 0.25,
+    max: 100,
+    usual: { min: 0.5, max: 16, ask: "is it in feet?" },
+  }),
   count: optional(
     whole({ says: "how many alike", min: 1, max: 10_000, heads: ["quantity", "qty", "number"] }),
     1,

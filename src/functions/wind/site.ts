@@ -128,7 +128,12 @@ const windTopography = familyFunction({
       max: 100000,
       usual: { min: 10, max: 2000, ask: "is it the length in feet, not the slope?" },
     }),
-    distance: length("ft", { says: "distance from the crest to the building, level", min: 0, max: 100000 }),
+    distance: length("ft", {
+      says: "distance from the crest to the building, level",
+      min: 0,
+      max: 100000,
+      usual: { min: 0, max: 4000, ask: "is it in feet?" },
+    }),
     side: optional(
       choice(["upwind", "downwind"], { says: "side of the crest that the building is on, seen with the wind" }),
       "downwind",

@@ -13,7 +13,7 @@ import { choice, text } from "../declare/word.ts";
 
 const MOST = 1_000_000;
 /** Loads of builders are larger (common practice, no source); kips fall below. */
-const LEAST = 2;
+const LEAST = 5;
 const KINDS = ["dead", "live", "roof", "snow", "rain", "wind", "seismic"] as const;
 
 /** An amount with the unit that was written behind it, if any. */

@@ -23,8 +23,8 @@ import { section } from "./section-param.ts";
 
 const columns = columnsOf<AllowedSpan>(["check", "", (s) => s.check], ["span", "ft", (s) => s.spanIn / 12]);
 
-const psf = (says: string) =>
-  quantity("psf", { says, min: 0, max: 1000, usual: { min: 2, max: 300, ask: "is it psf?" } });
+const psf = (says: string, least: number) =>
+  quantity("psf", { says, min: 0, max: 1000, usual: { min: least, max: 300, ask: "is it psf?" } });
 
 export const woodSpan = familyFunction({
   name: "WOOD_SPAN",
@@ -38,8 +38,8 @@ export const woodSpan = familyFunction({
       max: 240,
       usual: { min: 8, max: 120, ask: "is it the spacing in inches?" },
     }),
-    live: psf("live or snow load, not factored, psf; deflection goes by it alone"),
-    dead: psf("dead load with the member's own weight, psf"),
+    live: psf("live or snow load, not factored, psf; deflection goes by it alone", 5),
+    dead: psf("dead load with the member's own weight, psf", 2),
     spans,
   },
   placed: { loadDuration, deflectionLimit, woodService, values: ownValues },

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { number } from "../../../src/functions/declare/scalar.ts";
-import { table } from "../../../src/functions/declare/table.ts";
+import { type TableOptions, table } from "../../../src/functions/declare/table.ts";
 import { choice, text } from "../../../src/functions/declare/word.ts";
 
 const notes = { assume: () => {}, caution: () => {} };
@@ -37,4 +37,59 @@ test("a 0 that could be meant is read: numbers alone, and a choice that has 0", 
       [0, 0],
     ]),
   ).toBe(2);
+});
+
+const weight = number({ says: "a weight", above: 0 });
+
+test("a row of zeros is blank where no column that is wanted can be 0, and a 0 elsewhere is refused", () => {
+  expect(
+    rowsRead({ weight, more: weight }, [
+      [1, 2],
+      [0, 0],
+    ]),
+  ).toBe(1);
+  expect(() =>
+    rowsRead({ weight, more: weight }, [
+      [1, 2],
+      [0, 3],
+    ]),
+  ).toThrow("above 0");
+});
+
+/** What reading rows cautions against. */
+function cautioned(rows: (string | number)[][], options: Partial<TableOptions> = {}): string[] {
+  const said: string[] = [];
+  const keep = { assume: () => {}, caution: (sentence: string) => said.push(sentence) };
+  table({ part: text({ says: "a part" }), weight }, { says: "rows", ...options }).read(rows, "parts", keep as never);
+  return said;
+}
+
+test.each(["Total", "total weight", "Grand total", "Subtotal", "sub-total", "SUM"])(
+  "a last row named %s may sum the others, and a caution asks",
+  (name) => {
+    const rows = [
+      ["a", 1],
+      ["b", 2],
+    ];
+    expect(cautioned([...rows, [name, 3]])).toEqual([
+      `Row 3 of parts is named ${name} and counts like any other: does it sum the rows above?`,
+    ]);
+    expect(cautioned([[name, 3], ...rows])).toEqual([]);
+    expect(cautioned([[name, 3]])).toEqual([]);
+    expect(cautioned([...rows, [name, 3]], { knowsTotals: true })).toEqual([]);
+  },
+);
+
+test("a row that stands there twice is asked about where rows should be unlike, once for all", () => {
+  const rows = [
+    ["a", 1],
+    ["a", 2],
+    ["a", 1],
+    ["b", 1],
+    ["a", 2],
+  ];
+  expect(cautioned(rows)).toEqual([]);
+  expect(cautioned(rows, { unlike: true })).toEqual([
+    "Row 3, 5 of parts is the same as one above: was it copied twice?",
+  ]);
 });

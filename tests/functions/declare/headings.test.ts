@@ -25,6 +25,10 @@ describe("headings with units", () => {
     expect(read(head, "wall", "length ft")).toMatchObject({ setUp: 2 });
   });
 
+  test.each(["set\u00a0up", "set  up", " Set\tup "])("%j: any spaces are one", (head) => {
+    expect(read(head, "wall", "length\u00a0ft")).toMatchObject({ setUp: 2, length: 12 });
+  });
+
   test.each(["length in", "length, in", "length (m)"])("%s over a column in feet is refused", (head) => {
     expect(() => read("set-up", "wall", head)).toThrow(/read in ft/);
   });

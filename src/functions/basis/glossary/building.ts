@@ -3,14 +3,16 @@ import { length, quantity, slope, whole } from "../../declare/scalar.ts";
 import { choice } from "../../declare/word.ts";
 import { defaulted, entry } from "./entry.ts";
 
-const PLAN = { above: 0, max: 5000, usual: { min: 8, max: 500, ask: "is it in feet?" } } as const;
+const PLAN = { above: 0, max: 5000 } as const;
+const WIDTH = { ...PLAN, usual: { min: 8, max: 200, ask: "is it in feet?" } } as const;
+const LENGTH = { ...PLAN, usual: { min: 8, max: 400, ask: "is it in feet?" } } as const;
 
 /** Building. */
 export const BUILDING_TERMS = {
-  "building width": entry(length("ft", { says: "plan dimension across the ridge", ...PLAN }), [
+  "building width": entry(length("ft", { says: "plan dimension across the ridge", ...WIDTH }), [
     "width across the ridge",
   ]),
-  "building length": entry(length("ft", { says: "plan dimension along the ridge", ...PLAN }), [
+  "building length": entry(length("ft", { says: "plan dimension along the ridge", ...LENGTH }), [
     "length along the ridge",
   ]),
   "eave height": entry(

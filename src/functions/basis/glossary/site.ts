@@ -134,7 +134,13 @@ export const SITE_TERMS = {
     "ACI {}",
   ),
   "mean roof height": entry(
-    length("ft", { says: "mean roof height above the ground", above: 0, max: 500, source: KZ_ENDS }),
+    length("ft", {
+      says: "mean roof height above the ground",
+      above: 0,
+      max: 500,
+      source: KZ_ENDS,
+      usual: { min: 6, max: 160, ask: "is it in feet?" },
+    }),
     ["roof height"],
   ),
 } as const;
