@@ -46,7 +46,7 @@ function everyPlan(parts: readonly LengthPart[], stocks: readonly LengthStock[])
   return best;
 }
 
-const options = (goal: "sheets" | "cost") => ({ kerfIn: 0, trimIn: 0, goal, effort: 0.02 });
+const options = (goal: "sheets" | "cost") => ({ kerfIn: 0, trimIn: 0, goal, effort: 0.1 });
 const someParts = fc
   .array(fc.tuple(fc.integer({ min: 2, max: 9 }), fc.integer({ min: 1, max: 3 })), { minLength: 1, maxLength: 4 })
   .filter((rows) => rows.reduce((sum, [, n]) => sum + n, 0) <= 8)
