@@ -35,6 +35,8 @@ export interface Host {
   cellOfName?(name: string): Promise<CellAddress | undefined>;
   /** The cells of a name of the workbook; undefined where there is no such name, or where it stands for no cells. */
   readName?(name: string): Promise<NamedRows | undefined>;
+  /** Every name of the workbook that stands for one cell. */
+  namedCells?(): Promise<readonly NamedCell[]>;
   /**
    * Has the name Basis hold these rows. Where it stands for cells, those that differ are written, and rows beyond its last are put in below it;
    * else a worksheet `Site basis` is made and the name given to its first three columns. Texts are written as texts, never as formulas.
@@ -96,6 +98,15 @@ export interface NamedRows {
   readonly rows: Table;
   /** formulas with their "=", "" where there is none */
   readonly formulas: readonly (readonly string[])[];
+}
+
+/** A cell with a name of its own. */
+export interface NamedCell {
+  readonly name: string;
+  readonly address: CellAddress;
+  readonly value: Cell;
+  /** with its "=", "" where the value is typed */
+  readonly formula: string;
 }
 
 /** An image for a worksheet; its size in pixels of a screen at its usual scale, 96 to an inch. */

@@ -9,6 +9,7 @@ import { Gathering } from "../../src/pane/cautions/findings.ts";
 import { asksFormula, Survey } from "../../src/pane/cautions/survey.ts";
 import type { Looked } from "../../src/pane/cautions/workbook-scan.ts";
 import { runs } from "../../src/pane/parts/cells.ts";
+import type { NamedCell, NamedRows } from "../../src/workbook/host.ts";
 import { type CellAddress, Ledger } from "../../src/workbook/ledger.ts";
 import { count, push, samples } from "./samples.ts";
 
@@ -117,7 +118,22 @@ test("the worksheet has four columns throughout, says every sentence and whether
     ],
     unread: [],
   };
-  const rows = basisRows({ found: reviewed(ledger), cells: survey.cells, looked });
+  const basis: NamedRows = {
+    first: cell(20, 0),
+    rows: [
+      ["Basis", "Value", "Unit"],
+      ["Site", "", ""],
+      ["Wind speed", 110, "mph"],
+    ],
+    formulas: [],
+  };
+  const named: NamedCell[] = [
+    { name: "Dead", address: cell(12), value: 12.5, formula: "" },
+    { name: "Free", address: cell(13), value: "", formula: "" },
+    { name: "Push", address: cell(3), value: 50, formula: "=SILL.WIND_PUSH(50,10,B2)" },
+    { name: "Twice", address: cell(14), value: 100, formula: "=2*Push" },
+  ];
+  const rows = basisRows({ found: reviewed(ledger), cells: survey.cells, looked, basis, named });
   expect(rows.every((row) => row.length === 4)).toBe(true);
   expect(rows.map((row) => row[0])).toEqual(
     expect.arrayContaining([
@@ -135,7 +151,23 @@ test("the worksheet has four columns throughout, says every sentence and whether
     ]),
   );
   expect(rows.find((row) => row[0] === "Caution for these cells")?.[3]).toBe("Wall!B4:B5");
-  expect(rows.find((row) => row[3] === "Wall!B4")).toEqual(["WIND_PUSH", 50, "psf", "Wall!B4"]);
+  const listed = (heading: string) => {
+    const start = rows.findIndex((row) => row[0] === heading);
+    return rows.slice(
+      start + 1,
+      rows.findIndex((row, r) => r > start && row[0] === ""),
+    );
+  };
+  expect(listed("Input")).toEqual([
+    ["Wind speed", 110, "mph", "Wall!B23"],
+    ["Dead", 12.5, "", "Wall!B13"],
+  ]);
+  expect(listed("Result")).toEqual([
+    ["Push", 50, "psf", "Wall!B4"],
+    ["Twice", 100, "", "Wall!B15"],
+    ["WIND_PUSH", 50, "psf", "Wall!B5"],
+    ["WIND_PUSH", "#VALUE!", "", "Wall!B6"],
+  ]);
 });
 
 test("two editions of one standard in a workbook are a caution with the cells of the rarer one", () => {

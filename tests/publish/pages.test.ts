@@ -1,8 +1,10 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../src/core/kit/refusal.ts";
 import { cellFunction, NAMESPACE, quantityOf } from "../../src/functions/declare/cell-function.ts";
 import { formulaOf, positional, refusedArguments } from "../../src/functions/declare/formula.ts";
 import { number } from "../../src/functions/declare/scalar.ts";
+import { FILLERS } from "../../src/functions/find/trade-words.ts";
 import { registry } from "../../src/functions/registry.ts";
 import { invoke } from "../../src/functions/run/invoke.ts";
 import found from "../../src/publish/help/how-close.json" with { type: "json" };
@@ -122,3 +124,20 @@ function unclosed(content: string): string[] {
   }
   return [...open, ...wrong];
 }
+
+test("a question finds its function on the page as it does in the pane: words that say nothing are left out of it", () => {
+  const start = contentOf("help/index.html");
+  const fillers = /data-fillers="([^"]*)"/.exec(start)?.[1]?.split(" ") ?? [];
+  expect(fillers).toEqual([...FILLERS]);
+  const words = "how many sheets".split(" ").filter((word) => !fillers.includes(word));
+  const entries = [...start.matchAll(/<li data-words="([^"]*)"><a href="[^"]*#(\w+)"/g)];
+  const found = entries.filter(([, own = ""]) => words.every((word) => own.includes(word))).map(([, , name]) => name);
+  expect(found).toContain("SHEETS_NEEDED");
+});
+
+test("the pages print: without the way round, tables whole, headings with what they head", () => {
+  const paper = /@media print \{([\s\S]*)\n\}/.exec(readFileSync("src/publish/help/pages.css", "utf8"))?.[1] ?? "";
+  expect(paper).toMatch(/header nav[\s\S]*?display: none/);
+  expect(paper).toMatch(/overflow-x: visible/);
+  expect(paper).toMatch(/break-after: avoid/);
+});

@@ -28,6 +28,30 @@ const formulasOf = ({ sheets }: WorkbookTemplate) =>
       ),
     ),
   );
+/** Texts with digits in formulas that are a rule of COUNTIF and its like. */
+const OF_THE_METHOD = /^[<>]?0?$/;
+/** Numbers in formulas that are of the method, each said in the note beside it: no input. */
+const FACTORS = [
+  ...[0, 1, 2, 4, 12],
+  // zone of a wall and area of the smallest parts
+  ...[5, 10, 32],
+  // load combinations, moment and support factors of even spans
+  ...[0.4, 0.6, 0.7, 0.75, 1.1, 1.15, 1.25],
+  // least width of a piece of wall, h/3.5
+  ...[3.5, 0.001],
+];
+/** A formula without the numbers that say which row or column. */
+const withoutPlaces = (formula: string) => {
+  let [before, after] = ["", formula.replace(/CHOOSEROWS\((\w+)[\d,]*\)/g, "$1")];
+  while (before !== after) {
+    before = after;
+    after = before
+      .replace(/INDEX\(([A-Za-z]\w*),\d+(?:,\d+)?\)/g, "$1")
+      .replace(/VLOOKUP\(([^()]*),(\w+),\d+,(?:FALSE|0)\)/g, "$2")
+      .replace(/LEFT\(([^()]*),\d+\)/g, "$1");
+  }
+  return after.replace(/INDEX\((.*),\d+,\d+\)/g, "$1");
+};
 const withoutTexts = (formula: string) => formula.replace(/"[^"]*"/g, '""');
 
 /** Every cell that shows an error, with it. */
@@ -56,6 +80,15 @@ describe.each(templates.map((template) => [template.name, template] as const))("
       expect(bare, at).not.toMatch(/,\s*,/);
       expect(unknownName(formula), at).toBeUndefined();
       expect(formula.length, `${at} ${formula}`).toBeLessThanOrEqual(90);
+    }
+  });
+
+  test("has no input inside a formula: measures, sizes and grades stand in cells of their own", () => {
+    for (const { at, formula } of formulas) {
+      for (const [, quoted = ""] of formula.matchAll(/"([^"]*)"/g))
+        expect(OF_THE_METHOD.test(quoted) || !/\d/.test(quoted), `"${quoted}" in ${at}`).toBe(true);
+      const numbers = withoutPlaces(withoutTexts(formula)).match(/(?<![A-Za-z\d.])\d+(?:\.\d+)?/g) ?? [];
+      for (const number of numbers) expect(FACTORS, `${number} in ${at} ${formula}`).toContain(Number(number));
     }
   });
 

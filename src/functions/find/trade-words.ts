@@ -8,7 +8,6 @@ export const FILLERS: ReadonlySet<string> = new Set(
  */
 export const TRADE_WORDS: Readonly<Record<string, readonly string[]>> = {
   drywall: ["lining", "sheets"],
-  sheetrock: ["lining", "sheets"],
   gypsum: ["lining"],
   plywood: ["sheets", "panel"],
   osb: ["sheets", "panel"],

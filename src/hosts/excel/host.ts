@@ -3,7 +3,7 @@ import { NAMESPACE } from "../../functions/declare/cell-function.ts";
 import { type Host, MOST_READ, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress, Ledger } from "../../workbook/ledger.ts";
 import { keep, kept } from "./kept.ts";
-import { firstCellOf, readName, writeBasis } from "./names.ts";
+import { firstCellOf, namedCells, readName, writeBasis } from "./names.ts";
 import { placeImage } from "./place-image.ts";
 import { calculateCells, scanWorkbook } from "./scan.ts";
 import { runInExcel } from "./sheet/run.ts";
@@ -49,6 +49,7 @@ export function excelHost(ledger: Ledger): Host {
     writeSheet,
     cellOfName: (name) => runInExcel((context) => firstCellOf(context, name)),
     readName: (name) => runInExcel((context) => readName(context, name)),
+    namedCells: () => runInExcel(namedCells),
     readRange: (reference, sheet) => runInExcel((context) => readReference(context, reference, sheet)),
     writeBasis,
     placeImage: (near, image) =>

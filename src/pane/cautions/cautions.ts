@@ -7,7 +7,7 @@ import { type CellRun, runs } from "../parts/cells.ts";
 import { ended } from "../parts/ended.ts";
 import { inIdleSlices } from "../parts/idle.ts";
 import type { PaneContext, View } from "../parts/view.ts";
-import { BASIS_SHEET, basisRows, count } from "./basis-sheet.ts";
+import { BASIS_SHEET, basisRows, count, inputsOf } from "./basis-sheet.ts";
 import { type Findings, type FoundSentence, Gathering } from "./findings.ts";
 import { asksFormula, Survey } from "./survey.ts";
 import { Ticks } from "./ticks.ts";
@@ -250,7 +250,8 @@ export class CautionsView implements View {
 
   async #write(found: Findings): Promise<void> {
     try {
-      const report = { found, cells: this.#survey.cells, looked: this.#looked };
+      const inputs = await inputsOf(this.#pane.host);
+      const report = { found, cells: this.#survey.cells, looked: this.#looked, ...inputs };
       const name = await this.#pane.host?.writeSheet(BASIS_SHEET, basisRows(report));
       if (name !== undefined) this.#pane.announce(`Written to worksheet ${name}`);
     } catch (error) {

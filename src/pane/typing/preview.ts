@@ -8,7 +8,7 @@ import type { Host } from "../../workbook/host.ts";
 import { isErrorText } from "../../workbook/scan.ts";
 import { arrayConstant } from "../parts/literals.ts";
 import { words } from "../parts/notation.ts";
-import { argumentTexts, isName, referenceStart } from "../working/argument-places.ts";
+import { argumentTexts, closesAtEnd, isName, referenceStart } from "../working/argument-places.ts";
 
 /** A call worked out before it stands in a cell, or a sentence why it cannot be yet. */
 export type Preview = { readonly fn: CellFunction; readonly working: Working } | { readonly waits: string };
@@ -73,19 +73,6 @@ function literalOf(text: string): RawArgument | undefined {
   const [, number, percent] = /^([-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?)(%?)$/i.exec(text) ?? [];
   if (number !== undefined) return Number(number) / (percent === "%" ? 100 : 1);
   return arrayConstant(text);
-}
-
-/** Whether a call's bracket closes at the end of the text: `A(1)` and not `A(1)+B(2)`. */
-function closesAtEnd(text: string): boolean {
-  let depth = 0;
-  let quoted = false;
-  for (const [i, c] of [...text].entries()) {
-    if (c === '"') quoted = !quoted;
-    if (quoted) continue;
-    if (c === "(") depth++;
-    if (c === ")" && --depth === 0) return i === text.length - 1;
-  }
-  return false;
 }
 
 async function cellsOf(text: string, { host, sheet }: PreviewPlace): Promise<Table | undefined> {

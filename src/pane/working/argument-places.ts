@@ -36,3 +36,16 @@ export function referenceStart(text: string, sheet: string): CellAddress | undef
 export function isName(text: string): boolean {
   return /^[\p{L}_][\p{L}\d_.]*$/u.test(text) && !/^(true|false)$/i.test(text) && !/^[A-Z]{1,3}\d+$/i.test(text);
 }
+
+/** Whether a call's bracket closes at the end of the text: `A(1)` and not `A(1)+B(2)`. */
+export function closesAtEnd(text: string): boolean {
+  let depth = 0;
+  let quoted = false;
+  for (const [i, c] of [...text].entries()) {
+    if (c === '"') quoted = !quoted;
+    if (quoted) continue;
+    if (c === "(") depth++;
+    if (c === ")" && --depth === 0) return i === text.length - 1;
+  }
+  return false;
+}

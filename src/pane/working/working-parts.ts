@@ -15,6 +15,7 @@ import { words } from "../parts/notation.ts";
 import { isTable, shownCell } from "../parts/numbers.ts";
 import { formulaLine, onTheTape, sentenceList, shownValue, tableOf } from "../parts/values.ts";
 import { influenceBars } from "./influence-bars.ts";
+import { numbersIn } from "./numbers-in.ts";
 
 /** An error in its three parts. */
 export function errorBox(label: string, said: Said): TemplateResult {
@@ -155,12 +156,13 @@ function steps(list: readonly Step[], answer: Cell | Table | undefined): Templat
   if (shown.length === 0) return nothing;
   return html`<section class="sw-part">
     <h4>Working</h4>
-    <ol class="sw-steps">${shown.map(step)}</ol>
+    <ol class="sw-steps">${shown.map((s, i) => step(s, list.slice(0, i)))}</ol>
   </section>`;
 }
 
-/** Symbol and value on a line, how it comes about and where that stands below. */
-function step(s: Step): TemplateResult {
+/** Symbol and value on a line; how it comes about, with its numbers put in, and where that stands below. */
+function step(s: Step, before: readonly Step[]): TemplateResult {
+  const numbers = numbersIn(s, before);
   const same =
     s.expression === "" || s.expression === s.symbol || (!isTable(s.value) && s.expression === shownCell(s.value));
   return html`<li>
@@ -172,6 +174,7 @@ function step(s: Step): TemplateResult {
         : html`<span class="sw-answer">${shownValue(s.value, s.unit, s.symbol)}</span>`
     }</p>
     ${same ? nothing : html`<p class="sw-expression">${formulaLine(s.expression)}</p>`}
+    ${numbers === undefined ? nothing : html`<p class="sw-expression sw-quiet">= ${formulaLine(numbers)}</p>`}
     ${isTable(s.value) ? tableOf(s.value, `Table of ${s.symbol}`) : nothing}
     ${s.clause === "" ? nothing : html`<p class="sw-clause">${s.clause}</p>`}
   </li>`;

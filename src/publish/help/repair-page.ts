@@ -29,7 +29,7 @@ export function repairBody(): Html {
 <h2>How to avoid it</h2>
 <ul>
 <li>Open the add-in once before you type its functions: names that were typed before it was there stay unknown until they are repaired.</li>
-<li>Send a copy with frozen values to those who do not have the add-in.</li>
+<li>Send a copy with values only to those who do not have the add-in.</li>
 </ul>
 `;
 }

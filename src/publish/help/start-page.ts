@@ -1,6 +1,6 @@
 import type { FunctionText } from "../../functions/declare/describe.ts";
 import { pageOf } from "../../functions/find/help-place.ts";
-import { TRADE_WORDS } from "../../functions/find/trade-words.ts";
+import { FILLERS, TRADE_WORDS } from "../../functions/find/trade-words.ts";
 import { type Html, html } from "./html.ts";
 
 /** Getting started in ten minutes, and every function with a field to find it by. */
@@ -18,7 +18,7 @@ export function startBody(functions: readonly FunctionText[]): Html {
 <li><strong>Share.</strong> A colleague without the add-in gets a copy with values only.</li>
 </ol>
 <h2>Find a function</h2>
-<p><label for="search">Words of the trade or of the function</label> <input id="search" type="search" autocomplete="off"> <span id="found" role="status"></span></p>
+<p><label for="search">Words of the trade or of the function</label> <input id="search" type="search" autocomplete="off" data-fillers="${[...FILLERS].join(" ")}"> <span id="found" role="status"></span></p>
 <ul id="all">
 ${functions.map(
   (fn) =>

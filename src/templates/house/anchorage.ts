@@ -1,11 +1,15 @@
 import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
+import { OPENING_PLACES, WALL_ROWS } from "./walls.ts";
+
+/** A number format that shows nothing for 0, as rows to spare have it. */
+const HIDES_ZERO = "#,##0.00;-#,##0.00;";
 
 /** What stands in the row of a wall, and nothing where the wall is gone from the sheet Walls. */
 const there = (row: number, what: string | number) => `=IF(INDEX(Walls,${row},1)="","",${what})`;
 const wallName = (row: number) => `=INDEX(Walls,${row},1)&""`;
 
 /** A shear line from the row of its wall on the sheet Walls. */
-const line = (row: number, armFt: number, per: string) =>
+const line = (row: number, arm: string, per: string) =>
   [
     wallName(row),
     there(row, `VLOOKUP(INDEX(Walls,${row},1)&" wall: ${per}",BaseShear,4,0)`),
@@ -13,78 +17,100 @@ const line = (row: number, armFt: number, per: string) =>
     `=INDEX(Walls,${row},3)&""`,
     "",
     there(row, 1),
-    there(row, armFt),
+    there(row, arm),
   ] as const;
 
-/** An opening of the sheet Walls: its name, left edge and width in feet. */
-const edges = (row: number) =>
-  [
-    `=INDEX(Openings,${row},1)&""`,
-    ...[6, 2].map((c) => `=SILL.LENGTH(IF(INDEX(Openings,${row},${c})="",0,INDEX(Openings,${row},${c})))`),
-  ] as const;
-const leftOf = (row: number) => `INDEX(Edges,${row},2)`;
-/** Less the right edge of an opening. */
-const lessRight = (row: number) => `-${leftOf(row)}-INDEX(Edges,${row},3)`;
-/** From the right edge of an opening to the left edge of the next. */
-const between = (row: number, next: number) => `=${leftOf(next)}${lessRight(row)}`;
+/** Rows of the walls that are shear lines. */
+const LINES = [2, 3, 4, 5];
 
-/** An opening in a part of a wall, measured from the right edge of the opening where the part begins. */
-const opening = (row: number, from?: number) =>
-  [
-    `=INDEX(Openings,${row},1)&""`,
-    `=INDEX(Openings,${row},2)&""`,
-    `=INDEX(Openings,${row},3)&""`,
-    `=IF(INDEX(Openings,${row},1)="","",INDEX(Openings,${row},4))`,
-    `=INDEX(Openings,${row},5)&""`,
-    `=IF(INDEX(Openings,${row},1)="","",${leftOf(row)}${from === undefined ? "" : lessRight(from)})`,
-  ] as const;
+/** The piece of full height that ends at an opening; it begins at the nearest opening before it, or at the end of the wall. */
+const pieceBefore = (n: number) => [
+  `=INDEX(OpenWall,${n})`,
+  `=MAXIFS(OpenRight,OpenWall,INDEX(OpenWall,${n}),OpenLeft,"<"&INDEX(OpenLeft,${n})-0.001)`,
+  `=INDEX(OpenLeft,${n})`,
+];
+/** The last piece of a wall, from its last opening to its right end: the whole wall where it has none. */
+const lastPiece = (row: number) => [
+  `=INDEX(Sizes,${row},1)`,
+  `=MAXIFS(OpenRight,OpenWall,INDEX(Sizes,${row},1))`,
+  `=INDEX(Sizes,${row},2)`,
+];
+/** How wide a piece is, and what it counts for: 2 w/h of itself where it is higher than twice its width, nothing where it is too narrow. */
+const counted = (n: number) => [
+  `=INDEX(PieceTo,${n})-INDEX(PieceFrom,${n})`,
+  `=IF(INDEX(PieceFt,${n})<LeastPiece,0,INDEX(PieceFt,${n})*MIN(1,2*INDEX(PieceFt,${n})/ColumnFt))`,
+];
+const PIECES = [...OPENING_PLACES.map(pieceBefore), ...WALL_ROWS.map(lastPiece)].map((piece, i) => [
+  ...piece,
+  ...counted(i + 1),
+]);
 
-/** Pieces of full height between the outermost that count, from the left: at least h/3.5 wide. */
-const PIECES: readonly (readonly [line: string, width: string])[] = [
-  ["south", between(2, 3)],
-  ["south", between(3, 4)],
-  ["south", between(4, 5)],
-  ["south", between(5, 6)],
-  ["south", between(6, 7)],
-  ["north", `=${leftOf(8)}`],
-  ["north", between(8, 9)],
-  ["north", `=INDEX(Sizes,3,2)${lessRight(9)}`],
-  ["east", between(10, 11)],
-  ["east", between(11, 12)],
-  ["west", between(13, 14)],
+/** Where the part of a wall that counts begins and ends. */
+const partEnds = (row: number) => [
+  wallName(row),
+  `=MINIFS(PieceFrom,PieceWall,INDEX(Sizes,${row},1),PieceCounted,">0")`,
+  `=MAXIFS(PieceTo,PieceWall,INDEX(Sizes,${row},1),PieceCounted,">0")`,
 ];
 
-/** What a piece counts for, with 2 w/h where it is higher than twice its width. */
-const counted = (row: number) => `=INDEX(FullPieces,${row},2)*MIN(1,2*INDEX(FullPieces,${row},2)/ColumnFt)`;
+/** The part of a wall that counts, as a wall. */
+const part = (row: number) => [
+  wallName(row),
+  there(row, `INDEX(PartTo,${row - 1})-INDEX(PartFrom,${row - 1})`),
+  there(row, "ColumnFt"),
+];
 
-/** A shear line again, as long as what its openings leave: Co times the pieces that count. */
-function pierced(row: number) {
-  const length = there(row, `INDEX(LeftByOpenings,${row},2)*INDEX(LeftByOpenings,${row},3)`);
+/** Where the part begins and ends that an opening may lie in. */
+const partOf = (n: number) => [
+  `=INDEX(OpenWall,${n})`,
+  `=SUMIF(PartWall,INDEX(OpenWall,${n}),PartFrom)`,
+  `=SUMIF(PartWall,INDEX(OpenWall,${n}),PartTo)`,
+];
+/** An opening in the part of its wall, from the part's left end, and nothing where it lies beside it. */
+const inside = (n: number) => {
+  const ifInside = (what: string) => `=IF(INDEX(InsideLeft,${n})>0,${what},"")`;
   return [
+    ...[1, 2, 3, 4, 5].map((column) => ifInside(`INDEX(Openings,${n + 1},${column})${column === 4 ? "" : '&""'}`)),
+    `=IF(INDEX(OpenLeft,${n})<INDEX(EndsAt,${n}),MAX(0,INDEX(OpenLeft,${n})-INDEX(BeginsAt,${n})),0)`,
+    ifInside(`INDEX(OpenWall,${n})`),
+  ];
+};
+
+/** Openings inside the part of a wall. */
+const insideOf = (row: number) => ({
+  heading: `Openings in the part of the wall in row ${row - 1}`,
+  formula: there(row, `FILTER(Inside,INDEX(Inside,0,7)=INDEX(Walls,${row},1),"")`),
+  name: `InWall${row - 1}`,
+  room: 12,
+  columns: 7,
+});
+
+/** Co of a part, and the pieces in it that count, ft. */
+const left = (row: number) =>
+  [
     wallName(row),
-    there(row, `INDEX(ShearLines,${row},2)`),
+    `=IF(INDEX(Walls,${row},1)="",0,COUNTIF(INDEX(Inside,0,7),INDEX(Walls,${row},1)))`,
+    `=IF(INDEX(InCount,${row - 1})=0,1,SILL.SHEARWALL_OPENINGS(INDEX(Parts,${row},0),InWall${row - 1},Basis))`,
+    `=SUMIF(PieceWall,INDEX(Sizes,${row},1),PieceCounted)`,
+  ] as const;
+
+/** A shear line again, as long as what its openings leave: Co times the pieces that count. Nothing where none does. */
+function pierced(row: number) {
+  const counts = (what: string | number) => `=IF(INDEX(LeftFt,${row - 1})=0,"",${what})`;
+  const length = counts(`INDEX(LeftCo,${row - 1})*INDEX(LeftFt,${row - 1})`);
+  return [
+    counts(`INDEX(Sizes,${row},1)`),
+    counts(`INDEX(ShearLines,${row},2)`),
     length,
-    there(row, "ColumnFt"),
+    counts("ColumnFt"),
     "",
-    there(row, 1),
+    counts(1),
     length,
   ] as const;
 }
 
-/** The part of a wall that counts. */
-const part = (row: number, length: string) => [wallName(row), length, there(row, "ColumnFt")] as const;
-
-/** Co of a part, and the pieces in it that count, ft. */
-const left = (row: number, openings: string | undefined) =>
-  [
-    wallName(row),
-    there(row, openings === undefined ? 1 : `SILL.SHEARWALL_OPENINGS(INDEX(Parts,${row},0),${openings},Basis)`),
-    `=SUMIF(INDEX(Counted,0,1),INDEX(Walls,${row},1),INDEX(Counted,0,2))`,
-  ] as const;
-
-/** The sill of a wall, less an opening that stands on the slab. */
-const sill = (row: number, door?: number) =>
-  [wallName(row), `=INDEX(Sizes,${row},2)${door === undefined ? "" : `-INDEX(Edges,${door},3)`}`] as const;
+/** The sill of a wall, less what stands on the slab. */
+const sill = (row: number) =>
+  [wallName(row), `=INDEX(Sizes,${row},2)-SUMIFS(OpenWidth,OpenWall,INDEX(Sizes,${row},1),OpenSill,0)`] as const;
 
 /** Shear on a foot of the sill that is there, allowable level. */
 const sillLine = (row: number, uplift: string) =>
@@ -111,83 +137,94 @@ export const anchorage = sheet(
       "Shear lines",
       ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
       [
-        line(2, 47, "along ridge"),
-        line(3, 47, "along ridge"),
-        line(4, 31, "across ridge"),
-        line(5, 31, "across ridge"),
+        line(2, "LongArm", "along ridge"),
+        line(3, "LongArm", "along ridge"),
+        line(4, "GableArm", "across ridge"),
+        line(5, "GableArm", "across ridge"),
       ],
       2,
     ),
+    inputs("Arms, from the hold-down to the middle of what is pressed at the other end", [
+      { label: "A long wall", name: "LongArm", value: "47'-0\"", unit: "ft" },
+      { label: "A gable wall", name: "GableArm", value: "31'-0\"", unit: "ft" },
+    ]),
+    results("Pieces of full height between openings", [
+      {
+        label: "Least width that counts",
+        name: "LeastPiece",
+        formula: "=ColumnFt/3.5-0.001",
+        unit: "ft",
+        format: "0.00",
+        note: "h/3.5, less a thousandth of a foot, so that a piece of just that width counts",
+      },
+    ]),
     table(
-      "Edges",
-      "Openings of the sheet Walls, left edge and width",
-      ["opening", "left ft", "width ft"],
-      Array.from({ length: 13 }, (_, i) => edges(i + 2)),
+      "FullPieces",
+      "Pieces of full height: before each opening, then the last one of each wall",
+      ["wall", "from ft", "to ft", "width ft", "counted ft"],
+      PIECES,
       0,
+      HIDES_ZERO,
+      {
+        wall: "PieceWall",
+        "from ft": "PieceFrom",
+        "to ft": "PieceTo",
+        "width ft": "PieceFt",
+        "counted ft": "PieceCounted",
+      },
+    ),
+    table(
+      "PartEnds",
+      "The walls from the first to the last piece that counts",
+      ["wall", "from ft", "to ft"],
+      LINES.map(partEnds),
+      0,
+      "#,##0.00",
+      { wall: "PartWall", "from ft": "PartFrom", "to ft": "PartTo" },
     ),
     table(
       "Parts",
-      "The walls from the first to the last piece of full height that counts, at least h/3.5 wide",
+      "The same as walls of their own",
       ["wall", "length ft", "height ft"],
-      [
-        part(2, between(2, 7)),
-        part(3, there(3, "INDEX(Sizes,3,2)")),
-        part(4, between(10, 12)),
-        part(5, between(13, 14)),
-      ],
+      LINES.map(part),
       0,
+      "#,##0.00",
     ),
     table(
-      "SouthPart",
-      "Openings in the south part, from its left end; a window more gets a row here too",
-      ["opening", "width ft", "height ft", "count", "sill ft", "left ft"],
-      [opening(3, 2), opening(4, 2), opening(5, 2), opening(6, 2)],
-      1,
-    ),
-    table(
-      "NorthPart",
-      "Openings in the north wall",
-      ["opening", "width ft", "height ft", "count", "sill ft", "left ft"],
-      [opening(8), opening(9)],
-      1,
-    ),
-    table(
-      "EastPart",
-      "Openings in the east part, from its left end; the west part has none",
-      ["opening", "width ft", "height ft", "count", "sill ft", "left ft"],
-      [opening(11, 10)],
-      1,
-    ),
-    table("FullPieces", "Pieces of full height in them", ["line", "width ft"], PIECES, 0),
-    table(
-      "Counted",
-      "What a piece counts for: 2 w/h of itself where it is higher than twice its width",
-      ["line", "counted ft"],
-      PIECES.map(([line], i) => [line, counted(i + 2)]),
+      "PartOf",
+      "For each opening, where the part of its wall begins and ends",
+      ["wall", "from ft", "to ft"],
+      OPENING_PLACES.map(partOf),
       0,
+      HIDES_ZERO,
+      { "from ft": "BeginsAt", "to ft": "EndsAt" },
+    ),
+    table(
+      "Inside",
+      "Openings in the parts, from the left end of the part; those beside the parts are left out",
+      ["opening", "width ft", "height ft", "count", "sill ft", "left ft", "wall"],
+      OPENING_PLACES.map(inside),
+      0,
+      HIDES_ZERO,
+      { "left ft": "InsideLeft" },
     ),
     table(
       "LeftByOpenings",
       "What the openings leave",
-      ["line", "Co", "counted ft"],
-      [left(2, "SouthPart"), left(3, "NorthPart"), left(4, "EastPart"), left(5, undefined)],
+      ["line", "openings", "Co", "counted ft"],
+      LINES.map(left),
       0,
       "#,##0.00",
+      { line: "LeftWall", openings: "InCount", Co: "LeftCo", "counted ft": "LeftFt" },
     ),
     table(
       "PiercedLines",
       "Shear lines, openings counted: as long as Co times the pieces that count",
       ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
-      [pierced(2), pierced(3), pierced(4), pierced(5)],
+      LINES.map(pierced),
       0,
     ),
-    table(
-      "Sills",
-      "Sills, less doors and the wide opening",
-      ["line", "length ft"],
-      [sill(2, 4), sill(3), sill(4, 11), sill(5, 14)],
-      0,
-    ),
+    table("Sills", "Sills, less doors and the wide opening", ["line", "length ft"], LINES.map(sill), 0),
     table(
       "Capacities",
       "Hold-downs on hand",
@@ -210,6 +247,11 @@ export const anchorage = sheet(
       { label: "Diameter", name: "RodDiameter", value: 0.625, unit: "in" },
       { label: "Depth in the concrete", name: "RodDepth", value: 8, unit: "in" },
       { label: "Distance from the edge", name: "RodEdge", value: 4, unit: "in" },
+    ]),
+    inputs("Sill", [
+      { label: "Sill bolt", name: "SillBolt", value: 0.5, unit: "in" },
+      { label: "Sill, height", name: "SillHigh", value: 4.5, unit: "in", note: "three plies of 2x6, flat" },
+      { label: "Its gravity", name: "SillGravity", value: 0.42, unit: "", note: "SPF" },
     ]),
     table(
       "ConcreteCase",
@@ -276,17 +318,17 @@ export const anchorage = sheet(
       {
         label: "Panel screws at a joint",
         name: "JointScrews",
-        formula: "=2*ScrewLateral",
+        formula: "=12/PanelPitch*ScrewLateral",
         unit: "plf",
         format: "#,##0",
-        note: "one of the two rows on a column, 6 in apart",
+        note: "one row on a column",
       },
       {
-        label: "Sill bolts 1/2 in, spacing",
-        formula: "=SILL.ANCHOR_SILL(SillShear,0.5,4.5,0.42,AllowableCase,Basis)",
+        label: "Sill bolts, spacing",
+        formula: "=SILL.ANCHOR_SILL(SillShear,SillBolt,SillHigh,SillGravity,AllowableCase,Basis)",
         unit: "in, and lb each",
         more: 1,
-        note: "sill of three plies flat, 4 1/2 in high",
+        note: "the sheet Lift weighs a sill of one ply: the documents say both, ask which is built",
       },
     ]),
     table(
@@ -300,6 +342,10 @@ export const anchorage = sheet(
       { label: "Epoxied rod", formula: '=IF(MAX(INDEX(Rod,0,3))<=1,"ok","above its capacity")' },
       { label: "Screw anchors", formula: '=IF(MAX(INDEX(SillAnchors,0,7))<=1,"ok","above their capacity")' },
       { label: "Panel screws at a joint", formula: '=IF(PanelShear<=JointScrews,"ok","above their capacity")' },
+      {
+        label: "Pieces of full height",
+        formula: '=IF(SUMPRODUCT((LeftWall<>"")*(LeftFt=0))=0,"ok","a wall has none that counts")',
+      },
     ]),
   ],
   [
@@ -327,5 +373,6 @@ export const anchorage = sheet(
       name: "SillAnchors",
       room: 8,
     },
+    ...LINES.map(insideOf),
   ],
 );

@@ -1,5 +1,5 @@
 import type { Cell } from "../../core/kit/tape.ts";
-import { results, sheet, table, top } from "../kit/layout.ts";
+import { inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 const HEAD = ["material", "thickness in", "R", "vapor", "role", "weight psf"];
 const BATTENS = "ventilated cavity";
@@ -41,26 +41,40 @@ export const assemblies = sheet(
       wallLayers.map(([material]) => (material === "mineral wool board" ? ["wood buck", 3, 3.75] : ["same", "", ""])),
       2,
     ),
+    inputs("Films and screws", [
+      { label: "Still air inside a wall", name: "WallFilm", value: 0.68, unit: "h ft2 F/Btu" },
+      { label: "Still air under the roof", name: "RoofFilm", value: 0.61, unit: "h ft2 F/Btu" },
+      { label: "Moving air outside", name: "OutsideFilm", value: 0.17, unit: "h ft2 F/Btu" },
+      {
+        label: "Furring screw, No. 14",
+        name: "FurringScrew",
+        value: 0.242,
+        unit: "in",
+        note: "diameter, carbon steel",
+      },
+      { label: "Wall that a furring screw holds", name: "FurringScrewArea", value: 2.667, unit: "ft2" },
+    ]),
     table(
       "WallScrews",
       "Screws through the boards, by row of the layers above",
       ["fixing", "diameter in", "per ft2", "layer row"],
       [
-        ["steel screw", 0.242, "=1/2.667", 6],
-        ["steel screw", 0.242, "=1/2.667", 7],
+        ["steel screw", "=FurringScrew", "=1/FurringScrewArea", 6],
+        ["steel screw", "=FurringScrew", "=1/FurringScrewArea", 7],
       ],
       0,
+      "0.000",
     ),
     results("Wall", [
       {
         label: "R of the layers, with films",
-        formula: "=SILL.R_STACK(WallLayers,0.68,0.17)",
+        formula: "=SILL.R_STACK(WallLayers,WallFilm,OutsideFilm)",
         note: "by ISO 6946: outside, 0.68 of still air behind the ventilated cavity; with 0.17 in its place R is 0.51 less",
       },
       {
         label: "U with bucks",
         name: "WallU",
-        formula: "=SILL.U_FACTOR(WallLayers,WallFraming,WallScrews,0.68,0.17,Basis)",
+        formula: "=SILL.U_FACTOR(WallLayers,WallFraming,WallScrews,WallFilm,OutsideFilm,Basis)",
       },
       { label: "U that the code asks for", formula: '=SILL.U_CODE("wood wall",Basis)' },
       { label: "First wet face on the design day", formula: "=SILL.DEW_LAYER(WallLayers,Basis)" },
@@ -81,13 +95,13 @@ export const assemblies = sheet(
     results("Roof", [
       {
         label: "R of the layers, with films",
-        formula: "=SILL.R_STACK(RoofLayers,0.61,0.17)",
+        formula: "=SILL.R_STACK(RoofLayers,RoofFilm,OutsideFilm)",
         note: "0.61 inside, and as much in the ventilated cavity outside; with 0.17 there R is 0.44 less",
       },
       {
         label: "U",
         name: "RoofU",
-        formula: "=1/SILL.R_STACK(RoofLayers,0.61,0.17)",
+        formula: "=1/SILL.R_STACK(RoofLayers,RoofFilm,OutsideFilm)",
         unit: "Btu/(h ft2 F)",
         format: "0.000",
       },
@@ -96,7 +110,7 @@ export const assemblies = sheet(
     ]),
   ],
   [
-    { heading: "R by layer, wall", formula: "=SILL.R_SCHEDULE(WallLayers,0.68,0.17,Basis)", room: 14 },
+    { heading: "R by layer, wall", formula: "=SILL.R_SCHEDULE(WallLayers,WallFilm,OutsideFilm,Basis)", room: 14 },
     { heading: "Through the wall on the design day", formula: "=SILL.DEW_PROFILE(WallLayers,Basis)", room: 14 },
   ],
 );

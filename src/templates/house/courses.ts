@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../kit/layout.ts";
+import { inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 /** Panels of all walls in courses, cut to the openings, and what they leave. */
 export const courses = sheet(
@@ -36,6 +36,7 @@ export const cutting = sheet(
   "Lining sheets and window bucks: how many to buy and how to cut them.",
   [
     top("Cutting lists", "The parts come from the walls and openings; prices are typed here."),
+    inputs("Lining", [{ label: "Size of a sheet", name: "LiningSize", value: "4x8", unit: "ft" }]),
     table(
       "LiningStock",
       "Lining sheets",
@@ -68,7 +69,7 @@ export const cutting = sheet(
     ]),
   ],
   [
-    { heading: "Lining parts", formula: '=SILL.LINING(Walls,"4x8",Openings)', name: "LiningParts", room: 80 },
+    { heading: "Lining parts", formula: "=SILL.LINING(Walls,LiningSize,Openings)", name: "LiningParts", room: 80 },
     { heading: "Cutting of the lining", formula: "=SILL.SHEETS_LAYOUT(LiningParts,LiningStock,Basis)", room: 180 },
     { heading: "Bucks", formula: "=SILL.BUCKS(Openings,Basis)", name: "BuckParts", room: 40 },
     { heading: "Cutting of the bucks", formula: "=SILL.STOCK_LAYOUT(BuckParts,BuckStock,Basis)", room: 80 },

@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../kit/layout.ts";
+import { inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 /** Heat loss of the whole building, and the code by its whole surface. */
 export const energy = sheet(
@@ -22,18 +22,25 @@ export const energy = sheet(
       ],
       2,
     ),
+    inputs("Slab edge", [
+      {
+        label: "Its insulation, as the table has it",
+        name: "SlabInsulation",
+        value: "R-10 4 ft vertical",
+        note: "R-10 is the next below the board's R 12.3",
+      },
+    ]),
     results("Heat", [
       { label: "Air change in use", name: "Airflow", formula: "=SILL.AIR_NATURAL(Basis)" },
       {
-        label: "Slab edge on the design day, 160 ft, 4 ft deep",
-        formula: '=SILL.HEATLOSS_GROUND("slab",160,FloorArea,"R-10 4 ft vertical",Basis)',
+        label: "Slab edge on the design day",
+        formula: '=SILL.HEATLOSS_GROUND("slab",SlabFt,FloorArea,SlabInsulation,Basis)',
         more: 1,
-        note: "the table's R-10, the next below the board's R 12.3",
       },
       {
         label: "Slab edge, for a degree",
         name: "SlabLoss",
-        formula: '=160*INDEX(SILL.HEATLOSS_GROUND("slab",160,FloorArea,"R-10 4 ft vertical",Basis),1,2)',
+        formula: '=SlabFt*INDEX(SILL.HEATLOSS_GROUND("slab",SlabFt,FloorArea,SlabInsulation,Basis),1,2)',
         unit: "Btu/(h F)",
         format: "0.0",
       },

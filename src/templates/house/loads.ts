@@ -9,13 +9,13 @@ export const loads = sheet(
     inputs("Inputs here", [
       { label: "Rafters", name: "RafterDead", value: 2.9, unit: "psf", note: "on the plan" },
       { label: "Lights and other", name: "OtherDead", value: 1, unit: "psf", note: "on the plan" },
-      { label: "Rafter spacing", name: "RafterSpacing", value: "4'-0\"", unit: "ft" },
+      { label: "Rafter spacing", name: "RafterSpacing", value: 4, unit: "ft" },
     ]),
     results("Roof", [
       {
         label: "Layers of the roof",
         name: "LayerDead",
-        formula: '=SILL.LOAD_DEAD(RoofLayers,"6:12")',
+        formula: '=SILL.LOAD_DEAD(RoofLayers,VLOOKUP("Roof slope",Basis,2,FALSE))',
         note: "on the plan",
       },
       {
@@ -44,8 +44,8 @@ export const loads = sheet(
       {
         label: "Live load of the roof",
         name: "RoofLive",
-        formula: '=SILL.LOAD_LIVE("roof",64,Basis)',
-        note: "not reduced for the slope; snow governs",
+        formula: '=SILL.LOAD_LIVE("roof",RafterSpacing*FloorWidth/2,Basis)',
+        note: "what a rafter carries; not reduced for the slope; snow governs",
       },
       {
         label: "Wind that lifts the roof",

@@ -1,4 +1,4 @@
-import { checks, results, sheet, table, top } from "../kit/layout.ts";
+import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 /** The crew, the tasks, and ways to set the windows. */
 export const labor = sheet(
@@ -57,12 +57,13 @@ export const labor = sheet(
       ],
       0,
     ),
+    inputs("Learning", [{ label: "The first window", name: "FirstWindow", value: 2, unit: "h" }]),
     results("Crew", [
       { label: "Windows", name: "WindowCount", formula: "=SUM(INDEX(WindowRows,0,4))", unit: "", format: "0" },
       {
-        label: "All windows, the first in 2 h",
+        label: "All windows, faster with each",
         name: "LearnedHours",
-        formula: "=SILL.LABOR_LEARNING(2,WindowCount,Basis)",
+        formula: "=SILL.LABOR_LEARNING(FirstWindow,WindowCount,Basis)",
       },
       {
         label: "The mean of them",

@@ -127,5 +127,12 @@ export const site = sheet("Site", "Site basis: what most formulas share, each fi
       unit: "ft2",
       format: "#,##0",
     },
+    { label: "Edge of the slab", name: "SlabFt", formula: "=2*(FloorWidth+FloorLength)", unit: "ft" },
+    {
+      label: "From column to column",
+      name: "BayFt",
+      formula: '=VLOOKUP("Column spacing",Basis,2,FALSE)/12',
+      unit: "ft",
+    },
   ]),
 ]);

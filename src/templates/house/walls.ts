@@ -1,4 +1,4 @@
-import { results, sheet, table, top } from "../kit/layout.ts";
+import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 const opening = (name: string, size: readonly [string, string], sill: string, left: string, wall: string) =>
   [name, ...size, 1, sill, left, wall] as const;
@@ -19,6 +19,32 @@ const rowsOf = (word: string): string => `=FILTER(Openings,LEFT(INDEX(Openings,0
 const BLANK_ZERO = "0.00;-0.00;";
 /** Rows of the table of walls, those to spare too. */
 export const WALL_ROWS = Array.from({ length: 8 }, (_, i) => i + 2);
+
+/** Rows of the table of openings to spare. */
+const SPARE_OPENINGS = 4;
+const OPENINGS = [
+  opening("window S1", WINDOW, SILL, "2'-0\"", "south"),
+  opening("window S2", WINDOW, SILL, "10'-0\"", "south"),
+  opening("door S", DOOR, FLOOR, "18'-4\"", "south"),
+  opening("window S3", WINDOW, SILL, "26'-0\"", "south"),
+  opening("window S4", WINDOW, SILL, "34'-0\"", "south"),
+  opening("window S5", WINDOW, SILL, "42'-0\"", "south"),
+  opening("window N1", HIGH, "6'-0\"", "10'-6\"", "north"),
+  opening("window N2", HIGH, "6'-0\"", "34'-6\"", "north"),
+  opening("window E1", NARROW, SILL, "2'-6\"", "east"),
+  opening("door E", DOOR, FLOOR, "18'-4\"", "east"),
+  opening("window E2", NARROW, SILL, "26'-6\"", "east"),
+  opening("window W1", NARROW, SILL, "2'-6\"", "west"),
+  opening("wide opening W", ["12'-0\"", "8'-6\""], FLOOR, "18'-0\"", "west"),
+];
+/** Places of the openings in their table, those to spare too, from 1. */
+export const OPENING_PLACES = Array.from({ length: OPENINGS.length + SPARE_OPENINGS }, (_, i) => i + 1);
+
+/** A length of a table in feet, 0 where nothing stands. */
+const feetOf = (table: string, row: number, column: number): string => {
+  const cell = `INDEX(${table},${row},${column})`;
+  return `=SILL.LENGTH(IF(${cell}="",0,${cell}))`;
+};
 
 /** What the table of sizes has of the wall of each column. */
 const ofItsWall = (column: number, part = ""): string =>
@@ -64,22 +90,13 @@ export const walls = sheet(
       "Openings",
       "Openings, rough size in the panel",
       ["opening", "width ft", "height ft", "count", "sill ft", "left ft", "wall"],
-      [
-        opening("window S1", WINDOW, SILL, "2'-0\"", "south"),
-        opening("window S2", WINDOW, SILL, "10'-0\"", "south"),
-        opening("door S", DOOR, FLOOR, "18'-4\"", "south"),
-        opening("window S3", WINDOW, SILL, "26'-0\"", "south"),
-        opening("window S4", WINDOW, SILL, "34'-0\"", "south"),
-        opening("window S5", WINDOW, SILL, "42'-0\"", "south"),
-        opening("window N1", HIGH, "6'-0\"", "10'-6\"", "north"),
-        opening("window N2", HIGH, "6'-0\"", "34'-6\"", "north"),
-        opening("window E1", NARROW, SILL, "2'-6\"", "east"),
-        opening("door E", DOOR, FLOOR, "18'-4\"", "east"),
-        opening("window E2", NARROW, SILL, "26'-6\"", "east"),
-        opening("window W1", NARROW, SILL, "2'-6\"", "west"),
-        opening("wide opening W", ["12'-0\"", "8'-6\""], FLOOR, "18'-0\"", "west"),
-      ],
+      OPENINGS,
+      SPARE_OPENINGS,
     ),
+    inputs("Panel screws on the columns", [
+      { label: "Apart", name: "PanelPitch", value: 6, unit: "in" },
+      { label: "Rows on a column", name: "PanelRows", value: 2, unit: "" },
+    ]),
     table(
       "RoofPlanes",
       "Roof planes: length, and height along the slope",
@@ -94,12 +111,29 @@ export const walls = sheet(
       "Sizes",
       "The walls in feet",
       ["wall", "length ft", "height ft", "rise ft"],
-      WALL_ROWS.map((r) => [
-        `=INDEX(Walls,${r},1)&""`,
-        ...[2, 3, 4].map((c) => `=SILL.LENGTH(IF(INDEX(Walls,${r},${c})="",0,INDEX(Walls,${r},${c})))`),
+      WALL_ROWS.map((r) => [`=INDEX(Walls,${r},1)&""`, ...[2, 3, 4].map((c) => feetOf("Walls", r, c))]),
+      0,
+      BLANK_ZERO,
+    ),
+    table(
+      "OpeningSizes",
+      "The openings in feet, row by row",
+      ["opening", "wall", "left ft", "width ft", "sill ft", "right ft"],
+      OPENING_PLACES.map((n) => [
+        `=INDEX(Openings,${n + 1},1)&""`,
+        `=INDEX(Openings,${n + 1},7)&""`,
+        ...[6, 2, 5].map((c) => feetOf("Openings", n + 1, c)),
+        `=INDEX(OpenLeft,${n})+INDEX(OpenWidth,${n})`,
       ]),
       0,
       BLANK_ZERO,
+      {
+        wall: "OpenWall",
+        "left ft": "OpenLeft",
+        "width ft": "OpenWidth",
+        "sill ft": "OpenSill",
+        "right ft": "OpenRight",
+      },
     ),
     table(
       "Frame",
@@ -125,6 +159,16 @@ export const walls = sheet(
       { label: "Columns together", formula: "=SUM(INDEX(Frame,0,3))", unit: "ft", format: "0.00" },
       { label: "Sill plates", name: "SillFeet", formula: "=SUM(INDEX(Frame,0,4))", unit: "ft", format: "0.00" },
       { label: "Top plates, along the rakes", formula: "=SUM(INDEX(Frame,0,5))", unit: "ft", format: "0.00" },
+    ]),
+    checks([
+      {
+        label: "Rows of walls in feet",
+        formula: '=IF(ROWS(Walls)=ROWS(Sizes),"ok","rows came in: the walls in feet need as many")',
+      },
+      {
+        label: "Rows of openings in feet",
+        formula: '=IF(ROWS(Openings)=ROWS(OpeningSizes),"ok","rows came in: those in feet are fewer")',
+      },
     ]),
   ],
   [

@@ -125,7 +125,10 @@ function termFacts(name: string): { readonly choices?: readonly string[]; readon
   return { hint: says.slice(0, LONGEST), ...(fits ? { choices } : {}) };
 }
 
-/** A table to type into, with its headings and some rows to spare, all under one name; its formulas have one number format. */
+/**
+ * A table to type into, with its headings and some rows to spare, all under one name; its formulas have one number format.
+ * @param named names for columns of it, by their headings, which are left out: what stands beside them in a row may go by them and not round in a circle
+ */
 export function table(
   name: string,
   says: string,
@@ -133,12 +136,17 @@ export function table(
   rows: readonly (readonly Cell[])[],
   spare = 4,
   format = "#,##0.0",
+  named: Readonly<Record<string, string>> = {},
 ): Block {
   const blank = Array.from({ length: spare }, () => columns.map(() => "" as Cell));
   const lines = [...rows, ...blank].map((row) => columns.map((_, c) => tableCell(row[c] ?? "", format)));
+  const ofColumns = columns.flatMap((column, c) => {
+    const own = named[column];
+    return own === undefined ? [] : [{ name: own, row: 2, column: c, rows: lines.length, columns: 1 }];
+  });
   return {
     lines: [[{ is: says, role: "heading" }], columns.map((column) => heading(column)), ...lines],
-    names: [{ name, row: 1, column: 0, rows: lines.length + 1, columns: columns.length }],
+    names: [{ name, row: 1, column: 0, rows: lines.length + 1, columns: columns.length }, ...ofColumns],
   };
 }
 

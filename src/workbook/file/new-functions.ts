@@ -18,6 +18,10 @@ const PREFIXED = [
 ];
 const WORKSHEET = ["FILTER", "SORT"];
 
+/** Those that give a table, and one value only when the table is that small. */
+const TABLES =
+  /(?<![\w.])(?:CHOOSECOLS|CHOOSEROWS|DROP|EXPAND|FILTER|HSTACK|RANDARRAY|SEQUENCE|SORT|SORTBY|TAKE|TEXTSPLIT|TOCOL|TOROW|UNIQUE|VSTACK|WRAPCOLS|WRAPROWS)\(/i;
+
 const NEW = new RegExp(String.raw`(?<![\w.])(${[...PREFIXED, ...WORKSHEET].join("|")})(?=\()`, "gi");
 const STORED = /_xlfn\.(?:_xlws\.)?/g;
 const QUOTED = /("(?:[^"]|"")*"|'(?:[^']|'')*')/;
@@ -27,6 +31,11 @@ export function asNewFunctions(formula: string): string {
   return outside(formula, (part) =>
     part.replace(NEW, (name: string) => `_xlfn.${WORKSHEET.includes(name.toUpperCase()) ? "_xlws." : ""}${name}`),
   );
+}
+
+/** Whether a formula may spill though it shows one value now: without the flag of one that spills the host would show the first cell of its table for good. */
+export function maySpill(formula: string): boolean {
+  return formula.split(QUOTED).some((part, i) => i % 2 === 0 && TABLES.test(part));
 }
 
 /** A formula of a file without them. */

@@ -27,6 +27,8 @@ export interface ReadWorkbook {
   readonly file: WorkbookFile;
   /** kinds of things in the file that are left out, in words, each with the worksheets that have them */
   readonly leftOut: readonly string[];
+  /** what formulas had spilled beside their own cells when the file was saved, by worksheet and place */
+  readonly spilled: ReadonlyMap<string, ReadonlyMap<string, Cell>>;
 }
 
 /**
@@ -43,10 +45,11 @@ export async function readWorkbook(bytes: Uint8Array, title: string): Promise<Re
   const custom = book.properties?.custom;
   const version = custom?.Sillwork;
   const kept = fromProperties(custom);
+  const spilled = new Map<string, ReadonlyMap<string, Cell>>();
   return {
     file: {
       title: book.properties?.title ?? title,
-      sheets: book.sheets.map(sheetOf),
+      sheets: book.sheets.map((sheet) => sheetOf(sheet, spilled)),
       names: (book.namedRanges ?? [])
         .filter(({ name, scope }) => !name.startsWith("_xlnm.") && scope === undefined)
         .map(({ name, range }) => [name, range] as const),
@@ -54,10 +57,11 @@ export async function readWorkbook(bytes: Uint8Array, title: string): Promise<Re
       ...(Object.keys(kept).length === 0 ? {} : { kept }),
     },
     leftOut: leftOut(book.sheets),
+    spilled,
   };
 }
 
-function sheetOf(sheet: Sheet): FileSheet {
+function sheetOf(sheet: Sheet, allSpilled: Map<string, ReadonlyMap<string, Cell>>): FileSheet {
   const cells = new Map<string, FileCell>();
   const spilled = new Set<string>();
   const put = (row: number, column: number, cell: FileCell): void => {
@@ -73,6 +77,7 @@ function sheetOf(sheet: Sheet): FileSheet {
       if (cell.value !== "" || cell.formula !== undefined || cell.look !== undefined) put(row, column, cell);
     });
   });
+  allSpilled.set(sheet.name, new Map([...spilled].map((key) => [key, cells.get(key)?.value ?? ""])));
   // What a formula spills is calculated again; a value that stood there would be in its way.
   for (const key of spilled) {
     const look = cells.get(key)?.look;

@@ -4,7 +4,7 @@ import { columnLetters } from "../host.ts";
 import { asProperties } from "./kept.ts";
 import { checkFile } from "./limits.ts";
 import { type FileCell, type FilePicture, type FileSheet, placeOf, type WorkbookFile } from "./model.ts";
-import { asNewFunctions } from "./new-functions.ts";
+import { asNewFunctions, maySpill } from "./new-functions.ts";
 import { styleOf } from "./style.ts";
 
 const USUAL_WIDTH = 13;
@@ -76,7 +76,7 @@ export function cellOf(cell: FileCell, row: number, column: number, valuesOnly: 
   if (formula === undefined || (valuesOnly && callsOurs(formula)))
     return { value: value === "" ? null : value, ...style };
   const written = { formula: asNewFunctions(asStored(formula)).slice(1), formulaResult: value, ...style };
-  if (!callsOurs(formula) && cell.spill === undefined) return written;
+  if (!callsOurs(formula) && cell.spill === undefined && !maySpill(formula)) return written;
   const { rows, columns } = cell.spill ?? { rows: 1, columns: 1 };
   const first = `${columnLetters(column)}${row + 1}`;
   const last = `${columnLetters(column + columns - 1)}${row + rows}`;

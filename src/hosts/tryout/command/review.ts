@@ -1,13 +1,14 @@
 import { sentence } from "../../../core/kit/refusal.ts";
 import type { Cell } from "../../../core/kit/tape.ts";
+import type { CellFunction } from "../../../functions/declare/cell-function.ts";
 import { registry } from "../../../functions/registry.ts";
 import { explain } from "../../../functions/run/invoke.ts";
-import { type FileCell, placeOf, type WorkbookFile } from "../../../workbook/file/model.ts";
-import { readWorkbook } from "../../../workbook/file/read.ts";
+import { type FileCell, placeKey, placeOf, type WorkbookFile } from "../../../workbook/file/model.ts";
+import { type ReadWorkbook, readWorkbook } from "../../../workbook/file/read.ts";
 import { callsOurs } from "../../../workbook/formula.ts";
 import { addressText } from "../../../workbook/host.ts";
-import type { LedgerEntry } from "../../../workbook/ledger.ts";
-import { isErrorText } from "../../../workbook/scan.ts";
+import type { LedgerCall, LedgerEntry } from "../../../workbook/ledger.ts";
+import { isErrorText, isNoValue } from "../../../workbook/scan.ts";
 import { HeadlessWorkbook } from "../engine/headless.ts";
 
 /** Numbers that differ by less are the same: programs keep fifteen digits. */
@@ -38,7 +39,7 @@ export interface Review {
  * @throws BadInput where it cannot be opened
  */
 export async function review(bytes: Uint8Array, name: string): Promise<Review> {
-  const { file, leftOut } = await readWorkbook(bytes, name);
+  const { file, leftOut, spilled } = await readWorkbook(bytes, name);
   const workbook = await HeadlessWorkbook.openFile(file);
   await workbook.arrived();
   const now = workbook.file("");
@@ -51,7 +52,7 @@ export async function review(bytes: Uint8Array, name: string): Promise<Review> {
     formulas: cells.filter(({ cell }) => callsOurs(cell.formula)).length,
     errors: errorsOf(cells, entries),
     cautions: cautionsOf(entries),
-    changed: changesOf(file, now),
+    changed: changesOf(file, spilled, now),
     mixedEditions: mixed(entries),
     leftOut,
   };
@@ -88,33 +89,63 @@ function errorsOf(cells: readonly Placed[], entries: readonly LedgerEntry[]): Re
 
 function cautionsOf(entries: readonly LedgerEntry[]): Review["cautions"] {
   const cautions = new Map<string, Set<string>>();
-  for (const { address, working } of workings(entries)) {
-    for (const caution of working.cautions) {
-      cautions.set(caution, (cautions.get(caution) ?? new Set()).add(address));
-    }
+  const add = (address: string, all: readonly string[]): void => {
+    for (const caution of all) cautions.set(caution, (cautions.get(caution) ?? new Set()).add(address));
+  };
+  for (const { address, working } of workings(entries)) add(address, working.cautions);
+  for (const { address, calls } of entries) {
+    for (const fn of calls.map(functionOf)) if (fn?.heavy) add(addressText(address), fn.cautions);
   }
   return [...cautions].map(([caution, cells]) => ({ caution, cells: [...cells] }));
+}
+
+function functionOf(call: LedgerCall): CellFunction | undefined {
+  return registry.find(({ id }) => id === call.id);
 }
 
 function* workings(entries: readonly LedgerEntry[]) {
   for (const { address, calls } of entries) {
     for (const call of calls) {
-      const fn = registry.find(({ id }) => id === call.id);
-      // A search is not made a second time for its words.
+      const fn = functionOf(call);
+      // A search is not made a second time for its words; those that hold of it always stand in its declaration.
       if (fn !== undefined && !fn.heavy) yield { address: addressText(address), working: explain(fn, call.args) };
     }
   }
 }
 
-/** Cells of ours whose value is another than the stored one, those that their tables fill counted. */
-function changesOf(before: WorkbookFile, now: WorkbookFile): Review["changed"] {
+/**
+ * Cells whose value is another than the stored one: those with a formula, of ours or of the spreadsheet's own that goes by them, and those that a table
+ * fills or has filled. What changes by the clock or by chance is left out, and so is what cannot be calculated here, which stands among the errors.
+ */
+function changesOf(before: WorkbookFile, spilled: ReadWorkbook["spilled"], now: WorkbookFile): Review["changed"] {
   return before.sheets.flatMap((sheet) => {
-    const after = now.sheets.find(({ name }) => name === sheet.name);
-    return [...sheet.cells].flatMap(([key, stored]) => {
-      const value = after?.cells.get(key)?.value ?? "";
-      if (!callsOurs(stored.formula) || isSame(stored.value, value)) return [];
-      return [{ cell: addressText({ sheet: sheet.name, ...placeOf(key) }), stored: stored.value, now: value }];
+    const after = now.sheets.find(({ name }) => name === sheet.name)?.cells ?? new Map<string, FileCell>();
+    const formulas = [...sheet.cells].flatMap(([key, { formula, value }]) =>
+      formula === undefined || RESTLESS.test(formula) ? [] : [[key, value] as const],
+    );
+    const filled = [...(spilled.get(sheet.name) ?? [])];
+    const stored = new Map<string, Cell>([...newlyFilled(after), ...filled, ...formulas]);
+    return [...stored].flatMap(([key, value]) => {
+      const shown = after.get(key)?.value ?? "";
+      const isNone = isErrorText(shown) && isNoValue(shown) && !callsOurs(after.get(key)?.formula);
+      if (isNone || isSame(value, shown)) return [];
+      return [{ cell: addressText({ sheet: sheet.name, ...placeOf(key) }), stored: value, now: shown }];
     });
+  });
+}
+
+/** Functions that give another value each time. */
+const RESTLESS = /\b(?:TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY)\(/i;
+
+/** Places that tables fill now, with nothing stored: what was stored there comes over it. */
+function newlyFilled(cells: ReadonlyMap<string, FileCell>): (readonly [string, Cell])[] {
+  return [...cells].flatMap(([key, { spill }]) => {
+    if (spill === undefined) return [];
+    const { row, column } = placeOf(key);
+    const places = Array.from({ length: spill.rows * spill.columns }, (_, i) =>
+      placeKey(row + Math.floor(i / spill.columns), column + (i % spill.columns)),
+    );
+    return places.slice(1).map((place) => [place, ""] as const);
   });
 }
 

@@ -18,7 +18,15 @@ import { templateNamed } from "../../../templates/insert.ts";
 import type { WorkbookTemplate } from "../../../templates/kit/template.ts";
 import { summaries } from "../../../templates/summaries.ts";
 import type { FileSheet, WorkbookFile } from "../../../workbook/file/model.ts";
-import type { Host, InsertedTemplate, NamedRows, PlacedImage, TemplateSummary, Typed } from "../../../workbook/host.ts";
+import type {
+  Host,
+  InsertedTemplate,
+  NamedCell,
+  NamedRows,
+  PlacedImage,
+  TemplateSummary,
+  Typed,
+} from "../../../workbook/host.ts";
 import { type CellAddress, Ledger } from "../../../workbook/ledger.ts";
 import type { Scan } from "../../../workbook/scan.ts";
 import { VERSION } from "../../../workbook/version.ts";
@@ -33,7 +41,7 @@ import { explainErrors } from "./alerts.ts";
 import { keepNotation } from "./entry.ts";
 import { functionInfo } from "./help.ts";
 import { closeLateLists } from "./late-list.ts";
-import { readNamed, readReference, writeBasis } from "./names.ts";
+import { namedCells, readNamed, readReference, writeBasis } from "./names.ts";
 import type { Pictures } from "./pictures.ts";
 import { scanSheets } from "./scan.ts";
 import { freeSheetName, putTable, putTemplate, rangeOfName } from "./sheets.ts";
@@ -216,6 +224,11 @@ export class TryOutSheet implements Host {
   async readName(name: string): Promise<NamedRows | undefined> {
     await this.ready;
     return readNamed(this.#workbook(), name, this.#univer.__getInjector().get(FormulaDataModel));
+  }
+
+  async namedCells(): Promise<readonly NamedCell[]> {
+    await this.ready;
+    return namedCells(this.#workbook(), this.#univer.__getInjector().get(FormulaDataModel));
   }
 
   async readRange(reference: string, sheet: string): Promise<Table | undefined> {

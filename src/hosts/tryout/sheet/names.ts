@@ -3,7 +3,7 @@ import type { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Cell, Table } from "../../../core/kit/tape.ts";
 import type { TemplateCell } from "../../../templates/kit/template.ts";
-import { MOST_READ, type NamedRows } from "../../../workbook/host.ts";
+import { MOST_READ, type NamedCell, type NamedRows } from "../../../workbook/host.ts";
 import {
   BASIS_COLUMNS,
   BASIS_NAME,
@@ -37,6 +37,19 @@ export function readNamed(workbook: FWorkbook, name: string, model: FormulaDataM
     rows: cells((r, c) => cellValue(sheet, r, c, model) ?? ""),
     formulas: cells((r, c) => sheet.getRange(r, c).getFormula()),
   };
+}
+
+/** See `Host.namedCells`. */
+export function namedCells(workbook: FWorkbook, model: FormulaDataModel): readonly NamedCell[] {
+  return workbook.getDefinedNames().flatMap((defined) => {
+    const name = defined.getName();
+    const range = rangeOfName(workbook, name);
+    const sheet = range && workbook.getSheetByName(range.first.sheet);
+    if (!range || !sheet || range.rows * range.columns !== 1) return [];
+    const { row, column } = range.first;
+    const value = cellValue(sheet, row, column, model) ?? "";
+    return [{ name, address: range.first, value, formula: sheet.getRange(row, column).getFormula() }];
+  });
 }
 
 /** See `Host.readRange`. */

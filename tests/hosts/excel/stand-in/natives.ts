@@ -119,12 +119,30 @@ const overNumbers =
     return Array.isArray(numbers) ? work(numbers) : numbers;
   };
 
-/** Whether a cell meets a criterion of SUMIF and COUNTIF; `*` stands for any text. */
+/** Whether a cell meets a criterion of SUMIF and its like; `*` stands for any text. */
 function meets(criterion: Scalar): (cell: Scalar) => boolean {
-  if (criterion === ">0") return (cell) => typeof cell === "number" && cell > 0;
+  const [, sign, than] = /^([<>])(-?[\d.]+)$/.exec(typeof criterion === "string" ? criterion : "") ?? [];
+  if (sign === ">") return (cell) => typeof cell === "number" && cell > Number(than);
+  if (sign === "<") return (cell) => typeof cell === "number" && cell < Number(than);
   if (typeof criterion !== "string" || !criterion.includes("*")) return (cell) => sameText(cell, criterion);
   const pattern = new RegExp(`^${criterion.replace(/[.+?^${}()|[\]\\]/g, "\\$&").replaceAll("*", ".*")}$`, "i");
   return (cell) => typeof cell === "string" && pattern.test(cell);
+}
+
+/** The numbers of a range beside which every criterion is met: of MAXIFS(numbers, cells, criterion, cells, criterion). */
+function numbersIf([numbers = null, ...rules]: readonly Value[]): number[] {
+  const kept = rules.flatMap((cells, i) =>
+    i % 2 === 1
+      ? []
+      : [
+          gridOf(cells)
+            .flat()
+            .map(meets(scalarOf(rules[i + 1] ?? null))),
+        ],
+  );
+  return gridOf(numbers)
+    .flat()
+    .filter((cell, i): cell is number => typeof cell === "number" && kept.every((rule) => rule[i] === true));
 }
 
 export const NATIVES: Readonly<Record<string, Native>> = {
@@ -136,6 +154,13 @@ export const NATIVES: Readonly<Record<string, Native>> = {
   SQRT: (value = null) => mapped(value, onNumber(Math.sqrt)),
   ISNUMBER: (value = null) => mapped(value, (cell) => typeof cell === "number"),
   SUMPRODUCT: overNumbers((n) => n.reduce((a, b) => a + b, 0)),
+  ROWS: (value = null) => gridOf(value).length,
+  MAXIFS: (...args) => Math.max(0, ...numbersIf(args)),
+  MINIFS: (...args) => {
+    const numbers = numbersIf(args);
+    return numbers.length === 0 ? 0 : Math.min(...numbers);
+  },
+  SUMIFS: (...args) => numbersIf(args).reduce((a, b) => a + b, 0),
   ROUNDUP: (value = null) => mapped(value, onNumber(Math.ceil)),
   ABS: (value = null) => mapped(value, onNumber(Math.abs)),
   ROUND: (value = null, digits = 0) => {
@@ -170,7 +195,7 @@ export const NATIVES: Readonly<Record<string, Native>> = {
     const flags = gridOf(keep).flat();
     const failed = flags.find(isError);
     if (failed !== undefined) return failed;
-    const rows = gridOf(table).filter((_, r) => flags[r] === true);
+    const rows = gridOf(table).filter((_, r) => flags[r] === true || flags[r] === 1);
     return rows.length === 0 ? none : rows;
   },
   CHOOSEROWS: (table = null, ...rows) => rows.map((row) => gridOf(table)[Number(scalarOf(row)) - 1] ?? []),
