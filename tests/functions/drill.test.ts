@@ -32,7 +32,13 @@ function basisSheet(drill: Drill): readonly (readonly unknown[])[] {
   survey.work(() => true);
   const gathering = new Gathering();
   for (const cell of survey.cells) gathering.add(cell);
-  return basisRows({ found: gathering.findings(), cells: survey.cells, looked: undefined, basis: undefined, named: [] });
+  return basisRows({
+    found: gathering.findings(),
+    cells: survey.cells,
+    looked: undefined,
+    basis: undefined,
+    named: [],
+  });
 }
 
 describe.each(DRILLS.map((d) => [`${d.fn}: ${d.mistake}`, d] as const))("%s", (_, drill) => {

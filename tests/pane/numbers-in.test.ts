@@ -20,7 +20,7 @@ describe("the numbers of a step", () => {
     ["2.41 (z/zg)^(2/alpha)", "2.41 (15/2460)^(2/9.8)"],
     ["r / (3 - 2 r) x 40 / 20, at most 1", "0.5 / (3 - 2 x 0.5) x 40 / 20, at most 1"],
     ["max(Kz, r) x z", "max(0.8487, 0.5) x 15"],
-    ["r dT", "0.5 x (-8)"],
+    ["r dT", "0.5 x (−8)"],
   ])("%s", (expression, numbers) => expect(numbersIn(step(expression), known)).toBe(numbers));
 
   test.each([

@@ -15,7 +15,7 @@ export function byFamily(functions: readonly CellFunction[]): FamilyList[] {
 
 /**
  * Functions that hold every word of the query: in the name first, then in the summary or the family, then in parameters, choices and results.
- * Ties keep the order of the registry.
+ * A function's own name finds it first; ties keep the order of the registry. Where none holds them all, a pair of them is tried as one word of the trade: "tie down" as "tiedown".
  */
 export function find(functions: readonly CellFunction[], query: string): CellFunction[] {
   const words = query
@@ -24,6 +24,19 @@ export function find(functions: readonly CellFunction[], query: string): CellFun
     .split(/[\s_,.()=?!]+/)
     .filter((w) => w !== "" && !FILLERS.has(w));
   if (words.length === 0) return [...functions];
+  const joined = words.join("");
+  const all = ranked(functions, words);
+  const found = all.length === 0 && Object.hasOwn(TRADE_WORDS, joined) ? ranked(functions, [joined]) : all;
+  const own = functions.filter((fn) => fn.name === nameIn(query));
+  return [...own, ...found.filter((fn) => !own.includes(fn))];
+}
+
+/** What may be the name of a function: of "=SILL.WIND_KZ(" WIND_KZ. */
+function nameIn(query: string): string {
+  return /^\s*=?(?:SILL\.)?(\w*)/.exec(query.toUpperCase())?.[1] ?? "";
+}
+
+function ranked(functions: readonly CellFunction[], words: readonly string[]): CellFunction[] {
   return functions
     .map((fn) => ({ fn, score: score(fn, words) }))
     .filter(({ score: s }) => s > 0)

@@ -18,7 +18,7 @@ export const energy = sheet(
         ["roof", '=FloorArea*SILL.SLOPE(VLOOKUP("Roof slope",Basis,2,FALSE),"rake")', "=RoofU", "ceiling"],
         ["windows", "=WindowArea", 0.27, "window"],
         ["doors", "=DoorArea", 0.17, "window"],
-        ["wide opening", "=ROUND(OpeningArea-WindowArea-DoorArea,6)", 0.2, "window"],
+        ["wide opening", "=ROUND(OpeningArea-WindowArea-DoorArea,4)", 0.2, "window"],
       ],
       2,
     ),

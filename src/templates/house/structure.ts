@@ -72,20 +72,20 @@ export const structure = sheet(
       0,
     ),
     inputs("Members", [
-      { label: "Column", name: "ColumnSection", value: "3-2x6", unit: "", note: "plies and nominal size" },
-      { label: "Its grade", name: "ColumnGrade", value: "SPF #2", unit: "" },
+      { label: "Column", name: "Column", value: "3-2x6", unit: "", note: "plies and nominal size" },
+      { label: "Its grade", name: "Grade", value: "SPF #2", unit: "" },
       { label: "In the middle of a gable instead", name: "GableSection", value: "3.5 x 7.25", unit: "in", note: "LVL" },
       { label: "Rafter", name: "RafterSection", value: "3.5 x 11.875", unit: "in" },
       { label: "Ridge beam", name: "RidgeSection", value: "5.25 x 18", unit: "in" },
       { label: "Post", name: "PostSection", value: "5.5 x 5.5", unit: "in" },
       { label: "A larger post", name: "PostOption", value: "5.5 x 7.5", unit: "in" },
-      { label: "Spans of a panel", name: "PanelSpans", value: 2, unit: "" },
+      { label: "Bays that a panel runs over", name: "Bays", value: 2, unit: "" },
       { label: "Spans of the ridge beam", name: "RidgeSpans", value: 3, unit: "" },
       { label: "Panel screw", name: "PanelScrew", value: 0.242, unit: "in", note: "diameter, by the office's row" },
       { label: "Its head", name: "PanelScrewHead", value: 0.5, unit: "in" },
       {
         label: "Thread of screws in wood",
-        name: "ScrewThread",
+        name: "ThreadIn",
         value: 1.5,
         unit: "in",
         note: "in the column; in the panel",
@@ -126,6 +126,7 @@ export const structure = sheet(
       },
     ]),
     results("Spans, from the building", [
+      { label: "Rafter to rafter", name: "RafterIn", formula: "=12*RafterSpacing", unit: "in", format: "0" },
       { label: "Column length", name: "ColumnFt", formula: "=MAX(INDEX(Sizes,0,3))", unit: "ft" },
       { label: "Rafter span", name: "RafterSpan", formula: "=FloorWidth/2", unit: "ft", note: "on the plan" },
       {
@@ -227,7 +228,7 @@ export const structure = sheet(
     results("Single results", [
       {
         label: "Widest column spacing for the panel",
-        formula: '=INDEX(SILL.PANEL_SPAN(PanelValues,PanelWind,PanelSpans,"along",WallCase,Basis),2,2)',
+        formula: '=INDEX(SILL.PANEL_SPAN(PanelValues,PanelWind,Bays,"along",WallCase,Basis),2,2)',
         unit: "in",
         format: "0",
         note: "columns stand closer: see Column spacing",
@@ -250,7 +251,7 @@ export const structure = sheet(
       {
         label: "The same, drawn out of the column",
         name: "ScrewOut",
-        formula: '=SILL.FASTENER_WITHDRAWAL("wood screw",PanelScrew,ColumnGravity,ScrewThread,WallCase,Basis)',
+        formula: '=SILL.FASTENER_WITHDRAWAL("wood screw",PanelScrew,ColumnGravity,ThreadIn,WallCase,Basis)',
       },
       {
         label: "The same, its head through the panel",
@@ -268,7 +269,7 @@ export const structure = sheet(
       {
         label: "A furring screw, drawn out of the panel",
         name: "FurringOut",
-        formula: '=SILL.FASTENER_WITHDRAWAL("wood screw",FurringScrew,PanelGravity,ScrewThread,WallCase,Basis)',
+        formula: '=SILL.FASTENER_WITHDRAWAL("wood screw",FurringScrew,PanelGravity,ThreadIn,WallCase,Basis)',
       },
       {
         label: "Wind on a furring screw",
@@ -315,25 +316,25 @@ export const structure = sheet(
     {
       heading: "Panel of a wall between columns",
       name: "PanelRatio",
-      formula: '=SILL.PANEL_CHECK(PanelValues,12*BayFt,PanelWind,PanelSpans,"along",WallCase,Basis)',
+      formula: '=SILL.PANEL_CHECK(PanelValues,12*BayFt,PanelWind,Bays,"along",WallCase,Basis)',
       room: 9,
     },
     {
       heading: "Panel of the roof between rafters",
       name: "RoofPanelRatio",
-      formula: '=SILL.PANEL_CHECK(PanelValues,12*RafterSpacing,RoofPanelLoad,PanelSpans,"along",RoofCase,Basis)',
+      formula: '=SILL.PANEL_CHECK(PanelValues,RafterIn,RoofPanelLoad,Bays,"along",RoofCase,Basis)',
       room: 9,
     },
     {
       heading: "Column",
       name: "ColumnRatio",
-      formula: "=SILL.WOOD_BEAMCOLUMN(ColumnSection,ColumnGrade,ColumnFt,ColumnLoad,ColumnWind,Held,WallCase,Basis)",
+      formula: "=SILL.WOOD_BEAMCOLUMN(Column,Grade,ColumnFt,ColumnLoad,ColumnWind,Held,WallCase,Basis)",
       room: 9,
     },
     {
       heading: "The same in the middle of a gable",
       name: "GableRatio",
-      formula: "=SILL.WOOD_BEAMCOLUMN(ColumnSection,ColumnGrade,PostFt,GableLoad,GableWind,Held,WallCase,Basis)",
+      formula: "=SILL.WOOD_BEAMCOLUMN(Column,Grade,PostFt,GableLoad,GableWind,Held,WallCase,Basis)",
       room: 9,
     },
     {

@@ -14,6 +14,7 @@ import {
   ErrorValueObject,
   FormulaExecuteStageType,
   ICalculateFormulaService,
+  IFormulaRuntimeService,
   IFunctionService,
   RemoveDefinedNameMutation,
   SetDefinedNameMutation,
@@ -25,6 +26,8 @@ import type { Outcome } from "../../../functions/run/invoke.ts";
 import { remembered } from "../../../functions/run/remember.ts";
 import type { Answer } from "../../../functions/run/tables-on-demand.ts";
 import type { CellAddress, Ledger, LedgerCall } from "../../../workbook/ledger.ts";
+import { giveZeroWhereNothingFits } from "./nothing-fits.ts";
+import { onSideLeft, workOutOneSide } from "./one-side.ts";
 import { keepSpillsFresh } from "./spills.ts";
 import { engineValue, rawArgument } from "./values.ts";
 
@@ -55,6 +58,8 @@ export function engineFunctions(
 ): EngineFunction[] {
   keepQuotedTextAsText();
   keepSpillsFresh();
+  workOutOneSide();
+  giveZeroWhereNothingFits();
   return functions.map((fn) => [
     class extends BaseFunction {
       override calculate(...values: BaseValueObject[]): BaseValueObject {
@@ -169,6 +174,8 @@ export class Recorder implements CallListener {
         stage === FormulaExecuteStageType.START_DEPENDENCY_ARRAY_FORMULA;
       if (begins) this.#calculated.clear();
     });
+    const runtime = univer.__getInjector().get(IFormulaRuntimeService);
+    onSideLeft(runtime, (...cell) => void this.#begin(...cell));
   }
 
   /** Ends the calculations that would follow when answers arrive. */

@@ -1,6 +1,7 @@
 import { describe, expect, test, vi } from "vitest";
 import { registry } from "../../../../src/functions/registry.ts";
 import { HeadlessWorkbook } from "../../../../src/hosts/tryout/engine/headless.ts";
+import { addressText } from "../../../../src/workbook/host.ts";
 import { workbook } from "../sheet/sheet.ts";
 import { grid } from "./probe.ts";
 
@@ -190,4 +191,48 @@ describe("the ledger", () => {
     await vi.waitFor(() => expect(where()).toEqual([]), 5000);
     sheet.dispose();
   });
+});
+
+test("of an IF the side that is taken is worked out: a function on the other side is not called and tells of no error", async () => {
+  const sheet = await open({
+    Start: [
+      [0, '=IF(A1=0,1,SILL.LENGTH("x"))'],
+      ["", '=IF(A2="","",SILL.LENGTH(A2))'],
+      ["3 ft", '=IF(A3="","",SILL.LENGTH(A3))'],
+      ['=IF(1/0,SILL.LENGTH("1 ft"),SILL.LENGTH("2 ft"))', '=SUM(IF({1;0},5,SILL.LENGTH("7 ft")))'],
+    ],
+  });
+  expect(["B1", "B2", "B3", "A4", "B4"].map((cell) => sheet.valueAt(`Start!${cell}`) ?? "")).toEqual([
+    1,
+    "",
+    3,
+    "#DIV/0!",
+    12,
+  ]);
+  const called = () => sheet.ledger.entries().map(({ address }) => addressText(address));
+  expect(called()).toEqual(expect.arrayContaining(["Start!B3", "Start!B4"]));
+  expect(called()).not.toContain("Start!B1");
+  expect(called()).not.toContain("Start!B2");
+  await sheet.set("Start!A1", 1);
+  expect(sheet.valueAt("Start!B1")).toBe("#VALUE!");
+  expect(called()).toContain("Start!B1");
+  // The error is gone, and its sentence with it.
+  await sheet.set("Start!A1", 0);
+  expect(sheet.valueAt("Start!B1")).toBe(1);
+  expect(called()).not.toContain("Start!B1");
+  sheet.dispose();
+});
+
+test("the largest and the least of what fits are 0 where nothing does, and may be calculated with", async () => {
+  const sheet = await open({
+    Start: [
+      ["south", 4, '=MAXIFS(B1:B3,A1:A3,"west")', "=C1+1"],
+      ["south", 0, '=MINIFS(B1:B3,A1:A3,"south")', '=MINIFS(B1:B3,A1:A3,"west")-2'],
+      ["north", 7, '=MAXIFS(B1:B3,A1:A3,"south")', '=SUM(MAXIFS(B1:B3,A1:A3,{"south";"north"}))'],
+    ],
+  });
+  expect(["C1", "D1", "C2", "D2", "C3", "D3"].map((cell) => sheet.valueAt(`Start!${cell}`))).toEqual([
+    0, 1, 0, -2, 4, 11,
+  ]);
+  sheet.dispose();
 });
