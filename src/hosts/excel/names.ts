@@ -1,7 +1,7 @@
 import type { Table } from "../../core/kit/tape.ts";
 import { type NamedCell, type NamedRows, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress } from "../../workbook/ledger.ts";
-import { BASIS_COLUMNS, BASIS_NAME, changesOf, parseRange, rangeText, SITE_SHEET } from "../../workbook/named-rows.ts";
+import { BASIS_COLUMNS, BASIS_NAME, changesOf, rangeText, SITE_SHEET } from "../../workbook/named-rows.ts";
 import { runInExcel, wholeOrNothing } from "./sheet/run.ts";
 import { asEntered, freeName, takeOutSheet } from "./sheet/write-sheet.ts";
 
@@ -42,37 +42,23 @@ export async function readName(context: Excel.RequestContext, name: string): Pro
   return { first, rows: part.values, formulas };
 }
 
-/** See `Host.namedCells`. */
+/** See `Host.namedCells`. What a name stands for is looked at before its values are: it may be whole columns. */
 export async function namedCells(context: Excel.RequestContext): Promise<readonly NamedCell[]> {
   const { names } = context.workbook;
-  names.load("items/name,items/formula");
+  names.load("items/name");
   await context.sync();
-  const single = names.items.flatMap(({ name, formula }) => {
-    const range = parseRange(String(formula));
-    return range === undefined || range.rows * range.columns !== 1 ? [] : [{ name, address: range.first }];
-  });
-  const sheets = await sheetsOf(context, new Set(single.map(({ address }) => address.sheet)));
-  const cells = single.flatMap(({ name, address }) => {
-    const cell = sheets.get(address.sheet)?.getCell(address.row, address.column);
-    cell?.load("values,formulas");
-    return cell === undefined ? [] : [{ name, address, cell }];
-  });
+  const ranges = names.items.map((item) => ({ name: item.name, range: item.getRangeOrNullObject() }));
+  for (const { range } of ranges) range.load("rowCount,columnCount,address");
   await context.sync();
-  return cells.map(({ name, address, cell }) => {
-    const held = cell.formulas[0]?.[0];
+  const cells = ranges.filter(({ range }) => !range.isNullObject && range.rowCount * range.columnCount === 1);
+  for (const { range } of cells) range.load("values,formulas");
+  await context.sync();
+  return cells.flatMap(({ name, range }) => {
+    const address = parseAddress(range.address);
+    const held = range.formulas[0]?.[0];
     const formula = typeof held === "string" && held.startsWith("=") ? held : "";
-    return { name, address, value: cell.values[0]?.[0] ?? "", formula };
+    return address === undefined ? [] : [{ name, address, value: range.values[0]?.[0] ?? "", formula }];
   });
-}
-
-/** The worksheets of these names that are there. */
-async function sheetsOf(
-  context: Excel.RequestContext,
-  names: ReadonlySet<string>,
-): Promise<ReadonlyMap<string, Excel.Worksheet>> {
-  const asked = [...names].map((name) => [name, context.workbook.worksheets.getItemOrNullObject(name)] as const);
-  await context.sync();
-  return new Map(asked.filter(([, sheet]) => !sheet.isNullObject));
 }
 
 /** See `Host.writeBasis`. */

@@ -49,6 +49,18 @@ test("a name is read with its values and its formulas", async () => {
   });
 });
 
+test("cells with a name of their own, typed and calculated; no ranges, no constants, nothing of a deleted sheet", async () => {
+  const { book, host } = site();
+  book.names.set("Gone", "=#REF!$A$1");
+  book.names.set("Rate", "=0.08");
+  book.names.set("Columns", "=Site!$A$1:$C$1048576");
+  book.names.set("Eave", "=Site!$C$6");
+  expect(await host.namedCells?.()).toEqual([
+    { name: "Below", address: { sheet: "Site", row: 7, column: 1 }, value: "below", formula: "" },
+    { name: "Eave", address: { sheet: "Site", row: 5, column: 2 }, value: 11, formula: "=Walls!B4" },
+  ]);
+});
+
 test("a name that is not there, of a deleted sheet or of no cells is none", async () => {
   const { book, host } = site();
   book.names.set("Gone", "=#REF!$A$1:$C$9");
