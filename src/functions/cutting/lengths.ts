@@ -43,6 +43,16 @@ const stockNeeded = familyFunction({
     source: "exact arithmetic: two of 45 in and a saw cut fit in 96 in, three do not",
   },
   refuses: [
+    {
+      args: {
+        stock: [
+          ["8 ft", 96, 5],
+          ["10 ft", 120],
+        ],
+        cuttingGoal: "cost",
+      },
+      says: "stock at no cost without end leaves nothing to make least",
+    },
     { args: { cuttingGoal: "cost" }, says: "no stock has a price" },
     { args: { stock: [["8 ft", 3]] }, says: "a part must fit inside a stock length after trim" },
     { args: { stock: [["8 ft", 96, "", 1]] }, says: "no plan cuts all parts from the numbers on hand" },

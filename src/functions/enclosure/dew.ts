@@ -125,6 +125,10 @@ const dewLayerFunction = familyFunction({
       "textbook of building physics, Table 13.5 (DIN 4108-3, one condensation plane): water forms at the outer face of the mineral wool, -4.0 C",
   },
   refuses: [
+    {
+      args: { layers: [["cavity", 1, "", "", "ventilated cavity"]], method: "air" },
+      says: "from a ventilated cavity outward nothing counts",
+    },
     { args: { outdoorTemperature: -100 }, says: "the method holds from -60 to 100 C (ISO 13788:2012 Annex E, kept to" },
     { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
     { args: { indoorHumidity: "none" }, says: "relative humidity lies above 0 and up to 100 %, and perfectly dry air" },

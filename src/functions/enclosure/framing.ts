@@ -47,6 +47,15 @@ const framingShareFunction = familyFunction({
     source: "exact arithmetic: (6 x 0.5 x 10 + 2 x 0.125 x 40) / 400",
   },
   refuses: [
+    {
+      args: {
+        walls: [
+          ["north", 40, 10],
+          ["south", 40, 9],
+        ],
+      },
+      says: "the walls are of unlike height",
+    },
     { args: { walls: [["north", 3, 10]] }, says: "framing is a part of the wall" },
     { args: { walls: [["north", 40, 10, -1]] }, says: "a gable rises to its peak" },
     {

@@ -75,6 +75,16 @@ const heatLossGround = familyFunction({
     source: `${SLAB_SOURCE}: F 0.54 with R-10 to 2 ft, vertical; 0.54 x 100 x 50 by arithmetic`,
   },
   refuses: [
+    { args: { kind: "basement", insulation: "R-12 exterior", area: 700 }, says: "was read with its wall only" },
+    {
+      args: { kind: "basement", insulation: "R-19 interior", area: 5000 },
+      says: "the table holds depths from 2 to 7 ft",
+    },
+    { args: { kind: "basement", insulation: "R-19 interior" }, says: "the area over the perimeter is their depth" },
+    {
+      args: { kind: "crawl space", insulation: "R-19 perimeter", area: 1000 },
+      says: "even a round one of that edge has",
+    },
     {
       args: { kind: "crawl space", insulation: "R-19 perimeter" },
       says: "its heat goes by the area of the floor above it",

@@ -160,6 +160,7 @@ const airCode = familyFunction({
     source: "IECC 2021 R402.4.1.3: 3.0 air changes an hour in zones 3 to 8",
   },
   refuses: [
+    { args: { airTightness: "1000 cfm" }, says: "air changes are a flow over the volume" },
     { args: { energyCode: "Idaho 2018" }, says: "no ACH50 table of that edition is kept" },
     { args: { climateZone: "tall" }, says: "zones run from 0 to 8, with A moist, B dry or C marine behind" },
     {

@@ -75,6 +75,7 @@ const permLayer = familyFunction({
       "a US national laboratory's open data set, plywood, mu 200 at 50 % RH: 0.6881 perm-inch by the perm of 57.2135 ng/(s m2 Pa)",
   },
   refuses: [
+    { args: { material: "ceramic tile", thickness: 0.25 }, says: "it is kept for its R only" },
     { args: { material: "6" }, says: "it is none of the built-in materials and its row gives no R or conductivity" },
     { args: { thickness: null }, says: "its R comes from thickness and conductivity" },
     { args: { humidity: 150 }, says: "it must be from 0 to 100 %" },

@@ -61,6 +61,7 @@ const temperatureFactor = familyFunction({
       "DIN 4108-2: 20 C, 50 % inside and -5 C outside ask 12.6 C (54.68 F) and a factor of 0.70; R 0.25 + 0.96 + 0.04 gives 0.80 by arithmetic",
   },
   refuses: [
+    { args: { layers: [["x", 1, "none"]], insideFilm: "none", outsideFilm: "none" }, says: "there is no wall" },
     { args: { surfaceHumidityLimit: 10 }, says: "no surface can be warm enough (ISO 13788:2012 clause 5)" },
     { args: { insideFilm: "6" }, says: "the method holds from 0 to 5 h ft2 F/Btu (ASHRAE Handbook" },
     { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },

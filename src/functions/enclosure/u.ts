@@ -1,7 +1,6 @@
 import { fixingsU } from "../../core/enclosure/layers/fixings.ts";
 import { framedWall, UNBROKEN } from "../../core/enclosure/layers/framed.ts";
 import { uFactor } from "../../core/enclosure/layers/u-factor.ts";
-import { BadInput } from "../../core/kit/refusal.ts";
 import { ifGiven, orElse } from "../basis/term.ts";
 import { preliminary, quantityOf } from "../declare/cell-function.ts";
 import { optional } from "../declare/param.ts";
@@ -59,17 +58,6 @@ function fixingOf(f: RowOf<typeof fixingColumns>) {
 /** Word for a framing row whose layer goes through unbroken. */
 const readFraming = (row: LayerRow) => (row.material.trim().toLowerCase() === UNBROKEN ? UNBROKEN : readLayer(row));
 
-/** @throws BadInput for framing rows without their share */
-function shareOf(share: number | undefined, rows: number): number {
-  if (rows === 0) return 0;
-  if (share !== undefined && share > 0) return share;
-  throw new BadInput(
-    "Framing share is missing",
-    "framing rows are given, and how much of the wall they take stands neither in the call nor in the basis",
-    "Give it, such as 12%, or a row Framing share; FRAMING_SHARE works it out",
-  );
-}
-
 const uFactorFunction = familyFunction({
   name: "U_FACTOR",
   summary:
@@ -109,9 +97,40 @@ const uFactorFunction = familyFunction({
     source: "ANSI/ASHRAE/IES 90.1 Table A3.4, wood-framed wall 16 in on center, R-13: U 0.089 (value from memory)",
   },
   refuses: [
+    {
+      args: {
+        framingMethod: "combined",
+        framingShare: 0.5,
+        layers: [
+          ["foam", 4, 20],
+          ["board", 4, 1],
+        ],
+        framing: [
+          ["wood", 4, 1],
+          ["more foam", 4, 20],
+        ],
+      },
+      says: "the combined method holds up to a ratio of 1.5",
+    },
+    { args: { framing: [["steel stud", 3.5, 0.1]] }, says: "not for metal across insulation" },
+    {
+      args: {
+        layers: [
+          ["gypsum", null, 0.56],
+          ["cavity", 3.5, 13],
+          ["air space", 1, "", "", "ventilated cavity 0.5 in2/ft"],
+        ],
+      },
+      says: "interpolated for R_STACK, not part by part",
+    },
+    {
+      args: { fixings: [["steel screw", 0.25, 1, 2, 50]] },
+      says: "its length inside the layer is above 0 and no more than the thickness",
+    },
+    { args: { fixings: [["steel screw", 0.25, 1, 1]] }, says: "that layer has no thickness" },
     { args: { insideFilm: "6" }, says: "the method holds from 0 to 5 h ft2 F/Btu (ASHRAE Handbook" },
     { args: { insideFilm: "-1" }, says: "an air film is an R or one of a few words" },
-    { args: { framingShare: null }, says: "framing rows are given, and how much of the wall they take stands" },
+    { args: { framingShare: null }, says: "framing rows are given, and how much of the wall they take stands nowhere" },
     {
       args: { framing: [["framing member", 3.5, 0]] },
       says: "it is none of the built-in materials and its row gives no R or conductivity",
@@ -135,15 +154,10 @@ const uFactorFunction = familyFunction({
   notFor: "Steel framing, windows and slabs on grade have other methods: the energy code's tables or HEATLOSS_GROUND.",
   run(a, tape) {
     const framing = layerRows(a.framing).map(readFraming);
-    const share = shareOf(a.framingShare, framing.length);
-    if (framing.length === 0 && a.framingShare !== undefined && a.framingShare > 0) {
-      tape?.caution(
-        `The framing share of ${a.framingShare * 100} % is not used: no framing rows say what it is made of, and U is that of the clear wall.`,
-      );
-    }
     const inside = readInsideFilm(a.insideFilm);
     const rows = layerRows(a.layers).map((row) => readLayer(row, tape));
-    const wall = framedWall(rows, framing, share, inside, readOutsideFilm(a.outsideFilm, inside), tape);
+    const outside = readOutsideFilm(a.outsideFilm, inside);
+    const wall = framedWall(rows, framing, a.framingShare ?? 0, inside, outside, tape);
     const fixings = a.fixings.map(fixingOf);
     return uFactor(wall.paths, a.framingMethod, (rIp) => fixingsU(wall.clear, fixings, rIp, tape), tape);
   },

@@ -73,6 +73,15 @@ const uaCode = familyFunction({
     source: "Washington State Energy Code 2021, WAC 51-11R-40211: U 0.056 and 0.30; sums by exact arithmetic",
   },
   refuses: [
+    {
+      args: {
+        areas: [
+          ["north side", 1000, 0.05, "wood wall"],
+          ["glass", 0, 0.3, "window", 0.3],
+        ],
+      },
+      says: "a mean weighted by area needs one",
+    },
     { args: { areas: [["north side", 0, 0.05, "wood wall"]] }, says: "the UA of a building goes by its areas" },
     {
       args: {

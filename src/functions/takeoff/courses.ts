@@ -157,6 +157,28 @@ const courses = familyFunction({
     source: "exact arithmetic: two pieces of 192 - 1/8 in and a saw cut of 1/8 in out of 384 in",
   },
   refuses: [
+    { args: { jointGap: 2, panelSize: "0.1x0.1" }, says: "the joint gap takes all of it" },
+    {
+      args: {
+        panelSize: "0.25x32",
+        walls: [
+          ["north", 16, 90],
+          ["south", 16, 90],
+        ],
+      },
+      says: "up to 400 are planned at once",
+    },
+    {
+      args: {
+        columns: [
+          ["north", 1],
+          ["north", 16],
+          ["south", 0],
+          ["south", 16],
+        ],
+      },
+      says: "with a column at each end",
+    },
     { args: { panelSize: "6" }, says: "a size is two sides above 0 with an x between them" },
     { args: { panelSize: "2x6" }, says: "a panel is 6 ft long and a joint must land on a column outside the openings" },
     { args: { walls: [["south", 16, 4]] }, says: "the walls are south" },

@@ -172,6 +172,7 @@ const furringFunction = familyFunction({
     source: "exact arithmetic: 32 ft / 16 in = 24 bays, 25 strips of 9 ft",
   },
   refuses: [
+    { args: { furringSpacing: 4, walls: [["south", 2000, 9]] }, says: "so many strips are no furring" },
     { args: { walls: [["south", 32, 9, -1]] }, says: "a gable rises to its peak" },
     {
       args: {

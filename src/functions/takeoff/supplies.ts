@@ -91,6 +91,7 @@ const bucksFunction = familyFunction({
     source: "exact arithmetic: 3 ft = 36 in; 48 - 2 x 1.5 = 45 in",
   },
   refuses: [
+    { args: { openings: [["W1", 3, 0.25, 1, 3]] }, says: "leave nothing for the jambs" },
     {
       args: { openings: [["W1", 3, 4, 2, ""]] },
       says: "it decides the result: a door has 0, a window its height above the",
@@ -164,6 +165,7 @@ const screwsFunction = familyFunction({
     source: "exact arithmetic: (96 / 6 + 1) x 2 x 10 = 340; 100 + 250 leaves the fewest over",
   },
   refuses: [
+    { args: { rows: [["strip", 1000, 0.5, 1000, 10]] }, says: "boxes are worked out for up to 1000000" },
     { args: { screwWaste: -1 }, says: "it must be from 0 to 1" },
     { args: { rows: [["", 8, 6, 2, 10]] }, says: "Row in row 1 of rows is missing" },
   ],

@@ -112,6 +112,7 @@ const windCladding = familyFunction({
       "2023 Florida Building Code, Residential, Table R301.2(2), gable roof 7 to 20 degrees, zone 1, 50 ft2, 130 mph: q = 0.00256 x 0.7006 x 130^2",
   },
   refuses: [
+    { args: { coefficients: [["1", 10, 2, -1]] }, says: "figures of a gable roof hold 0 to 1.5 toward" },
     { args: { surface: "wall" }, says: "ASCE/SEI 7-22 Fig. 30.3-1 has zones 4, 5" },
     { args: { surface: "flat" }, says: "its figures end at 7 degrees (ASCE/SEI 7-22 30.3)" },
     { args: { enclosure: "open" }, says: "open buildings have net pressure coefficients CN of their own" },

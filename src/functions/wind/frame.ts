@@ -134,6 +134,10 @@ const windFrame = familyFunction({
       "exact arithmetic with the coefficients of ASCE/SEI 7-22 Fig. 27.3-1: 78.83 (0.85 Cp - 0.18), 78.83 (0.85 Cp + 0.18)",
   },
   refuses: [
+    {
+      args: { frameMethod: "envelope", buildingWidth: 20, buildingLength: 30, eaveHeight: 25 },
+      says: "a low-rise building is no higher than it is wide",
+    },
     { args: { enclosure: "open" }, says: "open buildings have net pressure coefficients CN of their own" },
     {
       args: { frameMethod: "envelope" },

@@ -288,8 +288,10 @@ describe("framed walls", () => {
     const layer = (row: number, material: string, thicknessIn: number) => readLayer({ row, material, thicknessIn });
     const wall = [layer(1, "drywall", 0.5), layer(2, "fiberglass batt", 5.5), layer(3, "osb", 0.5)];
     const stud = layer(1, "spf", 5.5);
-    expect(() => framedWall(wall, [stud], 0, film, film2)).toThrow(/without a framing share/);
-    expect(() => framedWall(wall, [], 0.1, film, film2)).toThrow(/without framing rows/);
+    expect(() => framedWall(wall, [stud], 0, film, film2)).toThrow(/Framing share is missing/);
+    const tape = new Tape();
+    expect(framedWall(wall, [], 0.1, film, film2, tape).paths).toHaveLength(1);
+    expect(tape.cautions).toContainEqual(expect.stringContaining("share of 10 % is not used"));
     expect(framedWall(wall, [], 0, film, film2).paths).toEqual([
       { name: "all", share: 1, rIp: [0.68, expect.anything(), expect.anything(), expect.anything(), 0.17] },
     ]);

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { BadInput } from "../../../src/core/kit/refusal.ts";
 import { type Beam, type BeamLoad, type BeamSolution, solveBeam } from "../../../src/core/wood/beam/beam.ts";
 import {
   greatestDeflection,
@@ -224,15 +223,13 @@ describe("shear at the depth from supports", () => {
   });
 });
 
-test("what no support carries is refused", () => {
+test("a load off the beam is refused", () => {
   const beam = (supportsIn: number[], loads: BeamLoad[] = []): Beam => ({
     lengthIn: 100,
     supportsIn,
     bendingStiffness: 1,
     loads,
   });
-  for (const supports of [[], [0], [0, 0], [50, 40], [-1, 100], [0, 101]])
-    expect(() => solveBeam(beam(supports))).toThrow(BadInput);
   for (const load of [point(101, 1), point(-1, 1), part(50, 50, 1), part(60, 50, 1), part(50, 101, 1), part(-1, 5, 1)])
     expect(() => solveBeam(beam([0, 100], [load]))).toThrow(/place from the left end/);
   expect(solveBeam(beam([0, 100], [point(100, 1), point(0, 1), part(0, 100, 1)])).reactionsLb[0]).toBeCloseTo(51, 9);

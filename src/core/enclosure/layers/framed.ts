@@ -24,8 +24,8 @@ export interface FramedWall {
 /**
  * The parts of a wall that lie side by side: the clear layers and, where there is framing, the framing.
  * @param framing as many rows as the layers ("same" where a layer goes on unbroken), or one row that replaces the only layer of its thickness
- * @param share part of the area that is framing, above 0 to below 1 with framing, 0 without
- * @throws BadInput where the rows do not match, or a share comes without rows or rows without a share; OutOfRange for metal across the insulation
+ * @param share part of the area that is framing, 0 where it is not known
+ * @throws BadInput where the rows do not match or come without a share; OutOfRange for metal across the insulation
  */
 export function framedWall(
   rows: readonly LayerInput[],
@@ -45,7 +45,7 @@ export function framedWall(
     );
   }
   const clearR = [clear.inside.rIp, ...clear.layers.map((l) => l.rIp), clear.outside.rIp];
-  checkBoth(framing.length, share);
+  checkBoth(framing.length, share, tape);
   if (framing.length === 0) return { clear, paths: [{ name: "all", share: 1, rIp: clearR }] };
   const replaced = align(rows, framing);
   const framed = assemble(replaced, inside, outside, tape);
@@ -64,14 +64,20 @@ export function framedWall(
   return { clear, paths };
 }
 
-/** A share without its rows, or rows without their share, would drop the framing in silence. */
-function checkBoth(rows: number, share: number): void {
-  if (rows > 0 === share > 0) return;
-  throw new BadInput(
-    rows > 0 ? "Framing rows are given without a framing share" : "A framing share is given without framing rows",
-    "both together say how much of the wall is framing and what it is made of",
-    rows > 0 ? "Give the framing share, such as 12%" : "Give the framing rows, or no share",
-  );
+/** Rows without their share are refused; a share without rows, as a basis may hold it for other walls, is cautioned against. */
+function checkBoth(rows: number, share: number, tape: Tape | undefined): void {
+  if (rows > 0 && share === 0) {
+    throw new BadInput(
+      "Framing share is missing",
+      "framing rows are given, and how much of the wall they take stands nowhere",
+      "Give it, such as 12%, or a row Framing share; FRAMING_SHARE works it out",
+    );
+  }
+  if (rows === 0 && share > 0) {
+    tape?.caution(
+      `The framing share of ${plain(share * 100)} % is not used: no framing rows say what it is made of, and U is that of the clear wall.`,
+    );
+  }
 }
 
 /** The rows of the framed part: the layers, with the framing rows in their place. */

@@ -77,10 +77,18 @@ function wetFace(assembly: Assembly, at: number, name: string, state: string): s
   return at === 0 ? `${name}: ${state}` : `row ${row}, ${name}: ${state}`;
 }
 
+function noLayer(): BadInput {
+  return new BadInput(
+    "There is no layer to check",
+    "from a ventilated cavity outward nothing counts, and nothing else is given",
+    "Give the layers inside the cavity",
+  );
+}
+
 function byAir(assembly: Assembly, air: AirBothSides, tape: Tape | undefined): string {
   const { layers } = assembly;
   const barrier = layers.findIndex((l) => l.role.kind === "air barrier");
-  if (layers.length === 0) throw new BadInput("There is no layer", "nothing to check", "Give the layers");
+  if (layers.length === 0) throw noLayer();
   const inward = air.outsideC > air.insideC;
   if (air.outsideC === air.insideC) {
     throw new OutOfRange(

@@ -1,5 +1,6 @@
-import { BadInput, OutOfRange, plain } from "../../kit/refusal.ts";
+import { BadInput, OutOfRange, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
+import { INCHES_IN } from "../../units/length.ts";
 import { exceeds, isBetween, wholeBelow } from "../wall/close.ts";
 import { headFt, rightFt } from "../wall/opening.ts";
 import { checkOpenings } from "../wall/wall.ts";
@@ -12,6 +13,7 @@ import type { CoursedWall, CoursePlan, CourseRules, Offcut } from "./types.ts";
 
 /** Stretches of course, all walls together, that one search takes. */
 const MOST_STRETCHES = 400;
+const WIDEST_GAP_IN = 2;
 
 /**
  * Courses of long panels on the columns of one or more walls, cut from as few panels as the search finds, with as few joints. Joints land on
@@ -73,11 +75,12 @@ function newPlan(walls: readonly CoursedWall[], onHand: readonly Offcut[], rules
 function checkWall(w: CoursedWall, rules: CourseRules): void {
   checkOpenings(w);
   checkColumns(w);
-  if (rules.jointGapIn > 2 || rules.jointGapIn / 12 >= rules.panelLengthFt) {
+  within("The joint gap", rules.jointGapIn, 0, WIDEST_GAP_IN, "in", "joints of panel courses");
+  if (rules.jointGapIn / INCHES_IN.ft >= rules.panelLengthFt) {
     throw new BadInput(
-      `The joint gap is ${plain(rules.jointGapIn)} in`,
-      "it is at most 2 in",
-      "Give the gap in inches",
+      `The panel is ${plain(rules.panelLengthFt * INCHES_IN.ft)} in long`,
+      `the joint gap takes all of it with ${plain(rules.jointGapIn)} in`,
+      "Check the size of the panel and the gap",
     );
   }
 }

@@ -1,4 +1,4 @@
-import { BadInput, plain } from "../../kit/refusal.ts";
+import { BadInput, plain, within } from "../../kit/refusal.ts";
 import type { Tape } from "../../kit/tape.ts";
 import { exceeds, isBetween, wholeAbove } from "./close.ts";
 import { elevation } from "./elevation.ts";
@@ -81,13 +81,7 @@ export function wallColumns(
   rules: ColumnRules,
   tape?: Tape,
 ): readonly Column[] {
-  if (lengthFt / rules.spacingFt > MOST) {
-    throw new BadInput(
-      `A spacing of ${plain(rules.spacingFt)} ft gives more than ${MOST} columns in ${wall}`,
-      "so many columns are no wall",
-      "Check the spacing; it is in inches unless the text names a unit",
-    );
-  }
+  within(`The number of spacings in ${wall}`, lengthFt / rules.spacingFt, 0, MOST, "", "columns of one wall");
   const placed = [...openings].sort((a, b) => a.leftFt - b.leftFt);
   checkRoom(wall, lengthFt, placed, rules.columnFt);
   const module = rules.layout === "module" ? rules.spacingFt : lengthFt;

@@ -24,8 +24,12 @@ describe("what is refused", () => {
 
   test("gaps over 2 in, and gaps that take all of a panel", () => {
     expect(() => plan(levelWall(BAYS, 48), { jointGapIn: 2 })).not.toThrow();
-    expect(() => plan(levelWall(BAYS, 48), { jointGapIn: 2.01 })).toThrow(/joint gap is 2.01 in/);
-    expect(() => plan(levelWall(BAYS, 48), { jointGapIn: 1, panelLengthFt: 1 / 12 })).toThrow(/joint gap is 1 in/);
+    expect(() => plan(levelWall(BAYS, 48), { jointGapIn: 2.01 })).toThrow(
+      /joint gap is 2.01 in: the method holds from 0 to 2 in/,
+    );
+    expect(() => plan(levelWall(BAYS, 48), { jointGapIn: 1, panelLengthFt: 1 / 12 })).toThrow(
+      /panel is 1 in long: the joint gap takes all of it/,
+    );
   });
 
   test("no gap for being more inches than a panel has feet", () => {
