@@ -1,11 +1,9 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { afterAll, expect, test } from "vitest";
+import { copyOf, top, withDependencies } from "./copy.ts";
 
-const top = fileURLToPath(new URL("../..", import.meta.url));
-const copy = join(top, ".cache/first-function");
 const page = readFileSync(join(top, "DEVELOPERS.md"), "utf8");
 
 /** The blocks of the page: a command to run, or a file to write. */
@@ -16,30 +14,11 @@ const BLOCKS = [...page.matchAll(/^ {3}```(\w+) (run|file=(\S+))\n([\s\S]*?)^ {3
   }),
 );
 
+const copy = join(top, ".cache/first-function");
 afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
-/** A copy of the project that a test may write into. */
-function copied(): void {
-  rmSync(copy, { recursive: true, force: true });
-  for (const path of [
-    "src",
-    "tests",
-    ".ci",
-    "package.json",
-    "package-lock.json",
-    "README.md",
-    "tsconfig.json",
-    ".biome.json",
-  ]) {
-    cpSync(join(top, path), join(copy, path), {
-      recursive: true,
-      filter: (from) => !from.includes("tests/bench/") || from.endsWith("FIGURES.md"),
-    });
-  }
-}
-
 test("what npm run new writes for a family, a picture and a template compiles", { timeout: 300_000 }, () => {
-  copied();
+  copyOf("first-function");
   for (const args of [
     ["family", "roofing"],
     ["picture", "roof-plan", "--family", "wind"],
@@ -52,7 +31,7 @@ test("what npm run new writes for a family, a picture and a template compiles", 
 });
 
 test("the page's first function is green when its blocks are followed", { timeout: 300_000 }, () => {
-  copied();
+  copyOf("first-function");
   expect(BLOCKS.length).toBe(6);
   for (const { file, text } of BLOCKS) {
     if (file === undefined) {
@@ -63,9 +42,7 @@ test("the page's first function is green when its blocks are followed", { timeou
       writeFileSync(join(copy, file), text);
     }
   }
-  // The dependencies are those of the project itself: the copy need not install them.
-  mkdirSync(join(copy, "node_modules"));
-  writeFileSync(join(copy, "node_modules/.package-lock.json"), "{}");
+  withDependencies(copy);
   execFileSync(process.execPath, ["src/publish/readme.mjs"], { cwd: copy });
   const unit = spawnSync(
     "npx",
