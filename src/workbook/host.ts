@@ -107,6 +107,10 @@ export interface NamedCell {
   readonly value: Cell;
   /** with its "=", "" where the value is typed */
   readonly formula: string;
+  /** the text in the cell before it, which says what it is; "" where there is none */
+  readonly label: string;
+  /** the short text in the cell behind it, its unit; "" where there is none */
+  readonly unit: string;
 }
 
 /** An image for a worksheet; its size in pixels of a screen at its usual scale, 96 to an inch. */

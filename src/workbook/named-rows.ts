@@ -8,6 +8,17 @@ export const SITE_SHEET = "Site basis";
 /** Name, value and unit; what stands beside them is a note, outside the named range. */
 export const BASIS_COLUMNS = 3;
 
+/** A unit is no longer than this; a longer text behind a value is a note. */
+const LONGEST_UNIT = 16;
+
+/** What the cells before and behind a value say of it. */
+export function besideOf(before: unknown, behind: unknown): { readonly label: string; readonly unit: string } {
+  return {
+    label: typeof before === "string" ? before : "",
+    unit: typeof behind === "string" && behind.length <= LONGEST_UNIT ? behind : "",
+  };
+}
+
 /** A rectangle of cells. */
 export interface CellRange {
   readonly first: CellAddress;

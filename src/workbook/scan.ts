@@ -27,9 +27,19 @@ export interface Coverage {
   readonly says: string;
 }
 
+/** Functions of the spreadsheet that work out one of their sides: behind one of them a function of ours may never be called. */
+const SIDES = /(?<![\w.])(?:IF|IFS|IFERROR|IFNA|CHOOSE|SWITCH)\(/i;
+const TEXTS = /"(?:[^"]|"")*"/g;
+
+/**
+ * A cell whose function stands behind an IF is not waited for by itself: when all others have calculated, its other side was taken, and there is nothing to tell
+ * of it. One that shows an error is.
+ */
 export function coverage({ cells }: Scan, ledger: Ledger): Coverage {
   const ours = cells.filter((cell) => cell.ours);
-  const waiting = ours.filter(({ address }) => ledger.at(address) === undefined).map(({ address }) => address);
+  const silent = ours.filter(({ address }) => ledger.at(address) === undefined);
+  const surely = silent.filter(({ formula, error }) => error !== "" || !SIDES.test(formula.replace(TEXTS, "")));
+  const waiting = (surely.length === 0 ? [] : silent).map(({ address }) => address);
   const calculated = ours.length - waiting.length;
   const says = `${calculated.toLocaleString("en-US")} of ${ours.length.toLocaleString("en-US")} ${ours.length === 1 ? "cell" : "cells"} calculated`;
   return { ours: ours.length, calculated, waiting, says };

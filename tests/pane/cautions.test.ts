@@ -128,10 +128,10 @@ test("the worksheet has four columns throughout, says every sentence and whether
     formulas: [],
   };
   const named: NamedCell[] = [
-    { name: "Dead", address: cell(12), value: 12.5, formula: "" },
-    { name: "Free", address: cell(13), value: "", formula: "" },
-    { name: "Push", address: cell(3), value: 50, formula: "=SILL.WIND_PUSH(50,10,B2)" },
-    { name: "Twice", address: cell(14), value: 100, formula: "=2*Push" },
+    { name: "Dead", address: cell(12), value: 12.5, formula: "", label: "Dead load", unit: "psf" },
+    { name: "Free", address: cell(13), value: "", formula: "", label: "", unit: "" },
+    { name: "Push", address: cell(3), value: 50, formula: "=SILL.WIND_PUSH(50,10,B2)", label: "", unit: "" },
+    { name: "Twice", address: cell(14), value: 100.123456789, formula: "=2*Push", label: "Both sides", unit: "plf" },
   ];
   const rows = basisRows({ found: reviewed(ledger), cells: survey.cells, looked, basis, named });
   expect(rows.every((row) => row.length === 4)).toBe(true);
@@ -160,11 +160,11 @@ test("the worksheet has four columns throughout, says every sentence and whether
   };
   expect(listed("Input")).toEqual([
     ["Wind speed", 110, "mph", "Wall!B23"],
-    ["Dead", 12.5, "", "Wall!B13"],
+    ["Dead load (Dead)", 12.5, "psf", "Wall!B13"],
   ]);
   expect(listed("Result")).toEqual([
     ["Push", 50, "psf", "Wall!B4"],
-    ["Twice", 100, "", "Wall!B15"],
+    ["Both sides (Twice)", 100.123, "plf", "Wall!B15"],
     ["WIND_PUSH", 50, "psf", "Wall!B5"],
     ["WIND_PUSH", "#VALUE!", "", "Wall!B6"],
   ]);

@@ -1,7 +1,7 @@
 import type { Table } from "../../core/kit/tape.ts";
 import { type NamedCell, type NamedRows, parseAddress } from "../../workbook/host.ts";
 import type { CellAddress } from "../../workbook/ledger.ts";
-import { BASIS_COLUMNS, BASIS_NAME, changesOf, rangeText, SITE_SHEET } from "../../workbook/named-rows.ts";
+import { BASIS_COLUMNS, BASIS_NAME, besideOf, changesOf, rangeText, SITE_SHEET } from "../../workbook/named-rows.ts";
 import { runInExcel, wholeOrNothing } from "./sheet/run.ts";
 import { asEntered, freeName, takeOutSheet } from "./sheet/write-sheet.ts";
 
@@ -50,14 +50,24 @@ export async function namedCells(context: Excel.RequestContext): Promise<readonl
   const ranges = names.items.map((item) => ({ name: item.name, range: item.getRangeOrNullObject() }));
   for (const { range } of ranges) range.load("rowCount,columnCount,address");
   await context.sync();
-  const cells = ranges.filter(({ range }) => !range.isNullObject && range.rowCount * range.columnCount === 1);
-  for (const { range } of cells) range.load("values,formulas");
-  await context.sync();
-  return cells.flatMap(({ name, range }) => {
+  const cells = ranges.flatMap(({ name, range }) => {
+    if (range.isNullObject || range.rowCount * range.columnCount !== 1) return [];
     const address = parseAddress(range.address);
-    const held = range.formulas[0]?.[0];
+    if (address === undefined) return [];
+    // With the cells before and behind it, which say what it is.
+    const before = Math.min(1, address.column);
+    const sheet = context.workbook.worksheets.getItem(address.sheet);
+    const line = sheet.getRangeByIndexes(address.row, address.column - before, 1, before + 2);
+    line.load("values,formulas");
+    return [{ name, address, before, line }];
+  });
+  await context.sync();
+  return cells.map(({ name, address, before, line }) => {
+    const [values = []] = line.values;
+    const held = line.formulas[0]?.[before];
     const formula = typeof held === "string" && held.startsWith("=") ? held : "";
-    return address === undefined ? [] : [{ name, address, value: range.values[0]?.[0] ?? "", formula }];
+    const beside = besideOf(before === 0 ? "" : values[0], values[before + 1]);
+    return { name, address, value: values[before] ?? "", formula, ...beside };
   });
 }
 

@@ -15,6 +15,7 @@ export const BASIS_SHEET = "Basis and cautions";
 /** A cell holds 32,767 characters; a list of cells stops long before. */
 const LONGEST_LIST = 2_000;
 const WIDTH = 4;
+const DIGITS = 6;
 const STARTS_WITH_OURS = new RegExp(String.raw`^=\s*${NAMESPACE}\.\w+\(`, "i");
 
 /** What the sheet is made from. */
@@ -82,6 +83,16 @@ function listed(heading: readonly string[], rows: readonly Cell[][]): Cell[][] {
   return rows.length === 0 ? [] : [[], [...heading], ...rows];
 }
 
+/** What stands before a cell says what it is; its name says where it is used. */
+function called(label: string, name: string): string {
+  return label === "" ? name : `${label} (${name})`;
+}
+
+/** A result in as many digits as somebody reads; the cell has them all. */
+function short(value: Cell): Cell {
+  return typeof value === "number" ? Number(value.toPrecision(DIGITS)) : value;
+}
+
 /** The rows of the basis that hold something. */
 function basisInputs(basis: NamedRows | undefined): Cell[][] {
   if (basis === undefined) return [];
@@ -94,19 +105,20 @@ function basisInputs(basis: NamedRows | undefined): Cell[][] {
 
 /** Cells with a name whose value somebody typed. */
 function typed(named: readonly NamedCell[]): Cell[][] {
-  return named.flatMap(({ name, address, value, formula }) =>
-    formula !== "" || value === "" ? [] : [[name, value, "", addressText(address)]],
+  return named.flatMap(({ name, address, value, formula, label, unit }) =>
+    formula !== "" || value === "" ? [] : [[called(label, name), value, unit, addressText(address)]],
   );
 }
 
 /** Cells with a name whose value is calculated, by a function of ours or of the spreadsheet's own. */
 function namedResults(named: readonly NamedCell[], cells: readonly SurveyedCell[]): Cell[][] {
   const units = new Map(cells.map(({ address, calls }) => [addressText(address), calls[0]?.fn.returns.unit]));
-  return named.flatMap(({ name, address, value, formula }) => {
+  return named.flatMap(({ name, address, value, formula, label, unit }) => {
+    if (formula === "") return [];
     const at = addressText(address);
     // A formula that is a call of ours and nothing around it has the unit of its function.
-    const bare = STARTS_WITH_OURS.test(formula) && closesAtEnd(formula);
-    return formula === "" ? [] : [[name, value, bare ? (units.get(at) ?? "") : "", at]];
+    const own = STARTS_WITH_OURS.test(formula) && closesAtEnd(formula) ? units.get(at) : undefined;
+    return [[called(label, name), short(value), own || unit, at]];
   });
 }
 
@@ -119,7 +131,7 @@ function results(cells: readonly SurveyedCell[], named: readonly NamedCell[]): C
     const { fn, outcome } = call;
     if (!outcome.ok) return [[fn.name, outcome.code, "", at]];
     const { value } = outcome;
-    const shown = Array.isArray(value) ? `table of ${count(value.length, "row")}` : (value as Cell);
+    const shown = Array.isArray(value) ? `table of ${count(value.length, "row")}` : short(value as Cell);
     return [[fn.name, shown, fn.returns.unit, at]];
   });
 }

@@ -34,5 +34,8 @@ export function pieces(line: string): Piece[] {
 
 /** A parameter's or column's name as words: framingShare as "framing share". */
 export function words(name: string): string {
-  return name.replaceAll("_", " ").replace(/(?<=[a-z])[A-Z](?![A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
+  return name
+    .replace(/^asce7/, "ASCE 7")
+    .replaceAll("_", " ")
+    .replace(/(?<=[a-z\d])[A-Z](?![A-Z])/g, (letter) => ` ${letter.toLowerCase()}`);
 }

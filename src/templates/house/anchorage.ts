@@ -1,8 +1,6 @@
+import { NOTHING_FOR_ZERO } from "../kit/formats.ts";
 import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 import { OPENING_PLACES, WALL_ROWS } from "./walls.ts";
-
-/** A number format that shows nothing for 0, as rows to spare have it. */
-const HIDES_ZERO = "#,##0.00;-#,##0.00;";
 
 /** What stands in the row of a wall, and nothing where the wall is gone from the sheet Walls. */
 const there = (row: number, what: string | number) => `=IF(INDEX(Walls,${row},1)="","",${what})`;
@@ -89,7 +87,7 @@ const left = (row: number) =>
   [
     wallName(row),
     `=IF(INDEX(Walls,${row},1)="",0,COUNTIF(INDEX(Inside,0,7),INDEX(Walls,${row},1)))`,
-    `=IF(INDEX(InCount,${row - 1})=0,1,SILL.SHEARWALL_OPENINGS(INDEX(Parts,${row},0),InWall${row - 1},Basis))`,
+    `=IF(INDEX(InCount,${row - 1})=0,1,SILL.SHEARWALL_OPENINGS(INDEX(Parts,${row},0),InWall${row - 1}))`,
     `=SUMIF(PieceWall,INDEX(Sizes,${row},1),PieceCounted)`,
   ] as const;
 
@@ -132,99 +130,10 @@ export const anchorage = sheet(
       "The whole force acts at the height of the long walls: the wind on their lower half, which goes straight into the slab, stands for the gable above it.",
       "A solid wall of the whole length would carry the first table; with its openings counted (SDPWS 4.3.3.5) it carries the second, by which rod and sill go.",
     ),
-    table(
-      "ShearLines",
-      "Shear lines",
-      ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
-      [
-        line(2, "LongArm", "along ridge"),
-        line(3, "LongArm", "along ridge"),
-        line(4, "GableArm", "across ridge"),
-        line(5, "GableArm", "across ridge"),
-      ],
-      2,
-    ),
     inputs("Arms, from the hold-down to the middle of what is pressed at the other end", [
       { label: "A long wall", name: "LongArm", value: "47'-0\"", unit: "ft" },
       { label: "A gable wall", name: "GableArm", value: "31'-0\"", unit: "ft" },
     ]),
-    results("Pieces of full height between openings", [
-      {
-        label: "Least width that counts",
-        name: "LeastPiece",
-        formula: "=ColumnFt/3.5-0.001",
-        unit: "ft",
-        format: "0.00",
-        note: "h/3.5, less a thousandth of a foot, so that a piece of just that width counts",
-      },
-    ]),
-    table(
-      "FullPieces",
-      "Pieces of full height: before each opening, then the last one of each wall",
-      ["wall", "from ft", "to ft", "width ft", "counted ft"],
-      PIECES,
-      0,
-      HIDES_ZERO,
-      {
-        wall: "PieceWall",
-        "from ft": "PieceFrom",
-        "to ft": "PieceTo",
-        "width ft": "PieceFt",
-        "counted ft": "PieceCounted",
-      },
-    ),
-    table(
-      "PartEnds",
-      "The walls from the first to the last piece that counts",
-      ["wall", "from ft", "to ft"],
-      LINES.map(partEnds),
-      0,
-      "#,##0.00",
-      { wall: "PartWall", "from ft": "PartFrom", "to ft": "PartTo" },
-    ),
-    table(
-      "Parts",
-      "The same as walls of their own",
-      ["wall", "length ft", "height ft"],
-      LINES.map(part),
-      0,
-      "#,##0.00",
-    ),
-    table(
-      "PartOf",
-      "For each opening, where the part of its wall begins and ends",
-      ["wall", "from ft", "to ft"],
-      OPENING_PLACES.map(partOf),
-      0,
-      HIDES_ZERO,
-      { "from ft": "BeginsAt", "to ft": "EndsAt" },
-    ),
-    table(
-      "Inside",
-      "Openings in the parts, from the left end of the part; those beside the parts are left out",
-      ["opening", "width ft", "height ft", "count", "sill ft", "left ft", "wall"],
-      OPENING_PLACES.map(inside),
-      0,
-      HIDES_ZERO,
-      { "left ft": "InsideLeft" },
-    ),
-    table(
-      "LeftByOpenings",
-      "What the openings leave",
-      ["line", "openings", "Co", "counted ft"],
-      LINES.map(left),
-      0,
-      "#,##0.00",
-      { line: "LeftWall", openings: "InCount", Co: "LeftCo", "counted ft": "LeftFt" },
-    ),
-    table(
-      "PiercedLines",
-      "Shear lines, openings counted: as long as Co times the pieces that count",
-      ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
-      LINES.map(pierced),
-      0,
-    ),
-    table("Sills", "Sills, less doors and the wide opening", ["line", "length ft"], LINES.map(sill), 0),
     table(
       "Capacities",
       "Hold-downs on hand",
@@ -274,6 +183,95 @@ export const anchorage = sheet(
       ],
       0,
     ),
+    table(
+      "ShearLines",
+      "Shear lines",
+      ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
+      [
+        line(2, "LongArm", "along ridge"),
+        line(3, "LongArm", "along ridge"),
+        line(4, "GableArm", "across ridge"),
+        line(5, "GableArm", "across ridge"),
+      ],
+      2,
+    ),
+    results("Pieces of full height between openings", [
+      {
+        label: "Least width that counts",
+        name: "LeastPiece",
+        formula: "=ColumnFt/3.5-0.001",
+        unit: "ft",
+        format: "0.00",
+        note: "h/3.5, less a thousandth of a foot, so that a piece of just that width counts",
+      },
+    ]),
+    table(
+      "FullPieces",
+      "Pieces of full height: before each opening, then the last one of each wall",
+      ["wall", "from ft", "to ft", "width ft", "counted ft"],
+      PIECES,
+      0,
+      NOTHING_FOR_ZERO,
+      {
+        wall: "PieceWall",
+        "from ft": "PieceFrom",
+        "to ft": "PieceTo",
+        "width ft": "PieceFt",
+        "counted ft": "PieceCounted",
+      },
+    ),
+    table(
+      "PartEnds",
+      "The walls from the first to the last piece that counts",
+      ["wall", "from ft", "to ft"],
+      LINES.map(partEnds),
+      0,
+      "#,##0.00",
+      { wall: "PartWall", "from ft": "PartFrom", "to ft": "PartTo" },
+    ),
+    table(
+      "Parts",
+      "The same as walls of their own",
+      ["wall", "length ft", "height ft"],
+      LINES.map(part),
+      0,
+      "#,##0.00",
+    ),
+    table(
+      "PartOf",
+      "For each opening, where the part of its wall begins and ends",
+      ["wall", "from ft", "to ft"],
+      OPENING_PLACES.map(partOf),
+      0,
+      NOTHING_FOR_ZERO,
+      { "from ft": "BeginsAt", "to ft": "EndsAt" },
+    ),
+    table(
+      "Inside",
+      "Openings in the parts, from the left end of the part; those beside the parts are left out",
+      ["opening", "width ft", "height ft", "count", "sill ft", "left ft", "wall"],
+      OPENING_PLACES.map(inside),
+      0,
+      { count: "0" },
+      { "left ft": "InsideLeft" },
+    ),
+    table(
+      "LeftByOpenings",
+      "What the openings leave",
+      ["line", "openings", "Co", "counted ft"],
+      LINES.map(left),
+      0,
+      { openings: "0", Co: "0.00", "counted ft": "0.00" },
+      { line: "LeftWall", openings: "InCount", Co: "LeftCo", "counted ft": "LeftFt" },
+    ),
+    table(
+      "PiercedLines",
+      "Shear lines, openings counted: as long as Co times the pieces that count",
+      ["line", "shear lb", "length ft", "height ft", "dead plf", "floor", "arm ft"],
+      LINES.map(pierced),
+      0,
+    ),
+    table("Sills", "Sills, less doors and the wide opening", ["line", "length ft"], LINES.map(sill), 0),
     results("Forces", [
       {
         label: "Greatest pull of a hold-down",

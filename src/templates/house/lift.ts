@@ -1,3 +1,4 @@
+import { NOTHING_FOR_ZERO } from "../kit/formats.ts";
 import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 import { WALL_ROWS } from "./walls.ts";
 
@@ -43,47 +44,6 @@ export const lift = sheet(
       { label: "Braces attached", name: "BraceUp", value: 7, unit: "ft" },
       { label: "Angle of the braces", name: "BraceAngle", value: 45, unit: "deg" },
     ]),
-    table(
-      "SetIn",
-      "Set into the wall before it is lifted",
-      ["piece", "weight lb", "count"],
-      [
-        blankIfNone("windows", "LiftWindows", "WindowPsf*LiftWindows"),
-        ["columns", "=ColumnPlf*VLOOKUP(LiftWall,Frame,3,FALSE)", 1],
-        ["sill plate", "=SillPlies*PlatePlf*VLOOKUP(LiftWall,Frame,4,FALSE)", 1],
-        ["top plate", "=PlatePlf*VLOOKUP(LiftWall,Frame,5,FALSE)", 1],
-        blankIfNone("header and jamb posts", "LiftHeader", "LiftHeader"),
-      ],
-      4,
-    ),
-    table(
-      "LiftParts",
-      "All walls by their parts: layers by net area with the wet allowance, the rest dry",
-      ["wall", "layers lb", "windows lb", "columns lb", "plates lb", "header lb"],
-      WALL_ROWS.map((r) => [
-        `=INDEX(Sizes,${r},1)`,
-        `=IFERROR(WetPsf*VLOOKUP(INDEX(Sizes,${r},1),WallAreas,4,FALSE),0)`,
-        `=IFERROR(WindowPsf*VLOOKUP(INDEX(Sizes,${r},1),WindowsByWall,3,FALSE),0)`,
-        `=ColumnPlf*INDEX(Frame,${r},3)`,
-        `=PlatePlf*(SillPlies*INDEX(Frame,${r},4)+INDEX(Frame,${r},5))`,
-        `=SUMIF(INDEX(Headers,0,1),INDEX(Sizes,${r},1),INDEX(Headers,0,2))`,
-      ]),
-      0,
-      "#,##0;-#,##0;",
-    ),
-    table(
-      "Lifts",
-      "All lifts: on the hook, in each leg with the impact factor, and with the rigging as a share of the chart",
-      ["wall", "weight lb", "leg lb", "of the chart"],
-      WALL_ROWS.map((r) => [
-        `=INDEX(Sizes,${r},1)`,
-        `=SUM(INDEX(LiftParts,${r},0))`,
-        `=SUM(INDEX(LiftParts,${r},0))*LegPerPound`,
-        `=IF(INDEX(Sizes,${r},2)=0,0,(SUM(INDEX(LiftParts,${r},0))+Rigging)/LiftCapacity)`,
-      ]),
-      0,
-      "#,##0.00;-#,##0.00;",
-    ),
     table("Headers", "Framing round wide openings, in the wall", ["wall", "weight lb"], [["west", 320]], 3),
     table(
       "Picks",
@@ -110,6 +70,47 @@ export const lift = sheet(
         [60, 4400],
       ],
       0,
+    ),
+    table(
+      "SetIn",
+      "Set into the wall before it is lifted",
+      ["piece", "weight lb", "count"],
+      [
+        blankIfNone("windows", "LiftWindows", "WindowPsf*LiftWindows"),
+        ["columns", "=ColumnPlf*VLOOKUP(LiftWall,Frame,3,FALSE)", 1],
+        ["sill plate", "=SillPlies*PlatePlf*VLOOKUP(LiftWall,Frame,4,FALSE)", 1],
+        ["top plate", "=PlatePlf*VLOOKUP(LiftWall,Frame,5,FALSE)", 1],
+        blankIfNone("header and jamb posts", "LiftHeader", "LiftHeader"),
+      ],
+      4,
+    ),
+    table(
+      "LiftParts",
+      "All walls by their parts: layers by net area with the wet allowance, the rest dry",
+      ["wall", "layers lb", "windows lb", "columns lb", "plates lb", "header lb"],
+      WALL_ROWS.map((r) => [
+        `=INDEX(Sizes,${r},1)`,
+        `=IFERROR(WetPsf*VLOOKUP(INDEX(Sizes,${r},1),WallAreas,4,FALSE),0)`,
+        `=IFERROR(WindowPsf*VLOOKUP(INDEX(Sizes,${r},1),WindowsByWall,3,FALSE),0)`,
+        `=ColumnPlf*INDEX(Frame,${r},3)`,
+        `=PlatePlf*(SillPlies*INDEX(Frame,${r},4)+INDEX(Frame,${r},5))`,
+        `=SUMIF(INDEX(Headers,0,1),INDEX(Sizes,${r},1),INDEX(Headers,0,2))`,
+      ]),
+      0,
+      '#,##0;-#,##0;""',
+    ),
+    table(
+      "Lifts",
+      "All lifts: on the hook, in each leg with the impact factor, and with the rigging as a share of the chart",
+      ["wall", "weight lb", "leg lb", "of the chart"],
+      WALL_ROWS.map((r) => [
+        `=INDEX(Sizes,${r},1)`,
+        `=SUM(INDEX(LiftParts,${r},0))`,
+        `=SUM(INDEX(LiftParts,${r},0))*LegPerPound`,
+        `=IF(INDEX(Sizes,${r},2)=0,0,(SUM(INDEX(LiftParts,${r},0))+Rigging)/LiftCapacity)`,
+      ]),
+      0,
+      NOTHING_FOR_ZERO,
     ),
     results("The wall", [
       { label: "Length", name: "LiftLength", formula: "=SILL.LENGTH(VLOOKUP(LiftWall,Walls,2,FALSE))" },

@@ -1,3 +1,4 @@
+import { NOTHING_FOR_ZERO } from "../kit/formats.ts";
 import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 const opening = (name: string, size: readonly [string, string], sill: string, left: string, wall: string) =>
@@ -15,8 +16,6 @@ const areaOf = (openings: string): string => `=SUM(INDEX(SILL.WALL_AREA(Walls,${
 /** The openings whose names begin with a word. */
 const rowsOf = (word: string): string => `=FILTER(Openings,LEFT(INDEX(Openings,0,1),${word.length})="${word}")`;
 
-/** A number format that shows nothing for 0, as the rows to spare have it. */
-const BLANK_ZERO = "0.00;-0.00;";
 /** Rows of the table of walls, those to spare too. */
 export const WALL_ROWS = Array.from({ length: 8 }, (_, i) => i + 2);
 
@@ -113,7 +112,7 @@ export const walls = sheet(
       ["wall", "length ft", "height ft", "rise ft"],
       WALL_ROWS.map((r) => [`=INDEX(Walls,${r},1)&""`, ...[2, 3, 4].map((c) => feetOf("Walls", r, c))]),
       0,
-      BLANK_ZERO,
+      NOTHING_FOR_ZERO,
     ),
     table(
       "OpeningSizes",
@@ -126,7 +125,7 @@ export const walls = sheet(
         `=INDEX(OpenLeft,${n})+INDEX(OpenWidth,${n})`,
       ]),
       0,
-      BLANK_ZERO,
+      NOTHING_FOR_ZERO,
       {
         wall: "OpenWall",
         "left ft": "OpenLeft",
@@ -147,7 +146,7 @@ export const walls = sheet(
         `=SQRT(INDEX(Sizes,${r},2)^2+4*INDEX(Sizes,${r},4)^2)`,
       ]),
       0,
-      BLANK_ZERO,
+      { columns: '0;-0;""' },
     ),
     results("All walls", [
       { label: "Net area", name: "NetWallArea", formula: '=VLOOKUP("total",WallAreas,4,FALSE)', unit: "ft2" },

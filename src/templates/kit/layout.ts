@@ -5,7 +5,7 @@ import type { Param } from "../../functions/declare/param.ts";
 import { functionNamed } from "../../functions/registry.ts";
 import { inNamespace, ourNames } from "../../workbook/formula.ts";
 import { columnLetters } from "../../workbook/host.ts";
-import { formatOf, widthOf } from "./formats.ts";
+import { formatOf, NOTHING_FOR_ZERO, widthOf } from "./formats.ts";
 import {
   heading,
   label,
@@ -126,7 +126,7 @@ function termFacts(name: string): { readonly choices?: readonly string[]; readon
 }
 
 /**
- * A table to type into, with its headings and some rows to spare, all under one name; its formulas have one number format.
+ * A table to type into, with its headings and some rows to spare, all under one name; its formulas have one number format, or one by heading.
  * @param named names for columns of it, by their headings, which are left out: what stands beside them in a row may go by them and not round in a circle
  */
 export function table(
@@ -135,11 +135,13 @@ export function table(
   columns: readonly string[],
   rows: readonly (readonly Cell[])[],
   spare = 4,
-  format = "#,##0.0",
+  format: string | Readonly<Record<string, string>> = "#,##0.0",
   named: Readonly<Record<string, string>> = {},
 ): Block {
   const blank = Array.from({ length: spare }, () => columns.map(() => "" as Cell));
-  const lines = [...rows, ...blank].map((row) => columns.map((_, c) => tableCell(row[c] ?? "", format)));
+  const lines = [...rows, ...blank].map((row) =>
+    columns.map((column, c) => tableCell(row[c] ?? "", formatIn(format, column))),
+  );
   const ofColumns = columns.flatMap((column, c) => {
     const own = named[column];
     return own === undefined ? [] : [{ name: own, row: 2, column: c, rows: lines.length, columns: 1 }];
@@ -148,6 +150,10 @@ export function table(
     lines: [[{ is: says, role: "heading" }], columns.map((column) => heading(column)), ...lines],
     names: [{ name, row: 1, column: 0, rows: lines.length + 1, columns: columns.length }, ...ofColumns],
   };
+}
+
+function formatIn(format: string | Readonly<Record<string, string>>, column: string): string {
+  return typeof format === "string" ? format : (format[column] ?? NOTHING_FOR_ZERO);
 }
 
 /** Results, one a line; the unit and the format come from the function. */

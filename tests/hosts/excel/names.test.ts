@@ -56,8 +56,15 @@ test("cells with a name of their own, typed and calculated; no ranges, no consta
   book.names.set("Columns", "=Site!$A$1:$C$1048576");
   book.names.set("Eave", "=Site!$C$6");
   expect(await host.namedCells?.()).toEqual([
-    { name: "Below", address: { sheet: "Site", row: 7, column: 1 }, value: "below", formula: "" },
-    { name: "Eave", address: { sheet: "Site", row: 5, column: 2 }, value: 11, formula: "=Walls!B4" },
+    { name: "Below", address: { sheet: "Site", row: 7, column: 1 }, value: "below", formula: "", label: "", unit: "" },
+    {
+      name: "Eave",
+      address: { sheet: "Site", row: 5, column: 2 },
+      value: 11,
+      formula: "=Walls!B4",
+      label: "Eave height",
+      unit: "",
+    },
   ]);
 });
 

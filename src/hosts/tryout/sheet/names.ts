@@ -7,6 +7,7 @@ import { MOST_READ, type NamedCell, type NamedRows } from "../../../workbook/hos
 import {
   BASIS_COLUMNS,
   BASIS_NAME,
+  besideOf,
   type CellRange,
   changesOf,
   parseRange,
@@ -48,7 +49,9 @@ export function namedCells(workbook: FWorkbook, model: FormulaDataModel): readon
     if (!range || !sheet || range.rows * range.columns !== 1) return [];
     const { row, column } = range.first;
     const value = cellValue(sheet, row, column, model) ?? "";
-    return [{ name, address: range.first, value, formula: sheet.getRange(row, column).getFormula() }];
+    const at = (c: number) => (c < 0 || c >= sheet.getMaxColumns() ? "" : cellValue(sheet, row, c, model));
+    const beside = besideOf(at(column - 1), at(column + 1));
+    return [{ name, address: range.first, value, formula: sheet.getRange(row, column).getFormula(), ...beside }];
   });
 }
 

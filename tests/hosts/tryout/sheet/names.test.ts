@@ -1,7 +1,7 @@
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { expect, test } from "vitest";
 import { HeadlessWorkbook } from "../../../../src/hosts/tryout/engine/headless.ts";
-import { readNamed, writeBasis } from "../../../../src/hosts/tryout/sheet/names.ts";
+import { namedCells, readNamed, writeBasis } from "../../../../src/hosts/tryout/sheet/names.ts";
 import { rangeOfName } from "../../../../src/hosts/tryout/sheet/sheets.ts";
 import { workbook } from "./sheet.ts";
 
@@ -15,6 +15,8 @@ async function opened(...given: Parameters<typeof workbook>) {
   const calculated = () => sheet.api.getFormula().onCalculationResultApplied();
   return { sheet, book, model, calculated };
 }
+
+const at = (row: number, column: number) => ({ sheet: "Start", row, column });
 
 const SITE = [
   ["Basis", "Value", "Unit"],
@@ -47,6 +49,24 @@ test("a name is read, written in place and grown; formulas that take it follow",
     "below",
   ]);
   expect(book.getSheetByName("Site")?.getRange(2, 1).getFormula()).toBe('=UPPER("c")');
+  sheet.dispose();
+});
+
+test("cells with a name of their own, with what stands beside them", async () => {
+  const { sheet, book, model } = await opened(
+    { Start: [["Dead load", 12, "psf"], ["Twice", "=2*B1", "a note that is too long for a unit"], [7]] },
+    [
+      ["Dead", "Start!$B$1"],
+      ["Twice", "Start!$B$2"],
+      ["Bare", "Start!$A$3"],
+      ["All", "Start!$A$1:$C$2"],
+    ],
+  );
+  expect(namedCells(book, model)).toEqual([
+    { name: "Dead", address: at(0, 1), value: 12, formula: "", label: "Dead load", unit: "psf" },
+    { name: "Twice", address: at(1, 1), value: 24, formula: "=2*B1", label: "Twice", unit: "" },
+    { name: "Bare", address: at(2, 0), value: 7, formula: "", label: "", unit: "" },
+  ]);
   sheet.dispose();
 });
 
