@@ -70,3 +70,10 @@ test("names and the answer above are put in outside of texts only, texts keep th
   });
   expect((await lines('="a ""b"""', 'expect "a ""b"""')).failed).toEqual([]);
 });
+
+test("every family has a chain that is typed", () => {
+  const all = files.map((name) => readFileSync(new URL(name, import.meta.url), "utf8")).join("\n");
+  const typed = new Set(all.match(/(?<=SILL\.)[A-Z][A-Z_]+/g));
+  const families = [...new Set(registry.map((fn) => fn.family))];
+  expect(families.filter((family) => !registry.some((fn) => fn.family === family && typed.has(fn.name)))).toEqual([]);
+});

@@ -19,7 +19,6 @@ export async function placeImage(sheet: Excel.Worksheet, near: CellAddress, imag
   const [old] = before;
   const left = old?.left ?? used.left + used.width + MARGIN;
   const top = old?.top ?? cell.top;
-  for (const shape of before) shape.delete();
   const shape = shapes.addImage(image.png);
   shape.name = image.name;
   shape.altTextDescription = image.alt;
@@ -29,5 +28,7 @@ export async function placeImage(sheet: Excel.Worksheet, near: CellAddress, imag
   shape.lockAspectRatio = true;
   shape.left = left;
   shape.top = top;
+  // Last, so that a request which breaks off in the middle leaves the earlier picture.
+  for (const earlier of before) earlier.delete();
   await context.sync();
 }

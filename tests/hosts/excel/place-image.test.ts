@@ -86,3 +86,13 @@ test("placed again it takes the place of the one before, wherever that was moved
     ["Wall", "BBBB", 30, 700],
   ]);
 });
+
+test("where Excel takes no image, the earlier one stays", async () => {
+  const { items, sheet } = fakeSheet();
+  await placeImage(sheet, near, image);
+  sheet.shapes.addImage = () => {
+    throw new Error("Excel refused");
+  };
+  await expect(placeImage(sheet, near, { ...image, png: "BBBB" })).rejects.toThrow("Excel refused");
+  expect(items.map(({ png }) => png)).toEqual(["AAAA"]);
+});
