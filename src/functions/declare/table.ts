@@ -138,14 +138,15 @@ function asRange(raw: RawArgument, at: string): readonly (readonly Raw[])[] {
 
 const TOTAL = /^(?:grand |sub-?)?total\b|^sum\b/i;
 
-/** A row that sums the others, as a worksheet has it at the end, would count once more. */
+/** A row that sums those above it, as a worksheet has it at the end or below each part, would count once more. */
 function askTotal(rows: readonly { readonly row: number }[], first: string, at: string, notes: Notes): void {
-  const last = rows.at(-1);
-  const name = (last as Readonly<Record<string, unknown>> | undefined)?.[first];
-  if (last === undefined || rows.length < 2 || typeof name !== "string" || !TOTAL.test(name)) return;
-  notes.caution(
-    `Row ${last.row} of ${at} is named ${clipped(name)} and counts like any other: does it sum the rows above?`,
-  );
+  for (const row of rows.slice(1)) {
+    const name = (row as Readonly<Record<string, unknown>>)[first];
+    if (typeof name !== "string" || !TOTAL.test(name)) continue;
+    const said = `is named ${clipped(name)} and counts like any other: does it sum the rows above?`;
+    notes.caution(`Row ${row.row} of ${at} ${said}`);
+    return;
+  }
 }
 
 /** Rows that are the same in every column. */

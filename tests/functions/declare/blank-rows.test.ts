@@ -65,7 +65,7 @@ function cautioned(rows: (string | number)[][], options: Partial<TableOptions> =
 }
 
 test.each(["Total", "total weight", "Grand total", "Subtotal", "sub-total", "SUM"])(
-  "a last row named %s may sum the others, and a caution asks",
+  "a row named %s may sum those above it, and a caution asks",
   (name) => {
     const rows = [
       ["a", 1],
@@ -74,6 +74,7 @@ test.each(["Total", "total weight", "Grand total", "Subtotal", "sub-total", "SUM
     expect(cautioned([...rows, [name, 3]])).toEqual([
       `Row 3 of parts is named ${name} and counts like any other: does it sum the rows above?`,
     ]);
+    expect(cautioned([...rows, [name, 3], ["c", 4]])).toHaveLength(1);
     expect(cautioned([[name, 3], ...rows])).toEqual([]);
     expect(cautioned([[name, 3]])).toEqual([]);
     expect(cautioned([...rows, [name, 3]], { knowsTotals: true })).toEqual([]);
