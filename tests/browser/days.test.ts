@@ -99,6 +99,8 @@ day("the estimator types", "#blank", () => {
     await page.waitForTimeout(2000);
     await page.reload();
     await page.waitForSelector("html[data-ready=yes]");
+    // It is in no file yet, so the page asked before it let go.
+    expect(sheet().asked).toContain("beforeunload");
     expect(await sheet().said()).toMatch(/^Your work of .* is open again/);
     await expect.poll(() => sheet().value("Sheet1!B3"), SOON).toBe(12.5);
   });
@@ -207,6 +209,24 @@ day("the manager builds from templates", "#blank", () => {
     expect(await paper.count()).toBe(0);
   });
 
+  test("a picture is enlarged, closed with a key, and copied", async () => {
+    const { page } = sheet();
+    const picture = page.locator(".sw-picture").first();
+    await picture.getByRole("button", { name: "Enlarge" }).click();
+    const large = page.getByRole("dialog");
+    await large.locator("svg").waitFor();
+    const widths = await Promise.all(
+      [picture.locator("svg").first(), large.locator("svg")].map(async (svg) => (await svg.boundingBox())?.width ?? 0),
+    );
+    expect(widths[1]).toBeGreaterThan(1.5 * (widths[0] ?? 0));
+    await page.keyboard.press("Escape");
+    await expect.poll(() => large.count(), SOON).toBe(0);
+    await picture.getByRole("button", { name: "Copy picture" }).click();
+    await page.getByText("Picture copied").waitFor();
+    const kinds = await page.evaluate(async () => (await navigator.clipboard.read()).flatMap(({ types }) => types));
+    expect(kinds).toContain("image/png");
+  });
+
   test("a picture goes into the sheet, takes the place of its earlier self, and is in the file and there again when that is opened", async () => {
     const { page } = sheet();
     for (const _ of ["first", "again"]) {
@@ -245,6 +265,21 @@ day("the office reviews and shares", "#anew", () => {
       .click();
     await expect.poll(async () => (await sheet().selected()).split("!")[0], SOON).toContain("Basis and cautions");
     expect(await sheet().value("'Basis and cautions'!A1")).toBe("Basis and cautions");
+  });
+
+  test("the sheet for the file names the inputs with their units and cells, then the results", async () => {
+    const rows = await sheet().page.evaluate(async () => {
+      const { tryOutSheet } = globalThis as unknown as {
+        tryOutSheet: { readRange(a: string, b: string): Promise<(string | number)[][]> };
+      };
+      return tryOutSheet.readRange("A1:D400", "Basis and cautions");
+    });
+    const row = (first: string) => rows.find(([cell]) => cell === first)?.slice(1);
+    expect(row("Wind speed")).toEqual([110, "mph", expect.stringMatching(/^Site!B/)]);
+    expect(row("A plate (PlatePlf)")).toEqual([1.66, "plf", expect.stringMatching(/^Lift!B/)]);
+    expect(row("Price (Price)")).toEqual([expect.any(Number), "$", expect.stringMatching(/^Bid!B/)]);
+    // Nothing waits in a workbook that has calculated.
+    expect(rows.flat().filter((cell) => String(cell).startsWith("NOT WHOLE"))).toEqual([]);
   });
 
   test("saved and opened again, every number is what it was", async () => {

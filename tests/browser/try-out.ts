@@ -37,10 +37,13 @@ export class TryOut {
   readonly page: Page;
   /** errors of the page, and what it asked for outside */
   readonly problems: readonly string[];
+  /** what the page has asked, each time answered with yes: "beforeunload", or a sentence */
+  readonly asked: readonly string[];
 
-  private constructor(page: Page, problems: readonly string[]) {
+  private constructor(page: Page, problems: readonly string[], asked: readonly string[]) {
     this.page = page;
     this.problems = problems;
+    this.asked = asked;
   }
 
   static async open(browser: Browser, site: Site, options: BrowserContextOptions = {}): Promise<TryOut> {
@@ -52,7 +55,11 @@ export class TryOut {
     page.on("console", (message) => {
       if (message.type() === "error") problems.push(message.text());
     });
-    page.on("dialog", (dialog) => void dialog.accept());
+    const asked: string[] = [];
+    page.on("dialog", (dialog) => {
+      asked.push(dialog.type() === "beforeunload" ? "beforeunload" : dialog.message());
+      void dialog.accept();
+    });
     await context.route("**/*", (route) => {
       if (new URL(route.request().url()).origin === site.url) return route.continue();
       problems.push(`asks for ${route.request().url()}`);
@@ -60,7 +67,7 @@ export class TryOut {
     });
     await page.goto(site.url);
     await page.waitForSelector("html[data-ready=yes]");
-    return new TryOut(page, problems);
+    return new TryOut(page, problems, asked);
   }
 
   async close(): Promise<void> {

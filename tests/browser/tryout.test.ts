@@ -106,6 +106,24 @@ describe("the try-out sheet", () => {
     expect(text).toMatch(/69\.3/);
   });
 
+  test("an argument is a link to the cell that it came from, and each step has its numbers put in", async () => {
+    const text = await paneOf(named("VelocityPressure"));
+    expect(text).toMatch(/= 0\.00256 × 0\.85\d+ × 1 × 0\.97\d+ × 110/);
+    const speed = page.locator("#sw-panel-working .sw-args > div").filter({ hasText: "wind speed" });
+    await speed.getByRole("button").click();
+    await expect.poll(() => sheet.selected(), SOON).toBe(basisCell("Wind speed").replace("!B", "!A"));
+  });
+
+  test("what moves a number: its arguments a tenth up and down, the strongest first", async () => {
+    await paneOf(named("VelocityPressure"));
+    await page.getByText("What moves this number").click();
+    const first = page.locator(".sw-moves > div").first();
+    await expect
+      .poll(() => first.textContent(), SOON)
+      .toMatch(/wind speed[\s\S]*lower: -19\.0 %[\s\S]*higher: \+21\.0 %/);
+    expect(await first.locator("meter").count()).toBe(2);
+  });
+
   test("changing the wind speed changes everything downstream", async () => {
     const q = () => value(named("VelocityPressure")) as Promise<number>;
     const holdDown = async () => (await value(named("HoldDownPull"))) as number;
@@ -187,6 +205,51 @@ describe("the try-out sheet", () => {
       .fill("50");
     await page.getByRole("button", { name: /^Insert/ }).click();
     await expect.poll(() => value("Site!F12"), SOON).toBeCloseTo(50.5, 1);
+  });
+
+  test("Insert asks before it writes over a cell", async () => {
+    await select("Site!F12");
+    const before = await value("Site!F12");
+    await page
+      .getByLabel(/^humidity/i)
+      .first()
+      .fill("80");
+    await page.getByRole("button", { name: "Insert in Site!F12" }).click();
+    await page.getByText(/Not inserted: Site!F12 holds =SILL\.DEW_POINT\(70, 50\)/).waitFor();
+    expect(await value("Site!F12")).toBe(before);
+    await page.getByRole("button", { name: "Replace what Site!F12 holds" }).click();
+    await expect.poll(() => value("Site!F12"), SOON).toBeGreaterThan((before as number) + 10);
+  });
+
+  test("cautions are filtered by words, ticked as seen and hidden", async () => {
+    await sheet.view("cautions");
+    const found = page.locator("#sw-panel-cautions li.sw-found");
+    await expect.poll(() => found.count(), SOON).toBeGreaterThan(10);
+    // All that the demo holds has calculated.
+    expect(await sheet.panel()).not.toMatch(/\d+ of \d+ cells calculated/);
+    await page.getByLabel("Only with the words").fill("shear lifting");
+    await expect.poll(() => found.count(), SOON).toBe(0);
+    await page.getByLabel("Only with the words").fill("preliminary lifting");
+    await expect.poll(() => found.count(), SOON).toBe(1);
+    await found.getByLabel("seen").check();
+    await page.getByLabel("Hide what is ticked as seen").check();
+    await expect.poll(() => found.count(), SOON).toBe(0);
+    await page.getByLabel("Hide what is ticked as seen").uncheck();
+    await expect.poll(() => found.getByLabel("seen").isChecked(), SOON).toBe(true);
+    await page.getByLabel("Only with the words").fill("");
+  });
+
+  test("Site offers the zone of another county, takes it only when told, and lets go of it", async () => {
+    await sheet.view("site");
+    await page.getByLabel("County", { exact: true }).fill("Dane");
+    await page.getByRole("button", { name: /^Take Climate zone 5A/ }).waitFor();
+    expect(await page.getByLabel("Climate zone", { exact: true }).inputValue()).toBe("6A");
+    await page.getByRole("button", { name: /^Take Climate zone 5A/ }).click();
+    await page.getByRole("button", { name: "Write 2 changes to Basis" }).waitFor();
+    expect(await value(basisCell("Climate zone"))).toBe("6A");
+    await page.getByRole("button", { name: "Discard" }).click();
+    await page.getByRole("button", { name: "No change to write" }).waitFor();
+    await page.getByRole("tab", { name: "Functions" }).click();
   });
 
   test("a table that is loaded when it is first needed arrives in the cell and in the preview", async () => {
