@@ -96,6 +96,11 @@ const WORKS: readonly Work[] = [
   { name: "ticks are kept", run: (host) => host.keep?.("seen", "a:1"), may: [] },
   { name: "a range is read", run: (host) => host.readRange?.("B1:C1", "Start") },
   { name: "a name is read", run: (host) => host.readName?.("Basis") },
+  {
+    name: "cells with a name are read",
+    begin: (book) => void book.names.set("Mine", "=Start!$A$1"),
+    run: (host) => host.namedCells?.(),
+  },
 ];
 
 const FAULTS: readonly Omit<Fault, "at">[] = [

@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
+import { functionNamed } from "../../src/functions/registry.ts";
 import { HeadlessWorkbook } from "../../src/hosts/tryout/engine/headless.ts";
 import { demo } from "../../src/templates/demo.ts";
 import { templates } from "../../src/templates/index.ts";
 import type { WorkbookTemplate } from "../../src/templates/kit/template.ts";
 import { checkFile } from "../../src/workbook/file/limits.ts";
 import { writeWorkbook } from "../../src/workbook/file/write.ts";
-import { unknownName } from "../../src/workbook/formula.ts";
+import { ourNames, unknownName } from "../../src/workbook/formula.ts";
 import { addressText } from "../../src/workbook/host.ts";
 import { isErrorText } from "../../src/workbook/scan.ts";
 import { readOtherwise } from "../workbook/file/reader.ts";
@@ -89,6 +90,25 @@ describe.each(templates.map((template) => [template.name, template] as const))("
         expect(OF_THE_METHOD.test(quoted) || !/\d/.test(quoted), `"${quoted}" in ${at}`).toBe(true);
       const numbers = withoutPlaces(withoutTexts(formula)).match(/(?<![A-Za-z\d.])\d+(?:\.\d+)?/g) ?? [];
       for (const number of numbers) expect(FACTORS, `${number} in ${at} ${formula}`).toContain(Number(number));
+    }
+  });
+
+  test("says on each sheet with preliminary results that they are, and at each input what it is", () => {
+    for (const { name, rows } of template.sheets) {
+      const called = rows.flat().flatMap((cell) => ourNames(String(cell?.is ?? "")));
+      const isPreliminary = called.some((own) => functionNamed(own)?.cautions.some((c) => c.startsWith("Preliminary")));
+      const notes = rows
+        .slice(0, 12)
+        .flatMap((row) => row.flatMap((cell) => (cell?.role === "note" ? [String(cell.is)] : [])));
+      expect(
+        notes.some((says) => says.startsWith("Preliminary figures for planning")),
+        name,
+      ).toBe(isPreliminary);
+      for (const row of rows) {
+        const [what, value] = row;
+        if (what?.role === "label" && value?.role === "input")
+          expect(value.hint ?? "", `${name}: ${what.is}`).not.toBe("");
+      }
     }
   });
 

@@ -52,6 +52,9 @@ export interface Spill {
   readonly says?: string;
 }
 
+/** A file takes no longer text to show while a cell is selected. */
+const LONGEST = 255;
+
 interface Entry {
   readonly label: string;
   readonly name?: string;
@@ -80,11 +83,17 @@ export function top(text: string, ...notes: readonly string[]): Block {
 export function inputs(words: string, entries: readonly InputEntry[]): Block {
   const lines = entries.map((entry) => [
     label(entry.label),
-    inputCell(entry.value, entry),
+    inputCell(entry.value, { ...entry, hint: hintFor(entry) }),
     label(entry.unit ?? ""),
     note(entry.note ?? ""),
   ]);
   return { lines: [headings(words, "Value", "Unit", "Where it comes from"), ...lines], names: namesOf(entries) };
+}
+
+/** What is asked for in a cell, shown while it is selected. */
+function hintFor({ label: what, unit = "", note: says = "" }: InputEntry): string {
+  const asked = unit === "" ? what : `${what}, ${unit}`;
+  return (says === "" ? asked : `${asked}: ${says}`).slice(0, LONGEST);
 }
 
 /** A share of one, shown in percent. */
@@ -114,9 +123,7 @@ export function basis(name: string, groups: Readonly<Record<string, readonly Bas
   return { lines, names: [{ name, row: 0, column: 0, rows: lines.length, columns: 3 }] };
 }
 
-/** What the glossary says of a term, for the cell that holds its value: a file takes no longer texts. */
-const LONGEST = 255;
-
+/** What the glossary says of a term, for the cell that holds its value. */
 function termFacts(name: string): { readonly choices?: readonly string[]; readonly hint?: string } {
   const term = termOf(name);
   if (term === undefined) throw new Error(`The glossary has no term ${name}`);
@@ -184,7 +191,8 @@ export interface LaidSheet {
   readonly names: readonly (readonly [string, string])[];
 }
 
-export function sheet(name: string, says: string, blocks: readonly Block[], spills: readonly Spill[] = []): LaidSheet {
+export function sheet(name: string, says: string, given: readonly Block[], spills: readonly Spill[] = []): LaidSheet {
+  const blocks = withCaution(given, spills);
   const rows: (TemplateCell | undefined)[][] = [];
   const names: [string, string][] = [];
   for (const block of blocks) {
@@ -212,6 +220,24 @@ export function sheet(name: string, says: string, blocks: readonly Block[], spil
   const own = rows.map((row) => row.map(inOwnNamespace));
   return { sheet: { name, says, widths: Array.from(widths, (width) => width ?? GAP), rows: own }, names };
 }
+
+const PRELIMINARY = /^Preliminary /;
+
+/** Under the title of a sheet that calls a function with preliminary results it says so. */
+function withCaution(blocks: readonly Block[], spills: readonly Spill[]): readonly Block[] {
+  const [first, ...others] = blocks;
+  const cells = blocks.flatMap(({ lines }) => lines.flat().map((cell) => String(cell?.is ?? "")));
+  const called = [...cells, ...spills.map(({ formula }) => formula)].flatMap((formula) =>
+    ourNames(inNamespace(formula)).map((own) => functionNamed(own)),
+  );
+  const isPreliminary = called.some((fn) => fn?.cautions.some((caution) => PRELIMINARY.test(caution)));
+  return first === undefined || !isPreliminary
+    ? blocks
+    : [{ ...first, lines: [...first.lines, [note(CAUTION)]] }, ...others];
+}
+
+const CAUTION =
+  "Preliminary figures for planning: the adopted code with its local amendments and a licensed professional decide. The view Cautions of the pane lists what else to know.";
 
 /** A workbook of such sheets. */
 export function workbook(name: string, sheets: readonly LaidSheet[]): WorkbookTemplate {

@@ -74,8 +74,8 @@ describe("what is written", () => {
       "headersFooters.defaultForAllPages.leftFooter": "&A",
     });
     expect(book.names.get("Basis")).toMatch(/^=Site!\$A\$\d+:\$C\$\d+$/);
-    expect(book.sheet("Wind")?.look("B13")).toMatchObject({ numberFormat: "0.0", "font bold": true });
-    expect(book.shown("Wind", "B13")).toBeGreaterThan(10);
+    expect(book.sheet("Wind")?.look("B14")).toMatchObject({ numberFormat: "0.0", "font bold": true });
+    expect(book.shown("Wind", "B14")).toBeGreaterThan(10);
     expect(book.active.sheet).toBe("Site");
     // Typed over by the user: text stays text in a cell for text.
     book.type("Site", exposure, "B");
