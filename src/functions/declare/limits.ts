@@ -3,6 +3,9 @@ import { capital } from "./cell.ts";
 import { isDate } from "./dates.ts";
 import type { Limits, Notes, Usual } from "./param.ts";
 
+/** Nothing that is measured here is nearer to nothing in its unit: such a number is what rounding left, and one by it has no end. */
+const NEAREST_TO_ZERO = 1e-30;
+
 /** Limits and usual range of a number that has been read. */
 export function checkLimits(
   value: number,
@@ -12,6 +15,13 @@ export function checkLimits(
   usual: Usual | undefined,
   notes: Notes,
 ): void {
+  if (value !== 0 && Math.abs(value) < NEAREST_TO_ZERO) {
+    throw new BadInput(
+      `${capital(at)} is ${value}${unit === "" ? "" : ` ${unit}`}`,
+      "nothing is measured that finely: it is what rounding left of a sum",
+      inside(o, 0) ? "Give 0, or the number that is meant" : "Give the number that is meant",
+    );
+  }
   if (!inside(o, value)) {
     const Kind = o.source === undefined ? BadInput : OutOfRange;
     const date = isDate(value) ? " (a date arrives as such a number)" : "";

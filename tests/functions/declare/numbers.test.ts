@@ -37,3 +37,18 @@ describe("a share", () => {
     expect(read(waste, cell).cautions).toEqual([]);
   });
 });
+
+describe("a number next to nothing", () => {
+  const load = (above?: number) =>
+    measure("psf", { says: "a load", ...(above === undefined ? { min: 0 } : { above }) });
+
+  test.each([5e-324, -5e-324, 1e-40, "1e-40 psf"])("%s is what rounding left, and is not calculated with", (cell) => {
+    expect(() => read(load(), cell)).toThrow(/The rate is -?(5e-324|1e-40) psf.*Give 0, or the number that is meant/);
+    expect(() => read(load(0), cell)).toThrow(/Give the number that is meant/);
+  });
+
+  test("0 and what a thin layer or a tight one may be are taken", () => {
+    expect(read(load(), 0).value).toBe(0);
+    expect(read(load(0), 1e-20).value).toBe(1e-20);
+  });
+});
