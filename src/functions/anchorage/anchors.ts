@@ -5,6 +5,7 @@ import { ifGiven, needed, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
 import { text } from "../declare/word.ts";
 import { gravity } from "../fasteners/params.ts";
@@ -71,7 +72,8 @@ const anchorSill = familyFunction({
   ],
   notFor: "Uplift beside shear takes ANCHOR_SCHEDULE; bolts near a concrete edge or in blocks go to an engineer.",
   run: (a, tape) =>
-    sill.answer(
+    spill(
+      sill,
       [
         sillBolts(
           { shearPlf: a.shear, boltIn: a.bolt, sillIn: a.sill, gravity: a.gravity, concretePsi: a.concreteStrength },
@@ -80,6 +82,7 @@ const anchorSill = familyFunction({
           tape,
         ),
       ],
+      "answer",
       "spacing, capacity",
       tape,
     ),
@@ -191,7 +194,8 @@ const schedule = familyFunction({
   notFor:
     "Where the anchors' report has no figure for the edge and the concrete at hand, ask its maker or an engineer.",
   run: (a, tape) =>
-    scheduled.answer(
+    spill(
+      scheduled,
       anchorSchedule(
         a.lines.map((r) => ({ line: r.line, shearPlf: r.shear, lengthFt: r.length, upliftPlf: r.uplift })),
         a.anchors.map((r) => ({
@@ -205,6 +209,7 @@ const schedule = familyFunction({
         designedOf(a),
         tape,
       ),
+      "answer",
       "line, anchor, spacing, count, shear ratio, tension ratio, combined",
       tape,
     ),
@@ -285,7 +290,8 @@ const anchorBond = familyFunction({
         "The basis says allowable level, and the tension here is read at strength level: bring it there first, 0.6 W back to W.",
       );
     }
-    return checks.answer(
+    return spill(
+      checks,
       bondedRod(
         {
           tensionLb: a.tension,
@@ -301,6 +307,7 @@ const anchorBond = familyFunction({
         },
         tape,
       ),
+      "answer",
       "check, capacity, ratio",
       tape,
     );

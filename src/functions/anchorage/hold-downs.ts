@@ -4,6 +4,7 @@ import { ifGiven } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity, whole } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
 import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
@@ -65,7 +66,8 @@ const tension = familyFunction({
   ],
   notFor: "Hold-downs of walls stacked on each other take HOLDDOWN_SCHEDULE; seismic overstrength goes to an engineer.",
   run: (a, tape) =>
-    pair.answer(
+    spill(
+      pair,
       [
         overturning(
           {
@@ -81,6 +83,7 @@ const tension = familyFunction({
           tape,
         ),
       ],
+      "answer",
       "overturning, resisting, tension, compression",
       tape,
     ),
@@ -194,7 +197,8 @@ const holdDowns = familyFunction({
   ],
   notFor: "Rod systems that run through floors, and their shrinkage take-up, follow their maker's report.",
   run: (a, tape) =>
-    schedule.answer(
+    spill(
+      schedule,
       holdDownSchedule(
         a.shearLines.map((r) => ({
           line: r.line,
@@ -210,6 +214,7 @@ const holdDowns = familyFunction({
         a.deadFactor,
         tape,
       ),
+      "answer",
       "line, floor, unit shear, tension, compression, size, ratio",
       tape,
     ),

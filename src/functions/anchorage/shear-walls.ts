@@ -1,6 +1,7 @@
 import { type SegmentShear, segmentShears } from "../../core/anchorage/shear-wall.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { length } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { list } from "../declare/table.ts";
 import { familyFunction } from "./family.ts";
 import { CAUTION, shearLb } from "./params.ts";
@@ -55,12 +56,14 @@ const unit = familyFunction({
   ],
   notFor: "Diaphragms that twist, walls of different stiffness and seismic force go to an engineer.",
   run: (a, tape) =>
-    rows.answer(
+    spill(
+      rows,
       segmentShears(
         a.shear,
         a.segments.filter((ft) => ft !== 0),
         tape,
       ),
+      "answer",
       "segment, length, shear, unit shear, drag",
       tape,
     ),

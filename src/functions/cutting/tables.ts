@@ -28,7 +28,12 @@ const count = optional(
 );
 const mark = optional(text({ says: "mark that is written on the part" }), "", "");
 const stockName = notANumber(text({ says: "name of the stock", heads: ["stock", "sheet", "panel", "offcut", "name"] }));
-const stockLength = length("in", { says: "length of the stock, along the grain", min: 1, max: 1200 });
+const stockLength = length("in", {
+  says: "length of the stock, along the grain",
+  min: 1,
+  max: 1200,
+  usual: { min: 1, max: 800, ask: "is it in inches?" },
+});
 const price = optional(
   number({
     says: "price of one; blank where it is there already and costs nothing",
@@ -77,7 +82,12 @@ const SHEET_PARTS = {
 const SHEET_STOCK = {
   stock: stockName,
   length: stockLength,
-  width: length("in", { says: "width of the stock, across the grain", min: 1, max: 1200 }),
+  width: length("in", {
+    says: "width of the stock, across the grain",
+    min: 1,
+    max: 1200,
+    usual: { min: 1, max: 160, ask: "is it in inches?" },
+  }),
   price,
   onHand,
   trim: stockTrim,
@@ -106,10 +116,12 @@ export type LengthStockRow = RowOf<typeof LENGTH_STOCK>;
 export const sheetParts = table(SHEET_PARTS, {
   says: "parts: part | length | width | count | grain (along or free) | mark; sizes in in",
   maxRows: 300,
+  unlike: true,
 });
 export const lengthParts = table(LENGTH_PARTS, {
   says: "parts: part | length | count | mark; lengths in in, as BUCKS gives them",
   maxRows: 300,
+  unlike: true,
 });
 
 const sheetStockTable = (o: Partial<TableOptions>): Param<readonly SheetStockRow[], ExampleRows> =>

@@ -1,4 +1,4 @@
-import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
+import type { Cell, Table } from "../../core/kit/tape.ts";
 import { type Returns, tableOf } from "./cell-function.ts";
 
 type Column<R> = readonly [name: string, unit: string, cell: (row: R) => Cell];
@@ -8,8 +8,6 @@ export interface Columns<R> {
   /** the declaration of the result */
   table(says: string): Returns<Table>;
   rows(rows: readonly R[]): Table;
-  /** the table of the rows, as the last step of the working */
-  answer(rows: readonly R[], says: string, tape: Tape | undefined): Table;
 }
 
 /** Columns as [name, unit, cell of a row]. */
@@ -19,10 +17,5 @@ export function columnsOf<R>(...columns: readonly [Column<R>, ...Column<R>[]]): 
   return {
     table: (says) => tableOf(says, [first as readonly [string, string], ...rest]),
     rows: rowsOf,
-    answer(rows, says, tape) {
-      const table = rowsOf(rows);
-      tape?.step("answer", says, table, "", "");
-      return table;
-    },
   };
 }

@@ -4,6 +4,7 @@ import { needed, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { choice } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
 import { CAUTION } from "./params.ts";
@@ -93,7 +94,8 @@ const furring = familyFunction({
   ],
   notFor: "Steel or masonry backing, thicker foam and heavier cladding than the table prints need an engineer.",
   run: (a, tape) =>
-    answer.answer(
+    spill(
+      answer,
       [
         furringFasteners(
           {
@@ -107,6 +109,7 @@ const furring = familyFunction({
           tape,
         ),
       ],
+      "answer",
       "fastener, penetration, spacing, row of the table",
       tape,
     ),

@@ -6,6 +6,7 @@ import { preliminary } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, number, quantity } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
 import { text } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
@@ -117,7 +118,13 @@ const loadSeismic = familyFunction({
   run(a, tape) {
     const levels = a.weights.map((l) => ({ name: l.level, weightLb: l.weight, heightFt: l.height }));
     const site = { category: a.seismicCategory, risk: a.riskCategory, edition: a.asce7Edition };
-    return columns.answer(seismicForces(levels, systemOf(a.system), site, tape), "forces from the top down", tape);
+    return spill(
+      columns,
+      seismicForces(levels, systemOf(a.system), site, tape),
+      "answer",
+      "forces from the top down",
+      tape,
+    );
   },
 });
 

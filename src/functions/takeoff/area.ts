@@ -6,9 +6,10 @@ import { quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, quantity } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { list } from "../declare/table.ts";
 import { familyFunction } from "./family.ts";
-import { asTable, PLANE, sheetArea } from "./params.ts";
+import { PLANE, sheetArea } from "./params.ts";
 import { openedWalls, someOpenings, walls } from "./walls.ts";
 
 const AREAS = columnsOf<WallArea>(
@@ -64,7 +65,7 @@ const wallAreaFunction = familyFunction({
   ],
   notFor: "Curved walls, and faces of a wall that differ, are measured on the drawing.",
   run: (a, tape) =>
-    asTable(AREAS, wallAreas(openedWalls(a.walls, a.openings), tape), "wall, gross, openings, net", tape),
+    spill(AREAS, wallAreas(openedWalls(a.walls, a.openings), tape), "table", "wall, gross, openings, net", tape),
 });
 
 const sheetsCountFunction = familyFunction({

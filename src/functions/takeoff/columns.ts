@@ -1,8 +1,8 @@
 import { type ColumnRow, columnRows } from "../../core/takeoff/wall/columns.ts";
 import { needed, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
+import { spill } from "../declare/spill.ts";
 import { familyFunction } from "./family.ts";
-import { asTable } from "./params.ts";
 import { openedWalls, someOpenings, walls } from "./walls.ts";
 
 const COLUMNS = columnsOf<ColumnRow>(
@@ -70,7 +70,7 @@ const wallColumnsFunction = familyFunction({
       jambFt: a.jambDistance / 12,
     };
     const rows = columnRows(openedWalls(a.walls, a.openings), rules, tape);
-    return asTable(COLUMNS, rows, "wall, position, bay, what it stands for", tape);
+    return spill(COLUMNS, rows, "table", "wall, position, bay, what it stands for", tape);
   },
 });
 

@@ -10,9 +10,9 @@ import type { ArgumentsOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { mapped } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import type { ExampleRows } from "../declare/table.ts";
 import { familyFunction } from "./family.ts";
-import { asTable } from "./params.ts";
 import { columnLines, columns, openedWalls, someOpenings, walls } from "./walls.ts";
 
 /** Courses of long panels on the columns of walls, and what they leave over. */
@@ -195,7 +195,7 @@ const courses = familyFunction({
     },
   ],
   notFor: "Panels that stand upright, or are turned over, go by hand or as parts into SHEETS_LAYOUT.",
-  run: (a, tape) => asTable(PIECES, plan(a, tape).pieces, "each piece of each course", tape),
+  run: (a, tape) => spill(PIECES, plan(a, tape).pieces, "table", "each piece of each course", tape),
 });
 
 const leftovers = familyFunction({
@@ -229,7 +229,7 @@ const leftovers = familyFunction({
     { args: { kerf: 2 }, says: "it must be from 0 to 1 in" },
   ],
   notFor: "Offcuts of a plan that the shop has changed are measured on the floor.",
-  run: (a, tape) => asTable(STOCK, stockRows(plan(a, tape)), "6 in and more both ways, largest first", tape),
+  run: (a, tape) => spill(STOCK, stockRows(plan(a, tape)), "table", "6 in and more both ways, largest first", tape),
 });
 
 export const courseFunctions = [courses, leftovers] as const;

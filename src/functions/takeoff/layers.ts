@@ -6,9 +6,10 @@ import { type LiningPart, lining } from "../../core/takeoff/wall/lining.ts";
 import { narrow, needed, orElse } from "../basis/term.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { length } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { list } from "../declare/table.ts";
 import { familyFunction } from "./family.ts";
-import { asTable, boardSides, ORDER, orderOf, PLANE } from "./params.ts";
+import { boardSides, ORDER, orderOf, PLANE } from "./params.ts";
 import { openedWalls, someOpenings, walls } from "./walls.ts";
 
 /** What goes on walls layer by layer: membrane, insulation boards, furring, vent screen, lining. */
@@ -284,7 +285,7 @@ const liningFunction = familyFunction({
   notFor:
     "Sheets whose joints must fall on studs in a set pattern, such as fire-rated lining, are laid out on the drawing.",
   run: (a, tape) =>
-    asTable(PARTS, lining(openedWalls(a.walls, a.openings), a.sheet, tape), "part, length, width, count", tape),
+    spill(PARTS, lining(openedWalls(a.walls, a.openings), a.sheet, tape), "table", "part, length, width, count", tape),
 });
 
 export const layerFunctions = [rollsFunction, boardsFunction, furringFunction, screen, liningFunction] as const;

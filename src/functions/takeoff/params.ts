@@ -1,9 +1,10 @@
 import type { Table, Tape } from "../../core/kit/tape.ts";
 import type { OrderLine } from "../../core/takeoff/order.ts";
 import { sheetSides } from "../basis/glossary/readers.ts";
-import { type Columns, columnsOf } from "../declare/columns.ts";
+import { columnsOf } from "../declare/columns.ts";
 import type { Param } from "../declare/param.ts";
 import { quantity } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 
 /** What several takeoff functions take and give. */
 
@@ -19,14 +20,7 @@ export const ORDER = columnsOf<OrderLine>(
 );
 
 export function orderOf(lines: readonly OrderLine[], tape: Tape | undefined): Table {
-  return asTable(ORDER, lines, "item, quantity with waste, unit, packs, pack", tape);
-}
-
-/** Rows of the core as a table of the sheet, and as the last step of the working. */
-export function asTable<R>(columns: Columns<R>, rows: readonly R[], says: string, tape: Tape | undefined): Table {
-  const table = columns.rows(rows);
-  tape?.step("table", says, table, "", "");
-  return table;
+  return spill(ORDER, lines, "table", "item, quantity with waste, unit, packs, pack", tape);
 }
 
 /** Two sides of a board or sheet such as 4x8, in either order. */

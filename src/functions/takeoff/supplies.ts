@@ -7,10 +7,11 @@ import { quantityOf } from "../declare/cell-function.ts";
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length, number, whole } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
 import { choice } from "../declare/word.ts";
 import { familyFunction } from "./family.ts";
-import { asTable, ORDER, orderOf, PLANE } from "./params.ts";
+import { ORDER, orderOf, PLANE } from "./params.ts";
 import { openingOf, openings, rowName } from "./walls.ts";
 
 /** What is counted by openings, rows and pours: flashing tape, window bucks, screws, concrete. */
@@ -100,7 +101,7 @@ const bucksFunction = familyFunction({
   ],
   notFor: "Round and raked openings, and bucks that carry load, are drawn one by one.",
   run: (a, tape) =>
-    asTable(PARTS, bucks(a.openings.map(openingOf), a.buckThickness, tape), "part, length, count", tape),
+    spill(PARTS, bucks(a.openings.map(openingOf), a.buckThickness, tape), "table", "part, length, count", tape),
 });
 
 const screwRows = table(

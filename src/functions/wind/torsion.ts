@@ -4,6 +4,7 @@ import { type TorsionLine, type TorsionRow, torsionCases } from "../../core/wind
 import { columnsOf } from "../declare/columns.ts";
 import { optional } from "../declare/param.ts";
 import { length } from "../declare/scalar.ts";
+import { spill } from "../declare/spill.ts";
 import { table } from "../declare/table.ts";
 import { familyFunction } from "./family.ts";
 import { ASSUMPTIONS, DIRECTIONAL, FRAME_TERMS, frameInput, WALL_LINE } from "./frame.ts";
@@ -92,8 +93,10 @@ const windTorsion = familyFunction({
     const input = frameInput(a, "frame", undefined, tape);
     internalCoefficient(a.enclosure, a.asce7Edition);
     const own = a.lines.map((l): TorsionLine => ({ name: l.line, wind: l.wind, positionFt: l.position }));
-    return columns.answer(
+    return spill(
+      columns,
       torsionCases(baseShear(input, tape), own, a.asce7Edition, tape),
+      "answer",
       "the cases, with their lines",
       tape,
     );
