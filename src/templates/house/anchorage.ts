@@ -130,8 +130,14 @@ export const anchorage = sheet(
       "The whole force acts at the height of the long walls: the wind on their lower half, which goes straight into the slab, stands for the gable above it.",
       "A solid wall of the whole length would carry the first table; with its openings counted (SDPWS 4.3.3.5) it carries the second, by which rod and sill go.",
     ),
-    inputs("Arms, from the hold-down to the middle of what is pressed at the other end", [
-      { label: "A long wall", name: "LongArm", value: "47'-0\"", unit: "ft" },
+    inputs("Arms of the walls", [
+      {
+        label: "A long wall",
+        name: "LongArm",
+        value: "47'-0\"",
+        unit: "ft",
+        note: "from the hold-down to the middle of what is pressed at the other end",
+      },
       { label: "A gable wall", name: "GableArm", value: "31'-0\"", unit: "ft" },
     ]),
     table(
@@ -207,7 +213,7 @@ export const anchorage = sheet(
     ]),
     table(
       "FullPieces",
-      "Pieces of full height: before each opening, then the last one of each wall",
+      "Pieces of full height: before each opening, then the last one of each wall; a blank is 0",
       ["wall", "from ft", "to ft", "width ft", "counted ft"],
       PIECES,
       0,

@@ -1,4 +1,4 @@
-import { NOTHING_FOR_ZERO } from "../kit/formats.ts";
+import { blankForZero, NOTHING_FOR_ZERO } from "../kit/formats.ts";
 import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 import { WALL_ROWS } from "./walls.ts";
 
@@ -97,7 +97,7 @@ export const lift = sheet(
         `=SUMIF(INDEX(Headers,0,1),INDEX(Sizes,${r},1),INDEX(Headers,0,2))`,
       ]),
       0,
-      '#,##0;-#,##0;""',
+      blankForZero("#,##0"),
     ),
     table(
       "Lifts",

@@ -1,4 +1,4 @@
-import { NOTHING_FOR_ZERO } from "../kit/formats.ts";
+import { blankForZero, NOTHING_FOR_ZERO } from "../kit/formats.ts";
 import { checks, inputs, results, sheet, table, top } from "../kit/layout.ts";
 
 const opening = (name: string, size: readonly [string, string], sill: string, left: string, wall: string) =>
@@ -146,7 +146,7 @@ export const walls = sheet(
         `=SQRT(INDEX(Sizes,${r},2)^2+4*INDEX(Sizes,${r},4)^2)`,
       ]),
       0,
-      { columns: '0;-0;""' },
+      { columns: blankForZero("0") },
     ),
     results("All walls", [
       { label: "Net area", name: "NetWallArea", formula: '=VLOOKUP("total",WallAreas,4,FALSE)', unit: "ft2" },

@@ -51,8 +51,9 @@ const BY_NAME: Readonly<Record<string, string>> = {
 
 const OTHER = "General";
 
-/** Two decimals, and nothing for 0: for rows to spare. Some programs show a 0 where the third part is left blank, so it says nothing in quotes. */
-export const NOTHING_FOR_ZERO = '#,##0.00;-#,##0.00;""';
+/** A format that shows nothing for 0: for rows to spare. The embedded engine shows the 0 where a format leaves no text at all, so it leaves a blank. */
+export const blankForZero = (format: string): string => `${format};-${format};" "`;
+export const NOTHING_FOR_ZERO = blankForZero("#,##0.00");
 
 /** Characters that the texts of a column need, by its name; a column of numbers needs no more than its heading. */
 const WIDTHS: Readonly<Record<string, number>> = {

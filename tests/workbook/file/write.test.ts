@@ -43,6 +43,18 @@ describe("the file", () => {
     expect(part(bytes, "docProps/custom.xml")).toContain("9.8.7");
   });
 
+  test("a formula that may spill has the flag though it gives one value now, so that more can come", async () => {
+    const cells = {
+      "0,0": { value: "", formula: '=IF(A9="","",FILTER(A9:B10,A9:A10=1,""))' },
+      "1,0": { value: 3, formula: "=MAXIFS(A9:A10,B9:B10,1)" },
+      "2,0": { value: "FILTER(", formula: '="FILTER("' },
+    };
+    const xml = part(await write(made(cells)), "xl/worksheets/sheet1.xml");
+    expect(xml).toMatch(/<c r="A1"[^>]* cm="1"[^>]*><f t="array" ref="A1">[^<]*_xlfn\._xlws\.FILTER\(/);
+    expect(xml).toMatch(/<c r="A2"[^>]*><f>_xlfn\.MAXIFS\(/);
+    expect(xml).not.toMatch(/<c r="A3"[^>]* cm="1"/);
+  });
+
   test("reads alike in a library that has no part in writing it", async () => {
     const book = new Workbook();
     await book.xlsx.load(await write(made(spill, { names: [["Basis", "'Wall 1'!$A$1:$B$2"]] })));
