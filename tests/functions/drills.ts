@@ -295,4 +295,64 @@ export const DRILLS: readonly Drill[] = [
   drill("LIFT_BRACE", "length and height swapped", { length: 10, height: 40 }, "above the usual 30"),
   drill("LIFT_WEIGHT", "an opening in inches", { openings: [["W1", 4, 20]] }, "does not fit"),
   drill("LIFT_WEIGHT", "a share of a percent", { wetAllowance: "0.05%" }, "less than half a percent"),
+  // Quantities and money, where a slip costs no safety but an order or a bid.
+  drill(
+    "WALL_AREA",
+    "inches for feet in the rise",
+    { walls: [["north", 40, 9, 96]], openings: null },
+    "above the usual 30",
+  ),
+  drill("TAPE", "an opening in inches", { openings: [["window", 36, 48, 2, 3]] }, "above the usual 24"),
+  drill("BUCKS", "an opening in inches", { openings: [["W1", 3, 48, 2, 3]] }, "above the usual 16"),
+  drill("SHEETS_COUNT", "square inches for square feet", { area: 144_000 }, "above the usual 100000"),
+  drill("SHEETS_COUNT", "a blank cell for the area", { area: 0 }, "or its cell blank"),
+  drill("SHEETS_COUNT", "one side for the area of a sheet", { sheet: 4 }, "below the usual 8"),
+  drill("BEAD", "a depth in sixteenths", { depth: 4 }, "above the usual 2"),
+  drill("BOARDS", "a thickness in feet", { thicknesses: [[0.1667]] }, "below the usual 0.375"),
+  drill("ROLLS", "inches for feet in the roll", { rollLength: 1200 }, "above the usual 500"),
+  drill("CONCRETE", "inches for feet", { pours: [["slab", 576, 32, 4]] }, "above the usual 400"),
+  drill("CONCRETE", "mm for inches", { pours: [["slab", 48, 32, 101.6]] }, "above the usual 60"),
+  drill(
+    "CONCRETE",
+    "a row copied twice",
+    {
+      pours: [
+        ["slab", 48, 32, 4],
+        ["slab", 48, 32, 4],
+      ],
+    },
+    "the same as one above",
+  ),
+  drill("SCREWS", "inches for feet", { rows: [["edge", 96, 6, 2, 10]] }, "above the usual 80"),
+  drill("HEATLOSS", "a blank cell for an area", { areas: [["roof", 0, 0.05]] }, "or its cell blank"),
+  drill("HEATLOSS", "square inches for square feet", { areas: [["roof", 144_000, 0.05]] }, "above the usual 20000"),
+  drill("HEATLOSS_GROUND", "inches for feet", { perimeter: 1200 }, "above the usual 800"),
+  drill("THERMAL_BRIDGES", "a blank cell for the length", { bridges: [["lintel", 0.2, 0]] }, "or its cell blank"),
+  drill("FRAMING_SHARE", "a width in feet", { members: [["post", 0.5, 6]] }, "below the usual 0.75"),
+  drill("SHEETS_NEEDED", "a size in twelfths", { stock: [["sheet", 1152, 48]] }, "above the usual 800"),
+  drill(
+    "STOCK_NEEDED",
+    "a part copied twice",
+    {
+      parts: [
+        ["stud", 30, 2],
+        ["stud", 30, 2],
+      ],
+    },
+    "the same as one above",
+  ),
+  drill("LABOR_SCHEDULE", "a blank cell for the quantity", { tasks: [["doors", 0, 1]] }, "is its cell blank"),
+  drill("COST_PERAREA", "square inches for square feet", { area: 221_184 }, "above the usual 100000"),
+  drill(
+    "COST_ORDER",
+    "a blank cell for a price",
+    {
+      prices: [
+        ["flashing tape", 0],
+        ["mineral wool board", 58],
+      ],
+    },
+    "or its cell blank",
+  ),
+  drill("COST_BID", "a share of a percent", { overheadShare: "0.15%" }, "less than half a percent"),
 ];

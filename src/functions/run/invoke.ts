@@ -37,10 +37,8 @@ export function invoke(fn: CellFunction, raw: readonly RawArgument[]): Outcome {
 
 /** Calculates one call again and keeps the working. */
 export function explain(fn: CellFunction, raw: readonly RawArgument[]): Working {
-  const tape = new Tape();
+  const tape = begun(fn);
   const shown: ShownArgument[] = [];
-  for (const sentence of fn.assumptions) tape.assume(sentence);
-  for (const sentence of fn.cautions) tape.caution(sentence);
   const outcome = calculate(fn, raw, tape, shown);
   return {
     outcome,
@@ -51,6 +49,29 @@ export function explain(fn: CellFunction, raw: readonly RawArgument[]): Working 
     sources: fn.sources,
     pictures: tape.pictures,
   };
+}
+
+/** A tape with what holds for every use of a function. */
+function begun(fn: CellFunction): Tape {
+  const tape = new Tape();
+  for (const sentence of fn.assumptions) tape.assume(sentence);
+  for (const sentence of fn.cautions) tape.caution(sentence);
+  return tape;
+}
+
+/** What the arguments of a search bring up as they are read: it is not made again for that. */
+export function asRead(
+  fn: CellFunction,
+  raw: readonly RawArgument[],
+): Pick<Working, "arguments" | "assumptions" | "cautions"> {
+  const tape = begun(fn);
+  const shown: ShownArgument[] = [];
+  try {
+    readArguments(fn, raw, tape, shown);
+  } catch {
+    // A call that cannot be read has its refusal for an outcome.
+  }
+  return { arguments: shown, assumptions: tape.assumptions, cautions: tape.cautions };
 }
 
 const SILENT: Notes = { assume: () => {}, caution: () => {} };

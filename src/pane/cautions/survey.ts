@@ -1,6 +1,6 @@
 import type { CellFunction } from "../../functions/declare/cell-function.ts";
 import { isOptional, isTerm } from "../../functions/declare/param.ts";
-import { explain, type Outcome } from "../../functions/run/invoke.ts";
+import { asRead, explain, type Outcome } from "../../functions/run/invoke.ts";
 import type { CellAddress, LedgerCall, LedgerEntry } from "../../workbook/ledger.ts";
 import { type Call, callsOf, latestCalls } from "../working/calls.ts";
 
@@ -89,10 +89,10 @@ export class Survey {
   }
 }
 
-/** A search is not run again to list its cautions: its outcome stands in the ledger, and what always holds of it in the declaration. */
+/** A search is not run again to list its cautions: its outcome stands in the ledger, and its arguments are read again for what they bring up. */
 function findingOf(fn: CellFunction, call: LedgerCall): Finding {
-  if (fn.heavy) return { outcome: call.outcome, assumptions: fn.assumptions, cautions: fn.cautions, editions: [] };
-  const { outcome, assumptions, cautions, arguments: shown } = explain(fn, call.args);
+  const found = fn.heavy ? { outcome: call.outcome, ...asRead(fn, call.args) } : explain(fn, call.args);
+  const { outcome, assumptions, cautions, arguments: shown } = found;
   const editions = [...fn.params, ...fn.named].flatMap(({ name, param }) => {
     if (!isTerm(param) || !EDITIONS.has(param.term)) return [];
     const used = shown.find((a) => a.name === name);
