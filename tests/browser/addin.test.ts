@@ -64,6 +64,8 @@ test("the built page associates every id with the real office.js, under its own 
   expect([...ids].sort()).toEqual(registry.map((fn) => fn.id).sort());
   const metadata = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as { functions: { id: string }[] };
   expect(metadata.functions.map((fn) => fn.id).sort()).toEqual(registry.map((fn) => fn.id).sort());
+  // The help stands beside the pane here too.
+  expect(await page.locator(".sw-help a").getAttribute("href")).toBe("help/index.html");
   // Through every view, with something typed and a function opened.
   for (const tab of await page.getByRole("tab").all()) await tab.click();
   await page.getByRole("tab", { name: "Functions" }).click();
@@ -96,4 +98,8 @@ test("the help pages open and hold an anchor for every function, and the start p
   expect(await page.locator("#all li:visible").allTextContents()).toEqual(
     expect.arrayContaining([expect.stringContaining("LINING")]),
   );
+  await page.fill("#search", "how many sheets?");
+  await expect
+    .poll(() => page.locator("#all li:visible").allTextContents())
+    .toContainEqual(expect.stringContaining("SHEETS_NEEDED"));
 });

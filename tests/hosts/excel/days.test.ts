@@ -168,6 +168,27 @@ describe("a project manager builds from templates", () => {
     expect(book.sheet("Notes")?.at("A1")?.value).toBe("mine");
   });
 
+  test("adds a window to the hold-down schedule: the wall's part, its openings and its hold-down follow", async () => {
+    const { book, host } = await page();
+    await host.insertTemplate?.("Hold-down schedule");
+    await book.settled();
+    const north = (name: string) => {
+      const range = parseRange(book.names.get(name) ?? "");
+      const at = (row: number, column: number) =>
+        book.shown(range?.first.sheet ?? "", `${columnLetters((range?.first.column ?? 0) + column)}${row + 1}`);
+      const rows = Array.from({ length: range?.rows ?? 0 }, (_, r) => (range?.first.row ?? 0) + r);
+      const row = rows.find((r) => at(r, 0) === "north") ?? -1;
+      return Array.from({ length: range?.columns ?? 0 }, (_, c) => at(row, c));
+    };
+    const pull = Number(north("PiercedHoldDowns")[3]);
+    expect(north("LeftByOpenings")[1]).toBe(2);
+    typeRow(book, "Openings", ["window Z", "3'-0\"", "2'-0\"", 1, "6'-0\"", "22'-6\"", "north"]);
+    await book.settled();
+    expect(book.errors()).toEqual([]);
+    expect(north("LeftByOpenings").slice(1)).toEqual([3, expect.any(Number), 38.75]);
+    expect(Number(north("PiercedHoldDowns")[3])).toBeGreaterThan(pull);
+  });
+
   test("moves the basis to another site: every cell of the wind schedule follows", async () => {
     const { book, host } = await page();
     await host.insertTemplate?.("Wind schedule");
