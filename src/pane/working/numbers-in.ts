@@ -6,6 +6,8 @@ const OF_FORMULAS = new Set(["x", "sqrt", "exp", "ln", "log", "log10", "min", "m
 /** "V = 110 mph" behind the formula of an expression. */
 const STATED = /(?:^|, | )([A-Za-z][\w']*) = (-?\d[\d.]*)(?: [\w/ ]+?)?(?=,|$)/g;
 const SYMBOL = /(?<![\w.])[A-Za-z\u0370-\u03ff][\w']*/g;
+/** "CD 1.6": the number stands beside its symbol already. */
+const STANDS_BESIDE = /\d \d/;
 const SEVERAL = /[-+*/^(]|\S \S/;
 
 /**
@@ -28,7 +30,13 @@ export function numbersIn({ expression }: Step, before: readonly Step[]): string
     return /[\w)'.] $/.test(before) && !/(?:^|[\s(])x $/.test(before) ? `x ${number}` : number;
   });
   const words = line.match(/[A-Za-z\u0370-\u03ff][\w']*/g) ?? [];
-  if (line === formula || !SEVERAL.test(formula) || words.some((word) => !OF_FORMULAS.has(word))) return undefined;
+  if (
+    line === formula ||
+    !SEVERAL.test(formula) ||
+    STANDS_BESIDE.test(line) ||
+    words.some((word) => !OF_FORMULAS.has(word))
+  )
+    return undefined;
   // "at most 1" and its like belong to the formula.
   const rule = behind.replace(STATED, "").replace(/^, /, "");
   return rule === "" ? line : `${line}, ${rule}`;
