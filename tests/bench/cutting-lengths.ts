@@ -9,12 +9,15 @@ interface Instance {
   ub: number;
 }
 
-/** 1,618 one-dimensional instances with known optimum. */
-export function lengths(file: unknown): readonly Row[] {
+/** Sources of the instances, by the first letters of their names. */
+const GROUP = /^(?:F_[a-z]|SW\d|W\d?|[A-Z])/;
+
+/** Every n-th of 1,618 one-dimensional instances with known optimum. */
+export function lengths(file: unknown, every = flags.every): readonly Row[] {
   const { instances } = file as { instances: Instance[] };
   const rows: Row[] = [];
   instances.forEach((inst, i) => {
-    if (i % flags.every !== flags.offset || !inst.id.startsWith(flags.only)) return;
+    if (i % every !== flags.offset || !inst.id.startsWith(flags.only)) return;
     // the data reach 100000 units: a sixty-fourth each keeps them within the longest stock
     const parts = inst.items.map(([size, quantity], k) => ({ id: `p${k}`, lengthIn: size / 64, quantity }));
     const stocks = [{ id: "s", lengthIn: inst.C / 64, cost: 1, quantity: null }];
@@ -22,7 +25,7 @@ export function lengths(file: unknown): readonly Row[] {
     const start = now();
     const nesting = nestLengths(parts, stocks, options);
     rows.push({
-      group: inst.id.replace(/_?[\dA-Z]*_?\d+$/, "") || inst.id,
+      group: GROUP.exec(inst.id)?.[0] ?? inst.id,
       id: inst.id,
       best: inst.ub,
       ours: nesting.count,
