@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { BadInput, OutOfRange, plain, sentence, within } from "../../../src/core/kit/refusal.ts";
+import { BadInput, OutOfRange, plain, refused, sentence, within } from "../../../src/core/kit/refusal.ts";
 import { Tape } from "../../../src/core/kit/tape.ts";
 
 test.each([
@@ -19,6 +19,18 @@ describe("limits", () => {
     for (const inside of [15, 200, 500]) expect(() => at(inside)).not.toThrow();
     for (const outside of [14.999, 500.001, -15, Number.NaN, Number.POSITIVE_INFINITY])
       expect(() => at(outside)).toThrow(OutOfRange);
+  });
+
+  test.each([
+    [500.001, "500.001"],
+    [500.00001, "500.00001"],
+    [500 + 2 ** -44, "500.0000000000001"],
+    [14.999_999_9, "14.9999999"],
+    [14.99999, "14.99999"],
+    [700.123456, "700.123"],
+  ])("%d is printed as %s: never as a number that the range allows", (value, text) => {
+    expect(() => at(value)).toThrow(`The height is ${text} ft: the method holds from 15 to 500 ft`);
+    expect(refused(value, (x) => x >= 15 && x <= 500)).toBe(text);
   });
 
   test("the sentence names value, limits, unit and source", () => {
