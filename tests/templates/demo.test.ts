@@ -106,6 +106,53 @@ test("another wall in the lift has its own columns, plates and header", async ()
   }
 }, 60_000);
 
+test("what the documents leave open is said where it counts, and may be typed: a sill of one ply or of three", async () => {
+  const notes = (name: string) =>
+    demo.sheets.find((sheet) => sheet.name === name)?.rows.flatMap((row) => row.map((cell) => String(cell?.is))) ?? [];
+  for (const name of ["Lift", "Hold-downs"]) {
+    expect(
+      notes(name).some((says) => /the documents say both, ask which is built/.test(says)),
+      name,
+    ).toBe(true);
+  }
+  for (const word of ["Tape:", "Lining is taken", "Membrane is rolled"]) {
+    expect(
+      notes("Order").some((says) => says.startsWith(word)),
+      word,
+    ).toBe(true);
+  }
+  const before = value("LiftWeight");
+  await workbook.set(placeOf("SillPlies"), 3);
+  await workbook.arrived();
+  expect(value("LiftWeight")).toBeCloseTo(before + 2 * 1.66 * 47.75, 6);
+  expect(cellIn("Lifts", "north", 1)).toBeCloseTo(value("LiftWeight"), 6);
+  await workbook.set(placeOf("SillPlies"), 1);
+  await workbook.arrived();
+});
+
+test("an input changes all that goes by it: column spacing, roof slope, board and roll sizes stand once", async () => {
+  const change = async (cell: string, to: string | number, of: readonly string[]) => {
+    const was = workbook.valueAt(cell) ?? "";
+    const before = of.map(value);
+    await workbook.set(cell, to);
+    await workbook.arrived();
+    const after = of.map(value);
+    await workbook.set(cell, was);
+    await workbook.arrived();
+    expect(of.map(value)).toEqual(before);
+    return of.filter((_, i) => after[i] === before[i]);
+  };
+  expect(
+    await change(inputCell("Basis", "Roof slope", 1), "5:12", ["LayerDead", "RafterSlope", "RafterAcross"]),
+  ).toEqual([]);
+  expect(
+    await change(inputCell("Basis", "Building length", 1), "50'-0\"", ["SlabFt", "SlabLoss", "RidgeSpan", "FloorArea"]),
+  ).toEqual([]);
+  expect(await change(placeOf("FurringScrewArea"), 3, ["WallU", "FurringPull"])).toEqual([]);
+  expect(await change(placeOf("RafterSpacing"), 3, ["RafterLoad", "RafterIn"])).toEqual([]);
+  expect(await change(placeOf("PanelPitch"), 8, ["ScrewPull", "JointScrews"])).toEqual([]);
+}, 120_000);
+
 test("wind, snow and dead load are carried on, not typed again", () => {
   expect(value("RoofDead")).toBeCloseTo(value("LayerDead") + 2.9 + 1, 9);
   expect(Number(rowOf("Snow", "balanced, design")[1])).toBeCloseTo(value("BalancedSnow"), 9);
