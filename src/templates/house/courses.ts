@@ -1,4 +1,4 @@
-import { inputs, results, sheet, table, top } from "../kit/layout.ts";
+import { results, sheet, table, top } from "../kit/layout.ts";
 
 /** Panels of all walls in courses, cut to the openings, and what they leave. */
 export const courses = sheet(
@@ -36,7 +36,6 @@ export const cutting = sheet(
   "Lining sheets and window bucks: how many to buy and how to cut them.",
   [
     top("Cutting lists", "The parts come from the walls and openings; prices are typed here."),
-    inputs("Lining", [{ label: "Size of a sheet", name: "LiningSize", value: "4x8", unit: "ft" }]),
     table(
       "LiningStock",
       "Lining sheets",
@@ -45,6 +44,14 @@ export const cutting = sheet(
       1,
     ),
     table("BuckStock", "Buck stock", ["stock", "length in", "price"], [["2x10, 16 ft", 192, 31]], 1),
+    results("Lining", [
+      {
+        label: "Size of a sheet",
+        name: "LiningSize",
+        formula: '=INDEX(LiningStock,2,3)/12&"x"&INDEX(LiningStock,2,2)/12',
+        unit: "ft",
+      },
+    ]),
     results("To buy", [
       {
         label: "Lining sheets",
