@@ -227,6 +227,12 @@ describe("the try-out sheet", () => {
     await expect.poll(() => found.count(), SOON).toBeGreaterThan(10);
     // All that the demo holds has calculated.
     expect(await sheet.panel()).not.toMatch(/\d+ of \d+ cells calculated/);
+    // Assumptions are folded by family, and unfold for what is looked for.
+    const families = page.locator("#sw-panel-cautions details");
+    expect(await families.count()).toBeGreaterThan(5);
+    expect(await families.first().locator("li.sw-found").first().isVisible()).toBe(false);
+    await page.getByLabel("Only with the words").fill("flat site");
+    await families.first().locator("li.sw-found").first().waitFor();
     await page.getByLabel("Only with the words").fill("shear lifting");
     await expect.poll(() => found.count(), SOON).toBe(0);
     await page.getByLabel("Only with the words").fill("preliminary lifting");

@@ -5,7 +5,7 @@ import { find } from "../../src/functions/find/find.ts";
 import { registry } from "../../src/functions/registry.ts";
 import { invoke } from "../../src/functions/run/invoke.ts";
 import { BASIS_SHEET, basisRows } from "../../src/pane/cautions/basis-sheet.ts";
-import { Gathering } from "../../src/pane/cautions/findings.ts";
+import { familiesOf, Gathering } from "../../src/pane/cautions/findings.ts";
 import { asksFormula, Survey } from "../../src/pane/cautions/survey.ts";
 import type { Looked } from "../../src/pane/cautions/workbook-scan.ts";
 import { runs } from "../../src/pane/parts/cells.ts";
@@ -66,6 +66,15 @@ test("earlier arguments of a cell do not count", () => {
   expect(reviewed(ledger).errors).toEqual([]);
   expect(reviewed(ledger, "=SILL.WIND_PUSH(A1,10,A2)").errors).toEqual([]);
   expect(reviewed(ledger, "=SILL.WIND_PUSH(A1,10,A2)+SILL.WIND_PUSH(A3,10,A4)").errors).toHaveLength(1);
+});
+
+test("assumptions stand by the family of their function, in the order of the functions, none lost", () => {
+  const found = (sentence: string, ...functions: string[]) => ({ sentence, functions, cells: [] });
+  const list = [found("parts", "PART_COUNT"), found("flat", "WIND_PUSH"), found("both", "PART_COUNT", "WIND_PUSH")];
+  expect(familiesOf(list, samples).map(([family, own]) => [family, own.map(({ sentence }) => sentence)])).toEqual([
+    ["Wind", ["flat"]],
+    ["Takeoff and cutting", ["parts", "both"]],
+  ]);
 });
 
 test("a survey works in slices and remembers what it has worked out", () => {

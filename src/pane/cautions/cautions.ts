@@ -8,7 +8,7 @@ import { ended } from "../parts/ended.ts";
 import { inIdleSlices } from "../parts/idle.ts";
 import type { PaneContext, View } from "../parts/view.ts";
 import { BASIS_SHEET, basisRows, count, inputsOf } from "./basis-sheet.ts";
-import { type Findings, type FoundSentence, Gathering } from "./findings.ts";
+import { type Findings, type FoundSentence, familiesOf, Gathering } from "./findings.ts";
 import { asksFormula, Survey } from "./survey.ts";
 import { Ticks } from "./ticks.ts";
 import { type Looked, look } from "./workbook-scan.ts";
@@ -157,7 +157,7 @@ export class CautionsView implements View {
       ${this.#sentences("mixed", "Mixed editions", found.mixed, "sw-warn")}
       ${this.#sentences("inputs", "Cautions for particular cells", found.inputCautions, "sw-warn")}
       ${this.#sentences("standing", "Cautions for every use", found.standingCautions, "sw-warn")}
-      ${this.#sentences("assumptions", "Assumptions that no cell states", found.assumptions, "")}
+      ${this.#assumptions(found.assumptions)}
     `;
   }
 
@@ -198,20 +198,40 @@ export class CautionsView implements View {
 
   #sentences(id: string, title: string, all: readonly FoundSentence[], look: string) {
     const list = all.filter((f) => this.#isShown(f));
-    return this.#section(id, title, list, (f) => {
-      const places = this.#places(f);
-      const key = `${id}\u0000${f.sentence}`;
-      const drawn = this.#drawn.get(key) ?? PLACES;
-      return html`<li class="sw-found ${look}">
-        <p>${f.sentence}</p>
-        <label class="sw-quiet"><input type="checkbox" .checked=${live(this.#ticks.has(f))} @change=${() => this.#tick(f)}> seen</label>
-        <p class="sw-quiet">${f.functions.join(", ")} · ${count(f.cells.length, "cell")}</p>
-        <ul class="sw-places" aria-label="Cells">
-          ${places.slice(0, drawn).map((p) => html`<li>${this.#place(p.first, p.text)}</li>`)}
-          ${places.length > drawn ? html`<li>${this.#more(key, drawn, places.length, 100)}</li>` : nothing}
-        </ul>
-      </li>`;
-    });
+    return this.#section(id, title, list, (f) => this.#sentence(id, f, look));
+  }
+
+  #sentence(id: string, f: FoundSentence, look: string): TemplateResult {
+    const places = this.#places(f);
+    const key = `${id}\u0000${f.sentence}`;
+    const drawn = this.#drawn.get(key) ?? PLACES;
+    return html`<li class="sw-found ${look}">
+      <p>${f.sentence}</p>
+      <label class="sw-quiet"><input type="checkbox" .checked=${live(this.#ticks.has(f))} @change=${() => this.#tick(f)}> seen</label>
+      <p class="sw-quiet">${f.functions.join(", ")} · ${count(f.cells.length, "cell")}</p>
+      <ul class="sw-places" aria-label="Cells">
+        ${places.slice(0, drawn).map((p) => html`<li>${this.#place(p.first, p.text)}</li>`)}
+        ${places.length > drawn ? html`<li>${this.#more(key, drawn, places.length, 100)}</li>` : nothing}
+      </ul>
+    </li>`;
+  }
+
+  /** By family, folded until they are asked for or looked for: what goes without saying is the longest of the lists. */
+  #assumptions(all: readonly FoundSentence[]): TemplateResult | typeof nothing {
+    const list = all.filter((f) => this.#isShown(f));
+    if (list.length === 0) return nothing;
+    return html`<section class="sw-part" aria-labelledby="sw-assumptions">
+      <h3 id="sw-assumptions">Assumptions that no cell states <span class="sw-quiet">${list.length.toLocaleString("en-US")}</span></h3>
+      ${familiesOf(list, this.#pane.functions).map(([family, own]) => {
+        const id = `assumptions ${family}`;
+        const drawn = this.#drawn.get(id) ?? ENTRIES;
+        return html`<details class="sw-optional" ?open=${this.#words !== ""}>
+          <summary>${family} <span class="sw-quiet">${own.length}</span></summary>
+          <ul class="sw-list">${own.slice(0, drawn).map((f) => this.#sentence(id, f, ""))}</ul>
+          ${own.length > drawn ? this.#more(id, drawn, own.length, 100) : nothing}
+        </details>`;
+      })}
+    </section>`;
   }
 
   #section<T>(id: string, title: string, list: readonly T[], item: (entry: T) => TemplateResult) {

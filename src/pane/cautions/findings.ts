@@ -17,6 +17,19 @@ export interface FoundSentence {
   readonly cells: readonly CellAddress[];
 }
 
+/** Sentences by the family of the first function that carries them, in the order of the functions. */
+export function familiesOf(
+  list: readonly FoundSentence[],
+  functions: readonly CellFunction[],
+): readonly (readonly [family: string, own: readonly FoundSentence[]])[] {
+  const order = [...new Set(functions.map(({ family }) => family))];
+  const familyOf = ({ functions: [first] }: FoundSentence) => functions.find(({ name }) => name === first)?.family;
+  return order.flatMap((family) => {
+    const own = list.filter((found) => familyOf(found) === family);
+    return own.length === 0 ? [] : [[family, own] as const];
+  });
+}
+
 /** All that the view says, in the order in which it says it. */
 export interface Findings {
   readonly cells: number;
