@@ -355,4 +355,11 @@ export const DRILLS: readonly Drill[] = [
     "or its cell blank",
   ),
   drill("COST_BID", "a share of a percent", { overheadShare: "0.15%" }, "less than half a percent"),
+  drill(
+    "SHEETS_NEEDED",
+    "parts in feet",
+    { parts: [["shelf", 4, 2, 10]], stock: [["ply", 96, 48]] },
+    "Where feet are meant",
+  ),
+  drill("STOCK_NEEDED", "parts in feet", { parts: [["jamb", 4, 10]], stock: [["8 ft", 96]] }, "Where feet are meant"),
 ];

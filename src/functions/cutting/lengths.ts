@@ -3,7 +3,7 @@ import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
 import { quantityOf, tableOf } from "../declare/cell-function.ts";
 import { familyFunction } from "./family.ts";
 import { LEAST_LEFTOVER_IN, lengthLeftovers } from "./leftovers.ts";
-import { type LengthArguments, lengthPlan, lengthTerms, nameOf, optionsOf } from "./problem.ts";
+import { asksOf, type LengthArguments, lengthPlan, lengthTerms, nameOf, optionsOf } from "./problem.ts";
 import { lengthParts, lengthStock } from "./tables.ts";
 
 /** Parts cut from stock lengths. */
@@ -19,6 +19,7 @@ const common = {
     "Goals in order: the fewest lengths or the least cost, then their price, the size of the stock used, one long leftover, few ways to cut. None is made worse for a later one.",
   ],
   heavy: true,
+  asks: asksOf,
 } as const;
 
 /** The plan, with its working and its picture. */

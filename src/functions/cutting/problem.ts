@@ -169,6 +169,14 @@ interface PartRow {
 const SHORT_PARTS_IN = 16;
 const LONG_STOCK_IN = 72;
 
+/** What is asked of the parts and the stock before the search. */
+export function asksOf(
+  a: { readonly parts: readonly PartRow[]; readonly stock: readonly { readonly length: number }[] },
+  tape: Tape,
+): void {
+  checkParts(a.parts, a.stock, tape);
+}
+
 /** Refuses too many parts, and rows that were written without their names; says where feet may be meant. */
 function checkParts(rows: readonly PartRow[], stock: readonly { readonly length: number }[], tape?: Tape): void {
   const total = rows.reduce((sum, r) => sum + (r.count ?? 1), 0);

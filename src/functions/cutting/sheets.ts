@@ -3,7 +3,7 @@ import type { Cell, Table, Tape } from "../../core/kit/tape.ts";
 import { quantityOf, tableOf } from "../declare/cell-function.ts";
 import { familyFunction } from "./family.ts";
 import { LEAST_LEFTOVER_IN, sheetLeftovers } from "./leftovers.ts";
-import { nameOf, optionsOf, type SheetArguments, sheetPlan, sheetTerms } from "./problem.ts";
+import { asksOf, nameOf, optionsOf, type SheetArguments, sheetPlan, sheetTerms } from "./problem.ts";
 import { sheetParts, sheetStock } from "./tables.ts";
 
 /** Parts cut from sheets. */
@@ -20,6 +20,7 @@ const common = {
     "With a limit of stages, the cut that trims a part when it is alone on the saw is not counted.",
   ],
   heavy: true,
+  asks: asksOf,
 } as const;
 
 /** The plan, with its working and its picture. */

@@ -136,6 +136,8 @@ export interface Declaration<P extends Params, B extends Placed, N extends Named
   readonly changed?: readonly Change[];
   /** a search that may take longer than a keystroke: hosts run it off the page's main thread */
   readonly heavy?: true;
+  /** what is asked of a search's arguments before it is made; the list of cautions asks it without making the search */
+  asks?(args: ArgumentsOf<P & B & N>, tape: Tape): void;
   run(args: ArgumentsOf<P & B & N>, tape: Tape | undefined): NoInfer<R>;
 }
 
@@ -168,6 +170,7 @@ export interface CellFunction {
   readonly since: string;
   readonly changed: readonly Change[];
   readonly heavy: boolean;
+  asks(args: Readonly<Record<string, unknown>>, tape: Tape): void;
   run(args: Readonly<Record<string, unknown>>, tape: Tape | undefined): Cell | Table;
 }
 
@@ -218,6 +221,7 @@ export function cellFunction<
     since: d.since ?? FIRST_VERSION,
     changed: d.changed ?? [],
     heavy: d.heavy === true,
+    asks: (args, tape) => d.asks?.(args as ArgumentsOf<P & B & N>, tape),
     // The reader fills exactly the parameters that are declared, so the erased record is ArgumentsOf.
     run: (args, tape) => d.run(args as ArgumentsOf<P & B & N>, tape),
   };

@@ -59,7 +59,7 @@ function begun(fn: CellFunction): Tape {
   return tape;
 }
 
-/** What the arguments of a search bring up as they are read: it is not made again for that. */
+/** What the arguments of a search bring up before it is made. */
 export function asRead(
   fn: CellFunction,
   raw: readonly RawArgument[],
@@ -67,7 +67,7 @@ export function asRead(
   const tape = begun(fn);
   const shown: ShownArgument[] = [];
   try {
-    readArguments(fn, raw, tape, shown);
+    fn.asks(readArguments(fn, raw, tape, shown), tape);
   } catch {
     // A call that cannot be read has its refusal for an outcome.
   }
