@@ -1,3 +1,4 @@
+import { callsOurs } from "../../../../src/workbook/formula.ts";
 import { parseRange } from "../../../../src/workbook/named-rows.ts";
 import type { FakeSheet, FakeWorkbook } from "./book.ts";
 import { Loadable, RichError } from "./loadable.ts";
@@ -335,7 +336,8 @@ class Worksheet extends Loadable {
       while (context.book.sheet(`${from?.name} (${number})`) !== undefined) number++;
       const copy = context.book.addSheet(`${from?.name} (${number})`.slice(-31));
       for (const [place, cell] of from?.cells ?? []) {
-        const formula = String(cell.formula).startsWith("=") && cell.text !== true;
+        // What the spreadsheet works out by itself is there at once.
+        const formula = callsOurs(cell.formula) && cell.text !== true;
         const { spill: _, ...rest } = cell;
         copy.cells.set(place, { ...rest, value: formula ? "#BUSY!" : cell.value });
       }
