@@ -14,6 +14,7 @@ import { ended } from "../parts/ended.ts";
 import { words } from "../parts/notation.ts";
 import { isTable, shownCell } from "../parts/numbers.ts";
 import { formulaLine, onTheTape, sentenceList, shownValue, tableOf } from "../parts/values.ts";
+import { enlarge } from "./enlarge.ts";
 import { influenceBars } from "./influence-bars.ts";
 import { numbersIn } from "./numbers-in.ts";
 
@@ -186,7 +187,7 @@ function picture(p: PictureBase, number: number, { place, copy, print, save }: P
     <div class="sw-drawing" aria-hidden="true" ${fitted(p)}></div>
     <figcaption>${p.alt}</figcaption>
     <p class="sw-actions">
-      <button type="button" class="sw-plain" @click=${enlarge}>Enlarge</button>
+      <button type="button" class="sw-plain" @click=${(event: Event) => enlarge(event, p)}>Enlarge</button>
       <button type="button" class="sw-plain" @click=${() => copy(p)}>Copy picture</button>
       <button type="button" class="sw-plain" @click=${() => print(p)}>Print</button>
       ${
@@ -195,14 +196,5 @@ function picture(p: PictureBase, number: number, { place, copy, print, save }: P
           : html`<button type="button" class="sw-plain" @click=${() => place(p, number)}>Place picture in the sheet</button>`
       }
     </p>
-    <dialog class="sw-large" aria-label=${p.alt}>
-      <form method="dialog"><button type="submit">Close</button></form>
-      <div class="sw-drawing" aria-hidden="true" ${fitted(p)}></div>
-    </dialog>
   </figure>`;
-}
-
-function enlarge(event: Event): void {
-  const figure = (event.currentTarget as HTMLElement).closest("figure");
-  figure?.querySelector("dialog")?.showModal();
 }
