@@ -28,10 +28,9 @@ const MEASURES: readonly ((t: PartType) => number)[] = [
   (t) => (t.w + t.h) ** 2,
 ];
 const NOISE: readonly number[] = [0.05, 0.15, 0.3, 0.6];
-/** Work of one rebuilding beside the rectangles looked at: by itself, and for each part; and the least that one takes. */
+/** Work of one rebuilding beside the rectangles looked at: by itself, and for each part. */
 const REBUILD_STEPS = 40;
 const STEPS_PER_PART = 2;
-const LEAST_STEPS = 100;
 
 /**
  * Goal-driven search. A sheet is taken away, its parts go to a pool; then one to three sheets at a time are rebuilt
@@ -150,8 +149,7 @@ export class GoalSearch {
           this.#weight[t] = (this.#weight[t] as number) + GROWTH * at(this.#model.types, t).area;
         current = this.#poolWeight();
       }
-      const steps = this.#fill.looked + REBUILD_STEPS + STEPS_PER_PART * this.#gathered;
-      if (!effort.spend(Math.max(LEAST_STEPS, steps))) break;
+      if (!effort.spend(this.#fill.looked + REBUILD_STEPS + STEPS_PER_PART * this.#gathered)) break;
     }
     return this.#pool.length === 0 ? { layouts: this.#sheets.map(layoutOf), cost: this.#cost } : undefined;
   }
