@@ -44,7 +44,7 @@ export function cutting(): Line[] {
     line("the same, parts may turn", ...atMost(turning, 6990, 93.5)),
     line("12 published instances of guillotine stock: sheets", ...atMost(stock, 5054, 100)),
     line(
-      "6 invented lists of a timber shell and one with two stocks: cost over the proven bound",
+      "7 invented lists of a timber shell: cost over the proven bound",
       `${((100 * total(accepted)) / accepted.reduce((sum, r) => sum + r.bound, 0) - 100).toFixed(2)} %, ${accepted.filter((r) => r.proven).length} of ${accepted.length} proven`,
     ),
     line(
