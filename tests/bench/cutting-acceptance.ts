@@ -1,7 +1,7 @@
 import { type NestOptions, nestLengths, nestSheets } from "../../src/core/cutting/index.ts";
 import { faults } from "../core/cutting/verify.ts";
 import { lengthFaults } from "../core/cutting/verify-lengths.ts";
-import { flags, now, type Row, report, search } from "./cutting-report.ts";
+import { flags, type Row, report, search, timed } from "./cutting-report.ts";
 
 interface Instance {
   id: string;
@@ -35,15 +35,12 @@ export function acceptance(file: unknown): readonly Row[] {
       turns: p.grain === "free",
     }));
     const options: NestOptions = { kerfIn: inst.kerf, trimIn: inst.trim, goal: "cost", ...search() };
-    const start = now();
     const base = { group: inst.id, id: inst.id, best: inst.lowerBound.cost };
     if (inst.kind === "sheet") {
-      const n = nestSheets(parts, stocks, options);
-      const ms = now() - start;
+      const { found: n, ms } = timed(() => nestSheets(parts, stocks, options));
       rows.push({ ...base, ...n, ours: n.cost, ms, wrong: faults(n, parts, stocks, options) });
     } else {
-      const n = nestLengths(parts, stocks, options);
-      const ms = now() - start;
+      const { found: n, ms } = timed(() => nestLengths(parts, stocks, options));
       rows.push({ ...base, ...n, ours: n.cost, ms, wrong: lengthFaults(n, parts, stocks, options) });
     }
   }

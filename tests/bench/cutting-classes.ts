@@ -1,6 +1,6 @@
 import { nestSheets } from "../../src/core/cutting/sheets/nest.ts";
 import { faults } from "../core/cutting/verify.ts";
-import { flags, now, type Row, report, search } from "./cutting-report.ts";
+import { flags, type Row, report, search, timed } from "./cutting-report.ts";
 
 export interface ClassInstance {
   id: string;
@@ -31,9 +31,7 @@ export function classes(file: unknown, turns: boolean): readonly Row[] {
     const problem = classProblem(inst, turns);
     const { parts, stocks } = problem;
     const options = { ...problem.options, ...search() };
-    const start = now();
-    const nesting = nestSheets(parts, stocks, options);
-    const ms = now() - start;
+    const { found: nesting, ms } = timed(() => nestSheets(parts, stocks, options));
     rows.push({
       group: inst.id.slice(0, 3),
       id: inst.id,

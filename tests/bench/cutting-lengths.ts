@@ -1,6 +1,6 @@
 import { nestLengths } from "../../src/core/cutting/lengths/nest.ts";
 import { lengthFaults } from "../core/cutting/verify-lengths.ts";
-import { flags, now, type Row, report, search } from "./cutting-report.ts";
+import { flags, type Row, report, search, timed } from "./cutting-report.ts";
 
 interface Instance {
   id: string;
@@ -22,8 +22,7 @@ export function lengths(file: unknown, every = flags.every): readonly Row[] {
     const parts = inst.items.map(([size, quantity], k) => ({ id: `p${k}`, lengthIn: size / 64, quantity }));
     const stocks = [{ id: "s", lengthIn: inst.C / 64, cost: 1, quantity: null }];
     const options = { kerfIn: 0, trimIn: 0, goal: "sheets" as const, ...search() };
-    const start = now();
-    const nesting = nestLengths(parts, stocks, options);
+    const { found: nesting, ms } = timed(() => nestLengths(parts, stocks, options));
     rows.push({
       group: GROUP.exec(inst.id)?.[0] ?? inst.id,
       id: inst.id,
@@ -31,7 +30,7 @@ export function lengths(file: unknown, every = flags.every): readonly Row[] {
       ours: nesting.count,
       bound: nesting.bound,
       proven: nesting.proven,
-      ms: now() - start,
+      ms,
       cutShort: nesting.cutShort,
       wrong: lengthFaults(nesting, parts, stocks, options),
     });

@@ -10,7 +10,7 @@ import { Random } from "../../src/core/kit/random.ts";
 import { plant } from "../core/cutting/planted.ts";
 import { faults } from "../core/cutting/verify.ts";
 import { lengthFaults } from "../core/cutting/verify-lengths.ts";
-import { flags, now, type Row, report, search } from "./cutting-report.ts";
+import { flags, type Row, report, search, timed } from "./cutting-report.ts";
 
 /** Invented work of a shop, made from seeds: all sizes and prices are ours. */
 
@@ -40,9 +40,7 @@ export function shop(): readonly Row[] {
     const goal = i % 2 === 0 ? ("sheets" as const) : ("cost" as const);
     const options = { kerfIn: 0.125, trimIn: 0.25, goal, ...search() };
     const some = goal === "cost" ? stocks : stocks.slice(0, 1);
-    const start = now();
-    const n = nestSheets(parts, some, options);
-    const ms = now() - start;
+    const { found: n, ms } = timed(() => nestSheets(parts, some, options));
     const ours = goal === "cost" ? n.cost : n.count;
     return { ...n, group: goal, id: String(i), best: n.bound, ours, ms, wrong: faults(n, parts, some, options) };
   });
@@ -65,9 +63,7 @@ export function jigsaws(): readonly Row[] {
       5,
     );
     const options = { kerfIn: 0.125, trimIn: 0.25, goal: "cost" as const, ...search() };
-    const start = now();
-    const n = nestSheets(p.parts, p.stocks, options);
-    const ms = now() - start;
+    const { found: n, ms } = timed(() => nestSheets(p.parts, p.stocks, options));
     const wrong = faults(n, p.parts, p.stocks, options);
     return { ...n, group: "jigsaw", id: String(i), best: p.cost, ours: n.cost, ms, wrong };
   });
@@ -103,9 +99,7 @@ export function timberProblem(i: number) {
 export function timber(): readonly Row[] {
   const rows = chosen(40).map((i): Row => {
     const { parts, stocks, options } = timberProblem(i);
-    const start = now();
-    const n = nestLengths(parts, stocks, options);
-    const ms = now() - start;
+    const { found: n, ms } = timed(() => nestLengths(parts, stocks, options));
     const wrong = lengthFaults(n, parts, stocks, options);
     return { ...n, group: "timber", id: String(i), best: n.bound, ours: n.cost, ms, wrong };
   });
@@ -143,9 +137,7 @@ export function patterns(): LaterGoals {
   };
   for (const i of chosen(12)) {
     const { parts, stocks, options } = patternProblem(i);
-    const start = now();
-    const n = nestLengths(parts, stocks, options);
-    const took = now() - start;
+    const { found: n, ms: took } = timed(() => nestLengths(parts, stocks, options));
     const wrong = lengthFaults(n, parts, stocks, options);
     const used = new Set(n.lengths.map((l) => l.pieces.map((p) => p.lengthIn).join(" "))).size;
     const longest = Math.max(...n.lengths.map((l) => l.restIn));

@@ -1,6 +1,6 @@
 import { nestSheets } from "../../src/core/cutting/index.ts";
 import { faults } from "../core/cutting/verify.ts";
-import { flags, now, type Row, report, search } from "./cutting-report.ts";
+import { flags, type Row, report, search, timed } from "./cutting-report.ts";
 
 interface Instance {
   id: string;
@@ -44,9 +44,7 @@ export function stock2d(file: unknown, { title, best, group, turns, goal }: Stoc
       quantity: null,
     }));
     const options = { kerfIn: 0, trimIn: 0, goal, ...search() };
-    const start = now();
-    const n = nestSheets(parts, stocks, options);
-    const ms = now() - start;
+    const { found: n, ms } = timed(() => nestSheets(parts, stocks, options));
     const ours = goal === "cost" ? n.cost : n.count;
     rows.push({
       ...n,
